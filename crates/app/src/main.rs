@@ -1,0 +1,2 @@
+//! Opens the window or runs a command.
+fn main() {}

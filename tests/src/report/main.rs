@@ -1,0 +1,2 @@
+//! Reports.
+fn main() {}
