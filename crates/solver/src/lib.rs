@@ -1,6 +1,14 @@
 //! Where things go on the wall, and whether they hold. Pure: values in, values out.
+//!
+//! The modules stand in their order: one uses those above it, never those below.
 
 #[macro_use]
 extern crate uom;
 
 pub mod units;
+pub mod tape;
+pub mod geometry;
+pub mod subject;
+pub mod job;
+pub mod finding;
+pub mod plan;

@@ -1,0 +1,293 @@
+//! What a plan must tell: how grave, about what, with which values. Sentences are in `words`.
+
+use crate::geometry::{Direction, Point};
+use crate::job::feature::FeatureKind;
+use crate::job::hidden::HiddenKind;
+use crate::subject::{Id, Subject};
+use crate::units::{Length, Mass};
+
+/// Something a plan must tell.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Finding {
+    /// How grave it is.
+    pub level: Level,
+    /// What it is about.
+    pub subject: Subject,
+    /// What was found, with its values.
+    pub what: What,
+    /// What kind of change may clear it.
+    pub mend: Mend,
+}
+
+/// How grave a finding is; the gravest first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    /// The job stops here.
+    Stop,
+    /// Go on with care.
+    Caution,
+    /// Good to know.
+    Note,
+}
+
+/// What kind of change may clear a finding.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Mend {
+    /// Moving the piece or its plate.
+    Move,
+    /// Measuring something.
+    Measure,
+    /// Choosing another mount or piece.
+    Choose,
+    /// Nothing in the plan: something to do or to ask on site.
+    OnSite,
+}
+
+/// What was found. Each rule has its own; its name in JSON is the file of the rule.
+#[derive(Clone, Debug, PartialEq)]
+pub enum What {
+    /// A piece or plate goes past the wall's edge by so much.
+    OffWall {
+        /// Past which edge.
+        side: Direction,
+        /// By how much.
+        by: Length,
+    },
+    /// A piece covers a feature.
+    OverFeature {
+        /// The feature.
+        feature: Id,
+        /// What it is.
+        kind: FeatureKind,
+    },
+    /// Two pieces cover each other.
+    OverPiece {
+        /// The other piece.
+        other: Id,
+    },
+    /// The plate shows past the piece's outline.
+    PlateShows {
+        /// Past which edge.
+        side: Direction,
+        /// By how much.
+        by: Length,
+    },
+    /// A hole would go into something hidden.
+    HoleOnHidden {
+        /// The hidden thing.
+        hidden: Id,
+        /// What it is.
+        kind: HiddenKind,
+    },
+    /// The piece is heavier than the mount's maker allows.
+    OverRating {
+        /// The piece's mass.
+        mass: Mass,
+        /// The rated mass.
+        rated: Mass,
+    },
+    /// The piece's pattern is outside what the mount takes.
+    PatternOutside {
+        /// Threads apart sideways.
+        across: Length,
+        /// Threads apart upright.
+        upright: Length,
+    },
+    /// No room to bring the piece in above or beside its place.
+    NoLiftRoom {
+        /// Where it is brought in.
+        side: Direction,
+        /// The room there is.
+        room: Length,
+        /// The room it needs.
+        needs: Length,
+    },
+    /// No room below to lock it.
+    NoAccessBelow {
+        /// The room there is.
+        room: Length,
+        /// The room it needs.
+        needs: Length,
+    },
+    /// Swung, the piece's edge meets a side wall, a door or a curtain.
+    SwingMeets {
+        /// What it meets.
+        other: Subject,
+        /// On which side.
+        side: Direction,
+    },
+    /// Tilted, the piece's lower edge meets something proud below it, or the wall.
+    TiltMeets {
+        /// What it meets.
+        other: Subject,
+    },
+    /// The plate lies over a hump.
+    PlateOverHump {
+        /// How far it stands out.
+        proud: Length,
+    },
+    /// The plate lies over something proud.
+    PlateOverProud {
+        /// The feature.
+        feature: Id,
+        /// How far it stands out.
+        proud: Length,
+    },
+    /// A hole to be used is near a power box: a cable may run there.
+    NearBox {
+        /// The outlet or switch.
+        feature: Id,
+        /// Whether it is in line with the box, above or below it; else it is level with it.
+        in_line: bool,
+    },
+    /// The wall is wet: pipes may run in it.
+    WetWall,
+    /// A sliding door's pocket or a box on the other side is behind a hole.
+    BehindHole {
+        /// The hidden thing.
+        hidden: Id,
+        /// What it is.
+        kind: HiddenKind,
+    },
+    /// Veneer carries nothing.
+    Veneer,
+    /// Old paint may hold lead, old board and plaster asbestos.
+    OldWall {
+        /// The year built; `None` where not known.
+        year: Option<u16>,
+        /// Whether lead is to be thought of.
+        lead: bool,
+        /// Whether asbestos is to be thought of.
+        asbestos: bool,
+    },
+    /// The floor is out of level over the piece's width.
+    FloorOutOfLevel {
+        /// How much higher it is at the piece's right end.
+        rise: Length,
+    },
+    /// The floor was not read at both ends of the level line.
+    FloorNotRead,
+    /// A piece hangs over an edge that is out of level.
+    CrookedEdge {
+        /// The feature.
+        feature: Id,
+        /// The gap at the piece's left end.
+        left: Length,
+        /// The gap at its right end.
+        right: Length,
+        /// Whether the piece turns to split the difference.
+        split: bool,
+    },
+    /// Readings of one place do not agree.
+    DoesNotClose {
+        /// What the readings used leave.
+        used: Length,
+        /// What the other says.
+        other: Length,
+    },
+    /// Two or more places are each measured from the other.
+    Ring,
+    /// Something is measured from, or placed by, what is not there.
+    NotThere {
+        /// What was named.
+        named: Subject,
+    },
+    /// Something that matters is not given.
+    Missing {
+        /// What.
+        what: MissingWhat,
+    },
+    /// A size that must be more than nothing is zero.
+    ZeroSize,
+    /// No hole of the plate meets a stud.
+    NoStudMet,
+    /// Fewer studs are met than could be.
+    MoreStudsNear {
+        /// How many are met.
+        studs: usize,
+        /// How many could be.
+        most: usize,
+        /// How far to the left.
+        left: Option<Length>,
+        /// How far to the right.
+        right: Option<Length>,
+    },
+    /// There is no room behind the piece for the cables' opening.
+    NoEntry,
+    /// Nothing can be reached with a tape: a helping mark could not be placed.
+    WithHelp {
+        /// The place that cannot be reached.
+        place: Point,
+    },
+    /// Other side not known, outside or shared: do not cut or drill through.
+    OtherSide {
+        /// Whether it is outside.
+        outside: bool,
+        /// Whether it is a neighbour, shaft or garage.
+        neighbour: bool,
+    },
+    /// The tool plans and does not certify.
+    PlansOnly,
+}
+
+/// What is missing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MissingWhat {
+    /// The mass.
+    Mass,
+    /// The mounting pattern.
+    Pattern,
+    /// The mount's rating.
+    Rating,
+    /// What the wall is made of: no hits.
+    Hits,
+    /// The plate's holes.
+    Holes,
+    /// A mount, and no piece it hangs on.
+    Mount,
+    /// The thickness in front of the framing.
+    Thickness,
+    /// How much an arm comes down: measure after hanging.
+    Droop,
+}
+
+impl What {
+    /// The rule's name, as JSON tells it.
+    #[must_use]
+    pub fn rule(&self) -> &'static str {
+        match self {
+            Self::OffWall { .. } => "off_wall",
+            Self::OverFeature { .. } => "over_feature",
+            Self::OverPiece { .. } => "over_piece",
+            Self::PlateShows { .. } => "plate_shows",
+            Self::HoleOnHidden { .. } => "hole_on_hidden",
+            Self::OverRating { .. } => "over_rating",
+            Self::PatternOutside { .. } => "pattern_outside",
+            Self::NoLiftRoom { .. } => "lift_room",
+            Self::NoAccessBelow { .. } => "access_below",
+            Self::SwingMeets { .. } => "swing",
+            Self::TiltMeets { .. } => "tilt",
+            Self::PlateOverHump { .. } => "hump",
+            Self::PlateOverProud { .. } => "plate_over_proud",
+            Self::NearBox { .. } => "near_box",
+            Self::WetWall => "wet_wall",
+            Self::BehindHole { .. } => "behind_hole",
+            Self::Veneer => "veneer",
+            Self::OldWall { .. } => "old_wall",
+            Self::FloorOutOfLevel { .. } => "floor_out_of_level",
+            Self::FloorNotRead => "floor_not_read",
+            Self::CrookedEdge { .. } => "crooked_edge",
+            Self::DoesNotClose { .. } => "does_not_close",
+            Self::Ring => "ring",
+            Self::NotThere { .. } => "not_there",
+            Self::Missing { .. } => "missing",
+            Self::ZeroSize => "zero_size",
+            Self::NoStudMet => "no_stud_met",
+            Self::MoreStudsNear { .. } => "more_studs_near",
+            Self::NoEntry => "no_entry",
+            Self::WithHelp { .. } => "with_help",
+            Self::OtherSide { .. } => "other_side",
+            Self::PlansOnly => "plans_only",
+        }
+    }
+}

@@ -1,0 +1,144 @@
+//! What is on the truck: fasteners, anchors, cables, boxes, levels and measures.
+
+use crate::subject::Id;
+use crate::units::Length;
+use serde::{Deserialize, Serialize};
+
+/// What is on the truck.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Kit {
+    /// Fasteners, by type and size.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub fasteners: Vec<FastenerStock>,
+    /// Cables, by stocked length.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cables: Vec<CableStock>,
+    /// Boxes and brackets for the wall.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub boxes: Vec<BoxStock>,
+    /// Tapes, levels, lasers.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub measures: Vec<Measure>,
+}
+
+/// One size of one type of fastener.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FastenerStock {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// Its type.
+    pub kind: FastenerKind,
+    /// Its nominal diameter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub diameter: Option<Length>,
+    /// Its length under the head.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length: Option<Length>,
+    /// The diameter of its head or washer.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub head: Option<Length>,
+    /// How many there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub count: Option<u32>,
+}
+
+/// A type of fastener or anchor.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FastenerKind {
+    /// A wood screw.
+    WoodScrew,
+    /// A lag screw.
+    Lag,
+    /// A proprietary structural screw, by its report.
+    StructuralScrew,
+    /// A screw into sheet steel.
+    SheetMetalScrew,
+    /// A concrete screw.
+    ConcreteScrew,
+    /// A hollow-wall anchor: never counted in a verdict.
+    Anchor,
+}
+
+/// One stocked length of cable.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CableStock {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// What it is called.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
+    /// Its length.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length: Option<Length>,
+    /// How many there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub count: Option<u32>,
+}
+
+/// One kind of box or bracket.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct BoxStock {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// What it is called.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
+    /// The width of its cut-out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub width: Option<Length>,
+    /// The height of its cut-out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub height: Option<Length>,
+    /// Its depth behind the face.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub depth: Option<Length>,
+    /// How many there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub count: Option<u32>,
+}
+
+/// A tool that measures or levels.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Measure {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// What it is.
+    pub kind: MeasureKind,
+    /// How far off it may be, where known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub doubt: Option<Length>,
+}
+
+/// A kind of measuring tool.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum MeasureKind {
+    /// A tape.
+    Tape,
+    /// A distance meter.
+    DistanceMeter,
+    /// A line laser.
+    LineLaser,
+    /// A water level.
+    WaterLevel,
+    /// A spirit level.
+    SpiritLevel,
+}
+
+impl Kit {
+    /// Whether there is a tool of this kind.
+    #[must_use]
+    pub fn has(&self, kind: MeasureKind) -> bool {
+        self.measures.iter().any(|measure| measure.kind == kind)
+    }
+}

@@ -1,0 +1,77 @@
+//! One arrangement offered to the customer.
+
+use super::rule::{AcrossRule, UprightRule};
+use crate::subject::Id;
+use crate::tape::Offset;
+use serde::{Deserialize, Serialize};
+
+/// One arrangement offered to the customer: which pieces, on which mounts, where.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WallOption {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// What it is called.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
+    /// What hangs where.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub hangings: Vec<Hanging>,
+    /// Anything worth remembering, or what the customer agreed to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub notes: Option<String>,
+}
+
+/// A piece on its mount at its place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Hanging {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// The piece.
+    pub piece: Id,
+    /// The mount it hangs on; none for a piece that hangs on another.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mount: Option<Id>,
+    /// The piece that it hangs on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hung_on: Option<Id>,
+    /// Where it goes sideways.
+    pub across: AcrossRule,
+    /// How high it goes.
+    pub upright: UprightRule,
+    /// How far it is moved from there.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub nudge: Nudge,
+    /// Which of its ports are used, and where their cables should end.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cables: Vec<CableWish>,
+}
+
+/// How far a piece is moved from where its rules put it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Nudge {
+    /// To the right.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub right: Offset,
+    /// Upward.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub up: Offset,
+}
+
+/// Which port is used, and where its cable should end.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CableWish {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// The port.
+    pub port: Id,
+    /// The outlet or box beside which the cable should come out, where it matters.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ends_at: Option<Id>,
+}

@@ -1,0 +1,179 @@
+//! A place to strike or a thing to do, and how it is found with a tape.
+
+use crate::geometry::{Direction, Point, Rect};
+use crate::subject::{Id, Subject};
+use crate::tape::Closing;
+use crate::units::Length;
+
+/// A place to strike on the wall, or a step without a place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// Its subject and what is struck: `display-1.centre_line`. The same while its subject lives.
+    pub id: Subject,
+    /// The piece it belongs to.
+    pub piece: Id,
+    /// The stage of the work.
+    pub stage: Stage,
+    /// What is struck or done.
+    pub what: MarkWhat,
+    /// Where; `None` for a step without a place.
+    pub place: Option<Point>,
+    /// The line's two ends, left or lower first, where it is a line.
+    pub line: Option<(Point, Point)>,
+    /// The outline, where it is one.
+    pub outline: Option<Rect>,
+    /// How it is found.
+    pub readings: Vec<Reading>,
+    /// Whether its place hangs on an assumed value: do not strike.
+    pub assumed: bool,
+    /// Whether it goes on tape, since what hangs will not cover it.
+    pub on_tape: bool,
+}
+
+/// A stage of the work, in order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stage {
+    /// Find what is behind the face.
+    Find,
+    /// Agree the place with the customer.
+    Agree,
+    /// Strike the level and centre lines.
+    Level,
+    /// Probe the studs to be used.
+    Probe,
+    /// Open the wall for cables.
+    Open,
+    /// Drill and fix the plate.
+    Fix,
+    /// Hang the piece.
+    Hang,
+}
+
+/// What a mark strikes, or what a step does.
+#[derive(Clone, Debug, PartialEq)]
+pub enum MarkWhat {
+    /// Sweep along this line for what is behind, at the height of the upper (or lower) hole row.
+    Sweep {
+        /// Whether it is the upper of the two.
+        upper: bool,
+    },
+    /// A corner of the piece.
+    Corner {
+        /// An upper corner.
+        top: bool,
+        /// A corner on the left.
+        left: bool,
+    },
+    /// The plate's top edge.
+    LevelLine,
+    /// The plate's middle.
+    CentreLine,
+    /// The piece's own middle, where it is not the plate's.
+    PieceCentre,
+    /// A mark struck only to measure another from.
+    Help,
+    /// Switch off the circuit or pass a tester.
+    MakeSafe,
+    /// Probe a stud at a hole.
+    Probe {
+        /// The hole.
+        hole: Id,
+        /// How deep; `None` where the thickness in front of the framing is not known.
+        depth: Option<Length>,
+        /// Whether the thickness was measured.
+        thickness_measured: bool,
+    },
+    /// Look into the bay through a small hole inside the entry's outline.
+    Look,
+    /// Cut the opening behind the piece.
+    Entry,
+    /// A hole of the plate.
+    Hole {
+        /// The hole.
+        hole: Id,
+        /// Whether it is the first to be fixed, from its reading; the others are struck through the plate.
+        first: bool,
+        /// Whether the plate is heavy enough to be held by a ledger or a second person.
+        held: bool,
+    },
+    /// Feed and plug what no hand reaches later.
+    Feed,
+    /// Lift the piece on and lock it.
+    LiftOn,
+    /// Check gaps and level, take the tape off.
+    Check,
+}
+
+/// How a mark is found with a tape: from which datum, how, which way, how much, and its closing check.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reading {
+    /// What it is measured from.
+    pub from: ReadingDatum,
+    /// How the tape is held.
+    pub how: How,
+    /// Which way it is read.
+    pub direction: Direction,
+    /// Where the reading is taken, on the other axis: the end of a level line, for one.
+    pub at: Length,
+    /// How much, exactly; never negative.
+    pub value: Length,
+    /// How much, in whole graduations of the plan's style.
+    pub steps: i64,
+    /// Whether the tape passes over something proud and must be kept taut.
+    pub taut_over: Option<Id>,
+    /// The check from the other side; `None` where there is none.
+    pub close: Option<Close>,
+}
+
+/// What a reading is taken from.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ReadingDatum {
+    /// The wall's left end.
+    LeftEnd,
+    /// The wall's right end.
+    RightEnd,
+    /// The floor under the mark.
+    Floor,
+    /// The control line.
+    ControlLine,
+    /// An edge of a feature.
+    Edge(Subject),
+    /// A line already struck, or a helping mark: its mark id.
+    Struck(Subject),
+    /// Nothing can be reached: the middle of the wall's nearest end, with help.
+    Nothing,
+}
+
+/// How a tape is held for a reading, best first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum How {
+    /// From a line already struck.
+    Line,
+    /// The tape's end against a proud edge that faces the mark.
+    Butt,
+    /// Hooked over an edge that faces away from the mark.
+    Hook,
+    /// Butted into an inside corner.
+    Corner,
+    /// A distance meter from a side wall to a card held on the mark.
+    Meter,
+    /// Up or down from the control line.
+    Level,
+    /// Up from the floor.
+    Floor,
+    /// From a helping mark, or with somebody's help.
+    Help,
+}
+
+/// The check of a reading from the other side.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Close {
+    /// What it is measured from.
+    pub from: ReadingDatum,
+    /// Which way it is read.
+    pub direction: Direction,
+    /// How much, exactly.
+    pub value: Length,
+    /// Both readings and the span in whole graduations.
+    pub closing: Closing,
+}
