@@ -7,8 +7,11 @@ extern crate uom;
 
 pub mod units;
 pub mod tape;
+pub mod numeric;
+pub mod tolerance;
 pub mod geometry;
 pub mod subject;
 pub mod job;
 pub mod finding;
 pub mod plan;
+pub mod rules;

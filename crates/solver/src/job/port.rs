@@ -98,7 +98,7 @@ mod tests {
             reach: None,
         };
         let width = Length::inches(48.5).quantised();
-        assert_eq!(port.from_left_in_front(width), Length::inches(29.5).quantised());
+        assert_eq!(port.from_left_in_front(width).quantised(), Length::inches(29.5).quantised());
         let front = Port { read: ReadFrom::Front, ..port };
         assert_eq!(front.from_left_in_front(width), Length::inches(19.0).quantised());
     }

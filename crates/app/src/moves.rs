@@ -1,0 +1,72 @@
+//! What a hand moves, as a change of the job: `(job, plan, handle, to) -> job`. Pure; knows no window.
+//!
+//! Drags, arrow keys and accessibility requests all come through here. A piece moves by its nudge, a measured
+//! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
+
+mod extent;
+mod piece;
+
+use strikeline_solver::geometry::Point;
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::subject::Id;
+use strikeline_solver::units::Length;
+
+/// A thing of the job that a hand can move.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Handle {
+    /// Its id in the job.
+    pub id: Id,
+    /// What kind of thing it is.
+    pub kind: HandleKind,
+}
+
+/// A kind of thing that a hand can move.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum HandleKind {
+    /// A piece: moves by its nudge.
+    Piece,
+    /// A hit: moves by its readings.
+    Hit,
+    /// A feature: moves by the readings of its edges or middle.
+    Feature,
+    /// A hidden thing: as a feature.
+    Hidden,
+}
+
+/// Where a handle is: the middle of the piece or thing, or the place of a hit. `None` where it is not in the
+/// plan.
+///
+/// A hit whose height was not noted counts as at `usual_y`.
+#[must_use]
+pub fn place(plan: &Plan, handle: &Handle, usual_y: Length) -> Option<Point> {
+    let survey = &plan.survey;
+    let id = &handle.id;
+    match handle.kind {
+        HandleKind::Piece => plan.pieces.iter().find(|p| p.id == *id).map(|p| p.outline.centre()),
+        HandleKind::Hit => {
+            let hit = survey.hits.iter().find(|hit| hit.id == *id)?;
+            Some(Point::new(hit.x, hit.y.unwrap_or(usual_y)))
+        }
+        HandleKind::Feature => survey.features.iter().find(|f| f.id == *id).map(|f| f.rect.centre()),
+        HandleKind::Hidden => survey.hidden.iter().find(|h| h.id == *id).map(|h| h.rect.centre()),
+    }
+}
+
+/// The job with a handle moved as near to a place as whole graduations allow. The plan is the job's own.
+///
+/// A handle that is not there, or that its readings hold against its datum, leaves the job as it is.
+#[must_use]
+pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
+    let mut after = job.clone();
+    match handle.kind {
+        HandleKind::Piece => piece::move_piece(&mut after, plan, &handle.id, to),
+        HandleKind::Hit | HandleKind::Feature | HandleKind::Hidden => {
+            extent::move_measured(&mut after, plan, handle, to);
+        }
+    }
+    after
+}
+
+#[cfg(test)]
+mod sample;

@@ -1,0 +1,64 @@
+//! The plan of the job as it is: kept with the job it was made from, and made again when that differs.
+
+use std::rc::Rc;
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::solve::solve;
+use strikeline_solver::subject::Id;
+
+/// The last plan, with what it was made from.
+#[derive(Clone, Debug, Default)]
+pub struct Solved {
+    last: Option<Last>,
+}
+
+#[derive(Clone, Debug)]
+struct Last {
+    job: Job,
+    wall: Id,
+    option: Option<Id>,
+    plan: Rc<Plan>,
+}
+
+impl Solved {
+    /// The plan of a wall and an option of a job. Solves only where one of the three differs from the last
+    /// time, so that it may be asked as often as a frame likes.
+    pub fn plan(&mut self, job: &Job, wall: &Id, option: Option<&Id>) -> Rc<Plan> {
+        if let Some(last) = &self.last
+            && last.wall == *wall
+            && last.option.as_ref() == option
+            && last.job == *job
+        {
+            return Rc::clone(&last.plan);
+        }
+        let plan = Rc::new(solve(job, wall, option));
+        self.last = Some(Last {
+            job: job.clone(),
+            wall: wall.clone(),
+            option: option.cloned(),
+            plan: Rc::clone(&plan),
+        });
+        plan
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use strikeline_solver::job::wall::Wall;
+    use strikeline_solver::units::Length;
+
+    #[test]
+    fn an_unchanged_job_is_not_solved_again_and_a_changed_one_is() {
+        let wall = Id::new("wall-1");
+        let mut job = Job::new();
+        job.walls.push(Wall { id: wall.clone(), width: Some(Length::inches(120.0)), ..Wall::default() });
+        let mut solved = Solved::default();
+        let first = solved.plan(&job, &wall, None);
+        assert!(Rc::ptr_eq(&first, &solved.plan(&job, &wall, None)));
+        job.walls[0].width = Some(Length::inches(121.0));
+        let second = solved.plan(&job, &wall, None);
+        assert!(!Rc::ptr_eq(&first, &second));
+        assert_eq!(second.survey.outline.width(), Length::inches(121.0));
+    }
+}

@@ -1,0 +1,220 @@
+//! How the job is looked at: zoom, pan, theme. Never undone, never in the job's file.
+
+use egui::{Rect, Vec2};
+use strikeline_drawing::look::Look;
+use strikeline_solver::geometry::{Point, Rect as WallRect, Span};
+use strikeline_solver::units::Length;
+
+/// Points to a paper millimetre: a point is 1/96 in.
+pub const POINTS_PER_PAPER_MM: f64 = 96.0 / 25.4;
+/// The smallest zoom: a 20 m wall in 60 points (chosen).
+const LEAST: f64 = 0.003;
+/// The largest zoom: a sixteenth of an inch in 160 points (chosen).
+const MOST: f64 = 100.0;
+/// Kept free around the part of the wall that shows, for dimensions, in paper millimetres (chosen: three rows
+/// at the text height of a screen).
+const MARGIN_MM: f64 = 24.0;
+/// The em size of text, in points (chosen: as the panels' text).
+const TEXT_POINTS: f64 = 13.0;
+
+/// How the job is looked at.
+#[derive(Clone, Debug, Default)]
+pub struct ViewState {
+    /// The part of the wall that shows; `None` for all of it.
+    pub view: Option<View>,
+}
+
+/// The part of the wall that shows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct View {
+    /// Points to a wall millimetre.
+    points_per_mm: f64,
+    /// The place on the wall at the middle of the canvas, in millimetres.
+    centre_mm: (f64, f64),
+}
+
+/// The canvas and the wall behind it: from pointer to wall and back.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Window {
+    /// The canvas, in points.
+    pub canvas: Rect,
+    /// The part of the wall that shows.
+    pub view: View,
+}
+
+impl View {
+    /// All of a wall, with room for its dimensions, in a canvas so large.
+    ///
+    /// What has no size counts as a millimetre.
+    #[must_use]
+    pub fn fit(wall: WallRect, canvas: Vec2) -> Self {
+        let margin = 2.0 * MARGIN_MM * POINTS_PER_PAPER_MM;
+        let room = |points: f32| (f64::from(points) - margin).max(40.0);
+        let size = |length: Length| if length.mm().is_finite() { length.mm().max(1.0) } else { 1.0 };
+        let scale = (room(canvas.x) / size(wall.width())).min(room(canvas.y) / size(wall.height()));
+        let centre = wall.centre();
+        Self::sound(scale, (centre.x.mm(), centre.y.mm()))
+    }
+
+    /// A view with what is not usable replaced.
+    fn sound(points_per_mm: f64, (x, y): (f64, f64)) -> Self {
+        let scale = if points_per_mm.is_nan() { 0.2 } else { points_per_mm.clamp(LEAST, MOST) };
+        let place = |mm: f64| if mm.is_finite() { mm.clamp(-1e6, 1e6) } else { 0.0 };
+        Self { points_per_mm: scale, centre_mm: (place(x), place(y)) }
+    }
+
+    /// Zoomed by a factor, the place so far from the canvas's middle staying where it is.
+    #[must_use]
+    pub fn zoomed_about(self, from_middle: Vec2, factor: f64) -> Self {
+        let (x, y) = (f64::from(from_middle.x), f64::from(from_middle.y));
+        let after = Self::sound(self.points_per_mm * factor, self.centre_mm);
+        let shift = 1.0 / self.points_per_mm - 1.0 / after.points_per_mm;
+        Self::sound(after.points_per_mm, (self.centre_mm.0 + x * shift, self.centre_mm.1 - y * shift))
+    }
+
+    /// The drawing shifted by so many points.
+    #[must_use]
+    pub fn panned(self, by: Vec2) -> Self {
+        let (x, y) = (f64::from(by.x) / self.points_per_mm, f64::from(by.y) / self.points_per_mm);
+        Self::sound(self.points_per_mm, (self.centre_mm.0 - x, self.centre_mm.1 + y))
+    }
+}
+
+impl Window {
+    /// How the drawing is to look: it fills the canvas, margin included.
+    #[must_use]
+    pub fn look(&self) -> Look {
+        let per = self.view.points_per_mm;
+        let margin = MARGIN_MM * POINTS_PER_PAPER_MM;
+        let half = |points: f32| Length::millimetres(((f64::from(points) / 2.0 - margin) / per).max(0.0));
+        let (width, height) = (half(self.canvas.width()), half(self.canvas.height()));
+        let centre = self.centre();
+        Look {
+            paper_mm_per_wall_mm: per / POINTS_PER_PAPER_MM,
+            shown: WallRect::new(
+                Span::new(centre.x - width, centre.x + width),
+                Span::new(centre.y - height, centre.y + height),
+            ),
+            margin_mm: MARGIN_MM,
+            text_height_mm: TEXT_POINTS / POINTS_PER_PAPER_MM,
+            selected: None,
+            held: None,
+        }
+    }
+
+    fn centre(&self) -> Point {
+        Point::new(Length::millimetres(self.view.centre_mm.0), Length::millimetres(self.view.centre_mm.1))
+    }
+
+    /// Where on the wall a place of the canvas is.
+    #[must_use]
+    pub fn wall_from_pointer(&self, pointer: egui::Pos2) -> Point {
+        let from_middle = pointer - self.canvas.center();
+        let per = self.view.points_per_mm;
+        let centre = self.centre();
+        Point::new(
+            centre.x + Length::millimetres(f64::from(from_middle.x) / per),
+            centre.y - Length::millimetres(f64::from(from_middle.y) / per),
+        )
+    }
+
+    /// Where on the canvas a place of the wall is; held to within 100 000 points.
+    #[must_use]
+    pub fn pointer_from_wall(&self, place: Point) -> egui::Pos2 {
+        let per = self.view.points_per_mm;
+        let points = |mm: f64| {
+            let points = mm * per;
+            if points.is_finite() { points.clamp(-1e5, 1e5) as f32 } else { 0.0 }
+        };
+        self.canvas.center()
+            + Vec2::new(
+                points(place.x.mm() - self.view.centre_mm.0),
+                points(self.view.centre_mm.1 - place.y.mm()),
+            )
+    }
+
+    /// An upright rectangle of the wall, on the canvas.
+    #[must_use]
+    pub fn canvas_rect(&self, rect: WallRect) -> Rect {
+        Rect::from_two_pos(
+            self.pointer_from_wall(Point::new(rect.left, rect.top)),
+            self.pointer_from_wall(Point::new(rect.right, rect.bottom)),
+        )
+    }
+
+    /// A length of the canvas on the wall.
+    #[must_use]
+    pub fn wall_length(&self, points: f32) -> Length {
+        Length::millimetres(f64::from(points) / self.view.points_per_mm)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use egui::{pos2, vec2};
+
+    fn wall() -> WallRect {
+        let mm = Length::millimetres;
+        WallRect::new(Span::new(mm(0.0), mm(4000.0)), Span::new(mm(0.0), mm(2400.0)))
+    }
+
+    fn window() -> Window {
+        let canvas = Rect::from_min_size(pos2(250.0, 60.0), vec2(800.0, 600.0));
+        Window { canvas, view: View::fit(wall(), canvas.size()) }
+    }
+
+    #[test]
+    fn all_of_the_wall_shows_with_room_around_it() {
+        let window = window();
+        let drawn = window.canvas_rect(wall());
+        let margin = (MARGIN_MM * POINTS_PER_PAPER_MM) as f32;
+        assert!(window.canvas.shrink(margin - 0.1).contains_rect(drawn), "{drawn:?}");
+        assert!((drawn.center() - window.canvas.center()).length() < 0.01);
+        let tight = (drawn.width() - (800.0 - 2.0 * margin)).abs() < 0.1;
+        assert!(tight || (drawn.height() - (600.0 - 2.0 * margin)).abs() < 0.1);
+    }
+
+    #[test]
+    fn the_place_under_the_pointer_stays_under_it() {
+        let mut window = window();
+        let pointer = pos2(400.0, 500.0);
+        let before = window.wall_from_pointer(pointer);
+        for factor in [1.3, 0.4, 7.0, 1e9, 1e-9] {
+            window.view = window.view.zoomed_about(pointer - window.canvas.center(), factor);
+            let after = window.wall_from_pointer(pointer);
+            assert!((after.x - before.x).abs() < Length::millimetres(1e-6), "{factor}: {after:?}");
+            assert!((after.y - before.y).abs() < Length::millimetres(1e-6), "{factor}: {after:?}");
+        }
+    }
+
+    #[test]
+    fn a_pan_shifts_the_drawing_by_as_much() {
+        let mut window = window();
+        let corner = Point::default();
+        let before = window.pointer_from_wall(corner);
+        window.view = window.view.panned(vec2(30.0, -12.0));
+        assert!((window.pointer_from_wall(corner) - before - vec2(30.0, -12.0)).length() < 0.01);
+    }
+
+    #[test]
+    fn pointer_and_wall_are_each_others_way_back() {
+        let window = window();
+        let place = window.wall_from_pointer(pos2(333.0, 444.0));
+        assert!((window.pointer_from_wall(place) - pos2(333.0, 444.0)).length() < 0.01);
+        let drawn = strikeline_drawing::scale::Scale::new(&window.look()).paper_from_wall(place);
+        let at = window.canvas.min
+            + vec2((drawn.x_mm * POINTS_PER_PAPER_MM) as f32, (drawn.y_mm * POINTS_PER_PAPER_MM) as f32);
+        assert!((at - pos2(333.0, 444.0)).length() < 0.01, "the drawing fills the canvas: {at:?}");
+    }
+
+    #[test]
+    fn what_is_no_number_still_gives_a_view() {
+        let mm = Length::millimetres;
+        for bad in [f64::NAN, f64::INFINITY, 0.0] {
+            let rect = WallRect { left: mm(bad), right: mm(bad), bottom: mm(0.0), top: mm(bad) };
+            let view = View::fit(rect, vec2(10.0, 0.0)).zoomed_about(vec2(1.0, 1.0), f64::NAN);
+            assert!(view.points_per_mm > 0.0 && view.centre_mm.0.is_finite() && view.centre_mm.1.is_finite());
+        }
+    }
+}

@@ -1,0 +1,154 @@
+//! Which dimension goes into which row beside the drawing: the least important gives way, and no figure lies
+//! on another or under an extension line.
+
+use super::{Dimension, FIGURE_GAP_MM, Figure, TICK_HALF_MM};
+use crate::paper::PaperRect;
+use crate::scene::{ItemKind, Turn};
+use std::cmp::Ordering;
+use strikeline_solver::subject::Subject;
+
+/// From the outline to the first row: at least 10 mm (a naval drafting manual).
+const FIRST_ROW_MM: f64 = 10.0;
+/// Between rows: at least 6 mm (the same manual), and room for a figure and an overshoot.
+const NEXT_ROW_MM: f64 = 6.0;
+/// No more rows than this on a side; what finds no room is not drawn (chosen: a drawing stays readable).
+const MOST_ROWS: usize = 3;
+/// Shorter than this on paper nothing is dimensioned.
+const LEAST_MM: f64 = 0.2;
+/// Free on either side of what stands in a row.
+const CLEAR_MM: f64 = 0.8;
+
+/// On which side of the drawing a dimension stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Side {
+    Above,
+    Below,
+    Left,
+    Right,
+}
+
+/// A dimension that asks for a row.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Wanted {
+    pub(crate) side: Side,
+    /// Where it starts and ends, along.
+    pub(crate) along_mm: (f64, f64),
+    /// Where the objects are at its two ends, cross.
+    pub(crate) object_mm: (f64, f64),
+    pub(crate) figure: Figure,
+    pub(crate) measured: bool,
+    pub(crate) assumed: bool,
+    pub(crate) subject: Subject,
+}
+
+/// A dimension in its row.
+struct Placed {
+    wanted: Wanted,
+    row: usize,
+    dimension: Dimension,
+}
+
+/// The rows round a drawing.
+pub(crate) struct Rows {
+    frame: PaperRect,
+    page: PaperRect,
+    text_height_mm: f64,
+    placed: Vec<Placed>,
+}
+
+impl Rows {
+    /// The rows round a frame, as many as the page has room for.
+    pub(crate) fn new(frame: PaperRect, page: PaperRect, text_height_mm: f64) -> Self {
+        Self { frame, page, text_height_mm, placed: Vec::new() }
+    }
+
+    /// Gives a dimension the nearest row with room; without one it is left out. The most important come first.
+    pub(crate) fn place(&mut self, wanted: Wanted) {
+        let (from, to) = wanted.along_mm;
+        // What is nothing on paper has no line to be read from.
+        if (to - from).abs() < LEAST_MM {
+            return;
+        }
+        for row in 0..MOST_ROWS {
+            let dimension = self.dimension(&wanted, row);
+            if self.has_room(&wanted, row, &dimension) {
+                self.placed.push(Placed { wanted, row, dimension });
+                return;
+            }
+        }
+    }
+
+    /// All that found room, in the order it was placed.
+    pub(crate) fn into_dimensions(self) -> impl Iterator<Item = (Wanted, Dimension)> {
+        self.placed.into_iter().map(|placed| (placed.wanted, placed.dimension))
+    }
+
+    /// The rectangles of all figures and lines that found room.
+    pub(crate) fn taken(&self) -> Vec<PaperRect> {
+        let mut taken = Vec::new();
+        for dimension in self.placed.iter().map(|placed| &placed.dimension) {
+            taken.push(dimension.figure_bounds());
+            taken.extend(dimension.draw().into_iter().filter_map(|(_, kind)| match kind {
+                ItemKind::Line { from, to } => Some(PaperRect::of(from, to)),
+                _ => None,
+            }));
+        }
+        taken
+    }
+
+    fn dimension(&self, wanted: &Wanted, row: usize) -> Dimension {
+        // A stacked fraction is as high as 0.96 of the em; above it the next row's ticks need their half.
+        let step = NEXT_ROW_MM.max(self.text_height_mm * 0.96 + FIGURE_GAP_MM + TICK_HALF_MM);
+        let out = FIRST_ROW_MM + step * row as f64;
+        let (turn, line_mm) = match wanted.side {
+            Side::Above => (Turn::Level, self.frame.top_mm - out),
+            Side::Below => (Turn::Level, self.frame.bottom_mm + out),
+            Side::Left => (Turn::Up, self.frame.left_mm - out),
+            Side::Right => (Turn::Up, self.frame.right_mm + out),
+        };
+        Dimension {
+            turn,
+            from_mm: wanted.along_mm.0,
+            to_mm: wanted.along_mm.1,
+            from_object_mm: wanted.object_mm.0,
+            to_object_mm: wanted.object_mm.1,
+            line_mm,
+            figure: wanted.figure.clone(),
+            measured: wanted.measured,
+        }
+    }
+
+    fn has_room(&self, wanted: &Wanted, row: usize, dimension: &Dimension) -> bool {
+        let figure = dimension.figure_bounds();
+        // The row and its figure must be on the page.
+        let on_page = self.page.shared(figure) == Some(figure);
+        let (low, high) = dimension.reach_mm();
+        on_page
+            && self.placed.iter().all(|other| {
+                if other.dimension.figure_bounds().grown(CLEAR_MM).meets(figure) {
+                    return false;
+                }
+                if other.wanted.side != wanted.side {
+                    return true;
+                }
+                let (other_low, other_high) = other.dimension.reach_mm();
+                // Two may share the tick they meet at, so lines are held against lines by their ends alone.
+                let apart = high <= other_low + 2.0 * TICK_HALF_MM || other_high <= low + 2.0 * TICK_HALF_MM;
+                match other.row.cmp(&row) {
+                    Ordering::Equal => apart,
+                    Ordering::Less => !crosses(dimension, &other.dimension),
+                    Ordering::Greater => !crosses(&other.dimension, dimension),
+                }
+            })
+    }
+}
+
+/// Whether an extension line of the outer one runs through the figure of the inner one.
+fn crosses(outer: &Dimension, inner: &Dimension) -> bool {
+    let figure = inner.figure_bounds().grown(CLEAR_MM / 2.0);
+    let (low, high) = match inner.turn {
+        Turn::Level => (figure.left_mm, figure.right_mm),
+        Turn::Up => (figure.top_mm, figure.bottom_mm),
+    };
+    [outer.from_mm, outer.to_mm].into_iter().any(|along| low < along && along < high)
+}

@@ -1,0 +1,77 @@
+//! What is struck on the wall: the level and centre lines always, what would crowd the drawing only when it is selected.
+
+use crate::ink::Ink;
+use crate::paper::{PaperPoint, PaperRect};
+use crate::pen::Pen;
+use crate::scene::ItemKind;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::mark::{Mark, MarkWhat};
+
+/// The arms of a corner on tape, and of a mark's cross.
+const ARM_MM: f64 = 4.0;
+/// Half of a small cross or tick.
+const TICK_MM: f64 = 2.0;
+/// The ring round a hole or probe that is selected.
+const RING_MM: f64 = 2.4;
+
+/// Draws all marks that have a place.
+pub(super) fn marks(pen: &mut Pen<'_>, plan: &Plan) {
+    for mark in &plan.marks {
+        pen.take(mark.id.clone(), mark.assumed);
+        draw(pen, mark);
+    }
+}
+
+fn draw(pen: &mut Pen<'_>, mark: &Mark) {
+    let line = mark.line.map(|(from, to)| (pen.at(from), pen.at(to)));
+    let at = mark.place.map(|place| pen.at(place));
+    match &mark.what {
+        MarkWhat::LevelLine | MarkWhat::CentreLine => {
+            if let Some((from, to)) = line {
+                pen.line(Ink::ChalkLine, from, to);
+            }
+        }
+        MarkWhat::PieceCentre => {
+            // A tick of its own length on either side of the piece's edge.
+            if let Some((from, to)) = line.or(at.map(|at| (at.moved(0.0, -TICK_MM), at.moved(0.0, TICK_MM))))
+            {
+                pen.line(Ink::PieceTape, from, to);
+            }
+        }
+        MarkWhat::Corner { top, left } => {
+            if let Some(at) = at {
+                corner(pen, at, *top, *left);
+            }
+        }
+        MarkWhat::Help => {
+            if let Some(at) = at {
+                pen.cross(Ink::Mark, PaperRect::of(at, at).grown(TICK_MM * 0.7));
+            }
+        }
+        MarkWhat::Sweep { .. } => {
+            if let (Some((from, to)), true) = (line, pen.is_lit()) {
+                pen.line(Ink::Sweep, from, to);
+            }
+        }
+        MarkWhat::Probe { .. } | MarkWhat::Hole { .. } | MarkWhat::Look => {
+            if let (Some(at), true) = (at, pen.is_lit()) {
+                pen.circle(Ink::Mark, at, RING_MM, false);
+            }
+        }
+        MarkWhat::Entry => {
+            if let (Some(outline), true) = (mark.outline, pen.is_lit()) {
+                let corners = pen.scale.paper_rect(outline).corners();
+                pen.outline(Ink::Mark, &corners);
+            }
+        }
+        MarkWhat::MakeSafe | MarkWhat::Feed | MarkWhat::LiftOn | MarkWhat::Check => {}
+    }
+}
+
+/// Two arms along the piece's edges from its corner.
+fn corner(pen: &mut Pen<'_>, at: PaperPoint, top: bool, left: bool) {
+    let across = if left { ARM_MM } else { -ARM_MM };
+    let upright = if top { ARM_MM } else { -ARM_MM };
+    let points = vec![at.moved(across, 0.0), at, at.moved(0.0, upright)];
+    pen.add(Ink::PieceTape, ItemKind::Polyline { points });
+}

@@ -1,0 +1,52 @@
+//! A piece at its place and, seen through it, its plate, brackets, holes, ports and the cables' opening.
+
+use crate::ink::Ink;
+use crate::pen::{Pen, turned};
+use crate::symbol;
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::piece::{MountedPlan, PiecePlan};
+
+/// Draws a piece and what it hangs on.
+pub(super) fn hung(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan) {
+    if let Some(mounted) = &piece.mount {
+        mount(pen, job, piece, mounted);
+    }
+    for port in &piece.ports {
+        pen.take(piece.id.part(port.id.as_str()), piece.assumed);
+        let at = pen.at(port.place);
+        symbol::port::port(pen, at, port.used);
+    }
+    pen.take(piece.id.whole(), piece.assumed);
+    symbol::display::piece(pen, piece.kind, piece.outline, piece.frame);
+}
+
+fn mount(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan, mounted: &MountedPlan) {
+    pen.take(mounted.id.whole(), mounted.assumed);
+    for &bracket in &mounted.brackets {
+        let corners = turned(bracket, mounted.frame).map(|corner| pen.at(corner));
+        pen.outline(Ink::Bracket, &corners);
+    }
+    if let Some(entry) = mounted.entry {
+        pen.take(piece.id.part("entry"), mounted.assumed);
+        symbol::entry::entry(pen, entry);
+    }
+    pen.take(mounted.id.whole(), mounted.assumed);
+    // A plate of no known parts is drawn as its outline.
+    let outline = [mounted.plate];
+    let solids = if mounted.solids.is_empty() { &outline } else { mounted.solids.as_slice() };
+    for &solid in solids {
+        let corners = turned(solid, mounted.frame).map(|corner| pen.at(corner));
+        pen.shape(Ink::Plate, &corners);
+    }
+    let plate = job.mount(&mounted.id).and_then(|mount| mount.plate.as_ref());
+    for hole in &mounted.holes {
+        pen.take(hole.subject.clone(), mounted.assumed);
+        let slot = plate.and_then(|plate| plate.slots.iter().find(|slot| slot.id == hole.id));
+        if let Some(slot) = slot {
+            symbol::slot::slot(pen, slot, mounted.frame, Ink::Hole(hole.meets));
+        }
+        let round = plate.and_then(|plate| plate.holes.iter().find(|round| round.id == hole.id));
+        let at = pen.at(hole.place);
+        symbol::hole::hole(pen, at, round.and_then(|round| round.diameter), hole.meets);
+    }
+}

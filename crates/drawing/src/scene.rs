@@ -1,0 +1,161 @@
+//! A drawing as values: ink on paper millimetres, every item with its subject. Painters draw it in order.
+
+use crate::font::{self, Weight};
+use crate::ink::{Ink, Pattern};
+use crate::paper::{PaperPoint, PaperRect};
+use crate::scale::Scale;
+use strikeline_solver::subject::Subject;
+
+/// A drawing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Scene {
+    /// The paper's width, in paper millimetres.
+    pub width_mm: f64,
+    /// The paper's height, in paper millimetres.
+    pub height_mm: f64,
+    /// What is drawn, what lies farthest back first. An item may run past the paper: painters clip it.
+    pub items: Vec<Item>,
+    /// From the wall to the paper and back.
+    pub scale: Scale,
+}
+
+/// A stroke, a fill or a text.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Item {
+    /// What it means.
+    pub ink: Ink,
+    /// Which thing of the job, or which mark, it is about; `None` for the sheet's own.
+    pub subject: Option<Subject>,
+    /// Its shape.
+    pub kind: ItemKind,
+    /// Whether its place hangs on an assumed value: it is drawn lighter, and dashed.
+    pub assumed: bool,
+    /// Whether its subject is selected or held.
+    pub lit: Lit,
+    /// The width of its line, in paper millimetres.
+    pub width_mm: f64,
+}
+
+/// Whether a thing is selected or held.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Lit {
+    /// Neither.
+    #[default]
+    No,
+    /// It is selected.
+    Selected,
+    /// A hand holds it just now.
+    Held,
+}
+
+/// The shape of an item.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ItemKind {
+    /// A straight line.
+    Line {
+        /// One end.
+        from: PaperPoint,
+        /// The other.
+        to: PaperPoint,
+    },
+    /// A line through two or more places.
+    Polyline {
+        /// The places.
+        points: Vec<PaperPoint>,
+    },
+    /// A closed convex outline of three or more places.
+    Polygon {
+        /// Its corners.
+        points: Vec<PaperPoint>,
+        /// Whether it is filled.
+        filled: bool,
+        /// Whether its outline is drawn.
+        outlined: bool,
+    },
+    /// A circle.
+    Circle {
+        /// Its middle.
+        centre: PaperPoint,
+        /// Its radius.
+        radius_mm: f64,
+        /// Whether it is filled; its outline is always drawn.
+        filled: bool,
+    },
+    /// A text on one line.
+    Text {
+        /// Where its anchor is on its base line.
+        at: PaperPoint,
+        /// The text.
+        text: String,
+        /// Its em size.
+        height_mm: f64,
+        /// Which place of it `at` is.
+        anchor: Anchor,
+        /// Which way it runs.
+        turn: Turn,
+        /// How bold it is.
+        weight: Weight,
+    },
+}
+
+/// Which place of a text is given.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Anchor {
+    /// Where it begins.
+    Start,
+    /// Its middle.
+    Middle,
+    /// Where it ends.
+    End,
+}
+
+/// Which way a text or a dimension runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Turn {
+    /// To the right.
+    Level,
+    /// Upward: turned a quarter against the clock, to be read from the right.
+    Up,
+}
+
+impl Turn {
+    /// Where a place is that lies so far along the text and so far above its base line.
+    #[must_use]
+    pub fn place(self, at: PaperPoint, along_mm: f64, above_mm: f64) -> PaperPoint {
+        match self {
+            Self::Level => at.moved(along_mm, -above_mm),
+            Self::Up => at.moved(-above_mm, -along_mm),
+        }
+    }
+}
+
+impl Item {
+    /// How its line is broken: what is assumed is dashed.
+    #[must_use]
+    pub fn pattern(&self) -> Pattern {
+        if self.assumed { Pattern::Dashed } else { self.ink.pattern() }
+    }
+
+    /// The smallest rectangle round it, without the width of its line. A text counts from its base line to
+    /// the top of its capitals. `None` for an outline of no places.
+    #[must_use]
+    pub fn bounds(&self) -> Option<PaperRect> {
+        match &self.kind {
+            ItemKind::Line { from, to } => Some(PaperRect::of(*from, *to)),
+            ItemKind::Polyline { points } | ItemKind::Polygon { points, .. } => PaperRect::round(points),
+            ItemKind::Circle { centre, radius_mm, .. } => {
+                Some(PaperRect::of(*centre, *centre).grown(*radius_mm))
+            }
+            ItemKind::Text { at, text, height_mm, anchor, turn, weight } => {
+                let width = font::text_width_mm(text, *height_mm, *weight);
+                let start = match anchor {
+                    Anchor::Start => 0.0,
+                    Anchor::Middle => -width / 2.0,
+                    Anchor::End => -width,
+                };
+                let top = font::CAPITALS * height_mm;
+                Some(PaperRect::of(turn.place(*at, start, 0.0), turn.place(*at, start + width, top)))
+            }
+        }
+    }
+}

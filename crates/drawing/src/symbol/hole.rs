@@ -1,0 +1,59 @@
+//! A hole of a plate. Its shape tells what it meets, without colour: filled for a stud, half filled for a
+//! stud's edge, open for board, crossed for something hidden, ringed for masonry, a bare cross for nothing.
+
+use crate::ink::Ink;
+use crate::paper::{PaperPoint, PaperRect};
+use crate::pen::Pen;
+use strikeline_solver::plan::piece::Meets;
+use strikeline_solver::units::Length;
+
+/// No smaller than this on paper, however small the scale.
+const LEAST_RADIUS_MM: f64 = 0.8;
+/// The same for a crossed one: a cross must be told from a dot.
+const LEAST_CROSSED_MM: f64 = 1.1;
+
+/// Draws a hole where a fastener goes through it.
+pub(crate) fn hole(pen: &mut Pen<'_>, at: PaperPoint, diameter: Option<Length>, meets: Meets) {
+    let ink = Ink::Hole(meets);
+    let radius = diameter.map_or(0.0, |diameter| pen.scale.paper_mm(diameter) / 2.0).max(LEAST_RADIUS_MM);
+    match meets {
+        Meets::Stud => pen.circle(ink, at, radius, true),
+        Meets::StudEdge => {
+            pen.circle(ink, at, radius, false);
+            pen.shape(ink, &half_disc(at, radius));
+        }
+        Meets::Board => pen.circle(ink, at, radius, false),
+        Meets::NotKnown => {
+            pen.circle(ink, at, radius, false);
+            pen.line(ink, at.moved(0.0, -radius * 1.8), at.moved(0.0, -radius));
+            pen.line(ink, at.moved(0.0, radius), at.moved(0.0, radius * 1.8));
+        }
+        Meets::Masonry => {
+            pen.circle(ink, at, radius, false);
+            pen.circle(ink, at, radius * 0.4, true);
+        }
+        Meets::Hidden => {
+            let radius = radius.max(LEAST_CROSSED_MM);
+            pen.circle(ink, at, radius, false);
+            pen.cross(ink, PaperRect::of(at, at).grown(radius * 0.7));
+        }
+        Meets::OffWall => pen.cross(ink, PaperRect::of(at, at).grown(radius.max(LEAST_CROSSED_MM))),
+    }
+}
+
+/// The left half of a disc, as an outline.
+fn half_disc(at: PaperPoint, radius: f64) -> Vec<PaperPoint> {
+    // Half-circle in steps of 22.5 degrees, from the top over the left to the bottom.
+    const UNIT: [(f64, f64); 9] = [
+        (0.0, -1.0),
+        (-0.383, -0.924),
+        (-0.707, -0.707),
+        (-0.924, -0.383),
+        (-1.0, 0.0),
+        (-0.924, 0.383),
+        (-0.707, 0.707),
+        (-0.383, 0.924),
+        (0.0, 1.0),
+    ];
+    UNIT.iter().map(|(right, down)| at.moved(right * radius, down * radius)).collect()
+}

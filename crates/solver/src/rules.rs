@@ -1,0 +1,115 @@
+//! Everything a plan must tell once its survey, framing, pieces and marks are done: one rule a file.
+//!
+//! A rule sees the job, the wall and the plan, and never another rule. Geometry that several share is in
+//! `hung`, `plane`, `room`, `side` and `turned`. What is not known counts as the worse.
+
+mod access_below;
+mod behind_hole;
+mod breaking_in;
+mod crooked_edge;
+mod does_not_close;
+mod floor_not_read;
+mod floor_out_of_level;
+mod hole_on_hidden;
+mod hump;
+mod hung;
+mod lift_room;
+mod missing;
+mod more_studs_near;
+mod near_box;
+mod no_entry;
+mod no_stud_met;
+mod off_wall;
+mod old_wall;
+mod other_side;
+mod over_feature;
+mod over_piece;
+mod over_rating;
+mod pattern_outside;
+mod plane;
+mod plans_only;
+mod plate_over_proud;
+mod plate_shows;
+mod room;
+#[cfg(test)]
+mod sample;
+mod side;
+mod swing;
+mod tilt;
+mod turned;
+mod veneer;
+mod wet_wall;
+mod with_help;
+
+use crate::finding::Finding;
+use crate::job::Job;
+use crate::job::wall::Wall;
+use crate::plan::Plan;
+
+/// A rule: what it has to tell of a plan.
+type Rule = fn(&Job, &Wall, &Plan) -> Vec<Finding>;
+
+/// Every rule, in the order in which findings of one level are told.
+const RULES: [Rule; 28] = [
+    does_not_close::check,
+    off_wall::check,
+    over_feature::check,
+    over_piece::check,
+    over_rating::check,
+    pattern_outside::check,
+    veneer::check,
+    hole_on_hidden::check,
+    behind_hole::check,
+    plate_over_proud::check,
+    lift_room::check,
+    no_stud_met::check,
+    more_studs_near::check,
+    near_box::check,
+    wet_wall::check,
+    other_side::check,
+    old_wall::check,
+    hump::check,
+    plate_shows::check,
+    swing::check,
+    tilt::check,
+    access_below::check,
+    no_entry::check,
+    floor_out_of_level::check,
+    floor_not_read::check,
+    crooked_edge::check,
+    with_help::check,
+    missing::check,
+];
+
+/// What every rule has to tell of a plan whose survey, framing, pieces and marks are done, rule by rule.
+///
+/// Never empty: that the tool plans and does not certify is told always, last.
+#[must_use]
+pub fn findings(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
+    let told = RULES.iter().flat_map(|rule| rule(job, wall, plan));
+    told.chain(plans_only::check(job, wall, plan)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::sample::Sample;
+    use super::*;
+    use crate::finding::What;
+
+    #[test]
+    fn a_good_plan_tells_only_that_it_is_a_plan() {
+        let room = Sample::good();
+        let told = findings(&room.job, room.wall(), &room.plan);
+        assert_eq!(told.iter().map(|finding| &finding.what).collect::<Vec<_>>(), [&What::PlansOnly]);
+    }
+
+    #[test]
+    fn every_rule_is_heard() {
+        let mut room = Sample::good();
+        room.job.pieces[0].mass = None;
+        room.wall_mut().wet = Some(true);
+        let told: Vec<_> =
+            findings(&room.job, room.wall(), &room.plan).iter().map(|finding| finding.what.rule()).collect();
+        assert_eq!(told, ["wet_wall", "missing", "plans_only"]);
+    }
+}

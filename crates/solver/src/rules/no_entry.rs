@@ -1,0 +1,36 @@
+//! A port is used, and behind the piece there is no place for an opening clear of plate, studs and hidden
+//! things: its cable will show, or the plate must move (common practice, no source).
+
+use super::hung;
+use crate::finding::{Finding, Level, Mend, What};
+use crate::job::Job;
+use crate::job::wall::Wall;
+use crate::plan::Plan;
+
+pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
+    let without = hung::mounted(job, wall, plan)
+        .filter(|(hung, mounted, _)| mounted.entry.is_none() && hung.at.ports.iter().any(|port| port.used));
+    let told = without.map(|(hung, ..)| Finding {
+        level: Level::Caution,
+        subject: hung.at.id.whole(),
+        what: What::NoEntry,
+        mend: Mend::Move,
+    });
+    told.collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::Sample;
+    use super::*;
+
+    #[test]
+    fn a_used_port_asks_for_an_opening() {
+        let mut room = Sample::good();
+        assert!(room.told(check).is_empty());
+        room.mounted().entry = None;
+        assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::NoEntry)]);
+        room.plan.pieces[0].ports[0].used = false;
+        assert!(room.told(check).is_empty());
+    }
+}

@@ -1,0 +1,123 @@
+//! From the job to the plan, in numbered steps. Values in, values out; it cannot fail.
+//!
+//! 1 survey: where everything measured is. 2 framing: what the hits tell. 3 placement: where the piece
+//! goes, and the plate's possible places. 4 holes: what they meet at one such place. 5 choice: the best
+//! place. 6 entry: the opening for cables. 7 marks: what to strike, and how it is found with a tape.
+
+mod assumed_option;
+mod choice;
+mod entry;
+mod framing;
+mod holes;
+mod marks;
+mod next;
+mod pieces;
+mod placement;
+mod survey;
+
+use crate::finding::{Finding, Level, Mend, What};
+use crate::job::Job;
+use crate::job::option::WallOption;
+use crate::job::wall::Wall;
+use crate::plan::survey::{Floor, Survey};
+use crate::plan::{Assumed, AssumedWhat, Plan};
+use crate::rules;
+use crate::subject::{Id, Subject};
+use std::borrow::Cow;
+
+/// What the steps note on their way: assumptions, and findings that only they can see.
+#[derive(Default)]
+struct Notes {
+    assumed: Vec<Assumed>,
+    findings: Vec<Finding>,
+}
+
+impl Notes {
+    fn assume(&mut self, subject: Subject, what: AssumedWhat, moves_marks: bool) {
+        self.assumed.push(Assumed { subject, what, moves_marks });
+    }
+
+    fn stop(&mut self, subject: Subject, what: What) {
+        self.findings.push(Finding { level: Level::Stop, subject, what, mend: Mend::Measure });
+    }
+}
+
+/// The option that a plan is made for where none is named: the chosen one, else the first.
+#[must_use]
+pub fn chosen_option(wall: &Wall) -> Option<&WallOption> {
+    let chosen = wall.chosen.as_ref().and_then(|id| wall.options.iter().find(|option| option.id == *id));
+    chosen.or_else(|| wall.options.first())
+}
+
+/// The plan of one wall and one option: the option named, else the chosen one, else the first, else one
+/// assumed.
+///
+/// A wall or option that the job does not have gives a plan with a finding that says so. The same job gives
+/// the same plan on every machine.
+#[must_use]
+pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
+    let Some(wall) = job.wall(wall) else { return empty_plan(job, wall) };
+    let mut notes = Notes::default();
+    let named = option.and_then(|id| wall.options.iter().find(|option| option.id == *id));
+    if let (Some(id), None) = (option, named) {
+        notes.stop(wall.id.whole(), What::NotThere { named: id.whole() });
+    }
+    let arrangement = match named.or_else(|| chosen_option(wall)) {
+        Some(option) => Cow::Borrowed(option),
+        None => Cow::Owned(assumed_option::assumed_option(job, wall, &mut notes)),
+    };
+
+    let survey = survey::survey(job, wall, &mut notes);
+    let framing = framing::framing(wall, &survey);
+    let pieces = pieces::pieces(job, wall, &arrangement, &survey, &framing, &mut notes);
+    let marks = marks::marks(job, wall, &survey, &framing, &pieces);
+
+    let mut plan = Plan {
+        wall: wall.id.clone(),
+        option: (!arrangement.id.is_empty()).then(|| arrangement.id.clone()),
+        style: job.style(),
+        survey,
+        framing,
+        pieces,
+        marks,
+        assumed: notes.assumed,
+        findings: Vec::new(),
+        next: None,
+    };
+    let mut findings = notes.findings;
+    findings.extend(rules::findings(job, wall, &plan));
+    findings.sort_by_key(|finding| finding.level);
+    plan.findings = findings;
+    plan.next = next::next(&plan);
+    plan
+}
+
+/// The plan of a wall that the job does not have.
+fn empty_plan(job: &Job, wall: &Id) -> Plan {
+    let mut notes = Notes::default();
+    notes.stop(wall.whole(), What::NotThere { named: wall.whole() });
+    let survey = Survey {
+        outline: crate::geometry::Rect::default(),
+        left_end: crate::job::wall::End::Open,
+        right_end: crate::job::wall::End::Open,
+        floor: Floor::default(),
+        control_line_y: None,
+        features: Vec::new(),
+        hidden: Vec::new(),
+        hits: Vec::new(),
+        humps: Vec::new(),
+        misfits: Vec::new(),
+    };
+    Plan {
+        wall: wall.clone(),
+        option: None,
+        style: job.style(),
+        survey,
+        framing: crate::plan::framing::Framing::default(),
+        pieces: Vec::new(),
+        marks: Vec::new(),
+        assumed: Vec::new(),
+        findings: notes.findings,
+        next: None,
+    }
+}

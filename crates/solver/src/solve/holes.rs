@@ -1,0 +1,94 @@
+//! Step 4: what the plate's holes meet at one of its places. A pure function of that place.
+
+use crate::geometry::{Frame, Point};
+use crate::job::feature::FeatureKind;
+use crate::job::framing::WallFraming;
+use crate::job::plate::Plate;
+use crate::job::wall::Wall;
+use crate::plan::framing::Framing;
+use crate::plan::piece::{HolePlan, Meets};
+use crate::plan::survey::Survey;
+use crate::subject::Id;
+use crate::tolerance::{EDGE_NEED_MM, SAME_PLACE_MM};
+use crate::units::Length;
+
+/// What the holes are seen against.
+pub(super) struct Ground<'a> {
+    pub(super) wall: &'a Wall,
+    pub(super) survey: &'a Survey,
+    pub(super) framing: &'a Framing,
+}
+
+/// What each hole meets with the plate at `frame`: round holes, then slots, in the order of the job.
+pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame) -> Vec<HolePlan> {
+    let plan = |id: &Id, in_plate: Point, radius: Length| {
+        let place = frame.to_wall(in_plate.x, in_plate.y);
+        let (meets, stud, hidden) = ground.meets(place, radius);
+        HolePlan { id: id.clone(), subject: piece.part(id.as_str()), place, in_plate, meets, stud, hidden }
+    };
+    let radius = |diameter: Option<Length>| diameter.unwrap_or_default() / 2.0;
+    let round = plate.holes.iter().map(|hole| {
+        plan(&hole.id, Point::new(hole.right.length(), -hole.down), radius(hole.diameter))
+    });
+    let slots = plate.slots.iter().map(|slot| {
+        let middle = Point::new(slot.right.length(), -slot.down);
+        let shift = if slot.upright { Length::default() } else { ground.toward_stud(frame, middle, slot.travel / 2.0) };
+        plan(&slot.id, Point::new(middle.x + shift, middle.y), radius(slot.width))
+    });
+    round.chain(slots).collect()
+}
+
+impl Ground<'_> {
+    /// How far along a sideways slot the fastener moves to the nearest stud's centre within reach.
+    fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
+        let place = frame.to_wall(middle.x, middle.y);
+        let on = self.breast_at(place);
+        let shifts = self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
+        let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
+        if nearest.abs() <= reach { nearest } else { Length::default() }
+    }
+
+    /// The chimney breast a place is on.
+    fn breast_at(&self, place: Point) -> Option<&Id> {
+        let mut breasts = self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
+        breasts.find(|breast| breast.rect.holds(place)).map(|breast| &breast.id)
+    }
+
+    /// What the wall is made of at a place.
+    fn framing_at(&self, on: Option<&Id>) -> Option<&WallFraming> {
+        let own = on.and_then(|id| self.wall.features.iter().find(|feature| feature.id == *id)?.framing.as_ref());
+        own.or(self.wall.framing.as_ref())
+    }
+
+    /// What a hole meets, the stud where it has room in one, and the hidden thing where it meets that.
+    fn meets(&self, place: Point, radius: Length) -> (Meets, Option<usize>, Option<Id>) {
+        let opening = |kind: FeatureKind| matches!(kind, FeatureKind::Window | FeatureKind::Door | FeatureKind::Vent);
+        let over = |feature: &&crate::plan::survey::PlacedFeature| opening(feature.kind) && feature.rect.holds(place);
+        if !self.survey.outline.holds(place) || self.survey.features.iter().find(over).is_some() {
+            return (Meets::OffWall, None, None);
+        }
+        if let Some(hidden) = self.survey.hidden.iter().find(|hidden| hidden.rect.grown(radius).holds(place)) {
+            return (Meets::Hidden, None, Some(hidden.id.clone()));
+        }
+        let on = self.breast_at(place);
+        match self.framing_at(on) {
+            Some(WallFraming::Masonry(_) | WallFraming::Concrete(_)) => return (Meets::Masonry, None, None),
+            Some(WallFraming::Veneer | WallFraming::NoFraming) => return (Meets::Board, None, None),
+            Some(WallFraming::Wood(_) | WallFraming::Steel(_) | WallFraming::NotKnown) | None => {}
+        }
+        let studs = self.framing.studs.iter().enumerate().filter(|(_, stud)| stud.on.as_ref() == on);
+        let mut any = false;
+        for (index, stud) in studs {
+            any = true;
+            let off_mm = (place.x - stud.centre).mm().abs();
+            let half_mm = (stud.right - stud.left).mm() / 2.0;
+            if off_mm <= half_mm - EDGE_NEED_MM + SAME_PLACE_MM {
+                return (Meets::Stud, Some(index), None);
+            }
+            if off_mm <= half_mm + SAME_PLACE_MM {
+                return (Meets::StudEdge, None, None);
+            }
+        }
+        (if any { Meets::Board } else { Meets::NotKnown }, None, None)
+    }
+}

@@ -1,0 +1,56 @@
+//! Every "close enough" and every chosen distance of the solver, each with its reason.
+
+use crate::units::Length;
+
+/// Two places nearer than this are one: far below any tape, far above the noise of f64 millimetres.
+pub const SAME_PLACE_MM: f64 = 1e-6;
+
+/// From the middle of a fastener to the edge of a stud's face, at least: 3/8 in, the 1.5 diameters of a
+/// 1/4 in screw (chosen; the fastener's own need takes its place once one is picked).
+pub const EDGE_NEED_MM: f64 = 9.525;
+
+/// How far a face must stand out for a tape's end to be held against it: 1/8 in (chosen; a blade's end is
+/// about 1/16 in thick).
+pub const BUTT_PROUD_MM: f64 = 3.175;
+
+/// What may stand in the way of a distance meter: a card held on the mark stands out about as far (chosen).
+pub const METER_CLEAR_MM: f64 = 50.0;
+
+/// Added to the thickness in front of the framing for a probe: 3/4 in (chosen; no deeper, since what lies
+/// in the bay can be hurt).
+pub const PROBE_BITE_MM: f64 = 19.05;
+
+/// How far a level line runs past the plate: 4 in (chosen: seen beside any plate, still behind the piece).
+pub const LINE_PAST_MM_IN_INCH_JOB: f64 = 101.6;
+
+/// The same in a metric job: 100 mm (chosen).
+pub const LINE_PAST_MM_IN_METRIC_JOB: f64 = 100.0;
+
+/// A plate of this mass or more is held up by a ledger or a second person: 5 kg (chosen).
+pub const HELD_PLATE_KG: f64 = 5.0;
+
+/// The 90 % doubt of a sensed, unprobed centre: 1/4 in (derived: framing lean and detector practice).
+pub const SENSED_DOUBT_MM: f64 = 6.35;
+
+/// A board screw stands at least this far from the edge of the stud it is in: 3/8 in (common practice, no
+/// source).
+pub const BOARD_SCREW_EDGE_MM: f64 = 9.525;
+
+/// A bay, where none is known: 24 in, the widest usual spacing of studs (IRC Table R602.3(5), read
+/// second-hand).
+pub const WIDEST_BAY_MM: f64 = 609.6;
+
+/// A bay to sweep on each side of a piece: 16 in, the usual spacing (common practice, no source).
+pub const SWEEP_PAST_MM: f64 = 406.4;
+
+/// Kept clear round an opening for cables: 1/2 in (chosen: room for the saw and the box's ears).
+pub const ENTRY_CLEAR_MM: f64 = 12.7;
+
+/// Kept between an opening and the edge of what hides it: 1 in (chosen: hidden from a low seat too).
+pub const ENTRY_HIDDEN_MM: f64 = 25.4;
+
+/// Whether two lengths are one.
+#[must_use]
+pub fn same(a: Length, b: Length) -> bool {
+    (a - b).mm().abs() <= SAME_PLACE_MM
+}

@@ -1,0 +1,32 @@
+//! Every sentence that a plan is told in. Values in, plain trade English out; nothing is worked out here.
+//!
+//! A sentence starts with a capital (or a name) and ends with a full stop; a name or a datum does neither.
+
+mod assumed;
+mod cautions;
+mod datum;
+mod finding;
+mod mark;
+mod mark_name;
+mod next;
+mod phrase;
+mod plan_text;
+mod reading;
+#[cfg(test)]
+mod sample;
+mod things;
+mod top_line;
+mod wish;
+mod wrap;
+
+pub use assumed::assumed;
+pub use cautions::cautions;
+pub use datum::datum;
+pub use finding::finding;
+pub use mark::mark;
+pub use mark_name::{mark_name, stage};
+pub use next::next;
+pub use plan_text::plan_text;
+pub use things::thing;
+pub use top_line::top_line;
+pub use wish::wish;

@@ -1,0 +1,88 @@
+//! Cases worked on paper: each file of `cases` holds a job, the sum line by line, and what must come out.
+//!
+//! The numbers were worked from the rules alone, never taken from the program. A case that disagrees prints its
+//! sum beside what the program made of it.
+
+#![expect(clippy::panic, reason = "a case that cannot be read fails its test")]
+
+#[path = "hand_worked/case.rs"]
+mod case;
+#[path = "hand_worked/compare.rs"]
+mod compare;
+
+use case::Case;
+
+/// Reads one case, solves its job and compares.
+fn check(name: &str) {
+    let case = Case::load(name);
+    let wall = case.job.walls.first().unwrap_or_else(|| panic!("{name}: the job has no wall"));
+    let plan = strikeline_solver::solve::solve(&case.job, &wall.id, None);
+    let wrong = compare::disagreements(&case, &plan);
+    assert!(
+        wrong.is_empty(),
+        "\n{name}: {}\nsource: {}\nsum:\n  {}\ndisagrees:\n  {}\n",
+        case.title,
+        case.source,
+        case.sum.join("\n  "),
+        wrong.join("\n  "),
+    );
+}
+
+macro_rules! cases {
+    ($($name:ident)+) => {
+        $( #[test] fn $name() { check(stringify!($name)); } )+
+
+        #[test]
+        fn every_file_has_its_test() {
+            let named = [$( stringify!($name) ),+];
+            for found in Case::names() {
+                assert!(named.contains(&found.as_str()), "{found}.ron is not run: add it to the list");
+            }
+        }
+    };
+}
+
+cases! {
+    minimal
+    sloping_floor
+    control_line
+    face_down_port
+    gap_above_mantel
+    crooked_mantel
+    plate_moved_in_play
+    slots_reach_studs
+    hole_near_edge
+    baseboard_passed
+    baseboard_butted
+    metric
+    between_door_and_wall
+    near_corner_before_far_trim
+    hook_before_corner
+    arm_parked
+}
+
+#[test]
+fn a_wrong_number_is_told() {
+    let mut case = Case::load("minimal");
+    let wall = case.job.walls.first().map(|wall| wall.id.clone()).unwrap_or_default();
+    let plan = strikeline_solver::solve::solve(&case.job, &wall, None);
+    for mark in &mut case.expect {
+        mark.x = mark.x.map(|x| x + strikeline_solver::units::Length::millimetres(1e-5));
+    }
+    assert!(!compare::disagreements(&case, &plan).is_empty(), "a hundredth of a micrometre passes unseen");
+}
+
+#[test]
+fn demo_jobs_assume_nothing_that_moves_a_mark() {
+    for (name, job) in case::demo_jobs() {
+        for wall in &job.walls {
+            for option in &wall.options {
+                let plan = strikeline_solver::solve::solve(&job, &wall.id, Some(&option.id));
+                let moved: Vec<_> = plan.assumed.iter().filter(|assumed| assumed.moves_marks).collect();
+                assert!(moved.is_empty(), "{name}, {}: {moved:?}", option.id);
+                assert_eq!(plan.pieces.len(), option.hangings.len(), "{name}, {}", option.id);
+                assert!(!plan.marks.is_empty(), "{name}, {}", option.id);
+            }
+        }
+    }
+}
