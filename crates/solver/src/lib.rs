@@ -15,3 +15,4 @@ pub mod job;
 pub mod finding;
 pub mod plan;
 pub mod rules;
+pub mod solve;

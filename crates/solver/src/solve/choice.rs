@@ -60,7 +60,13 @@ impl Candidates<'_> {
     /// The place that meets most studs; among equals the least shift from the middle of the play's own rest.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
-        let rest = self.mount.arm.as_ref().and_then(|arm| arm.parked).map(|parked| parked.length()).unwrap_or_default();
+        let rest = self
+            .mount
+            .arm
+            .as_ref()
+            .and_then(|arm| arm.parked)
+            .map(crate::tape::Offset::length)
+            .unwrap_or_default();
         let mut best_offset = rest;
         let mut best = self.holes(rest);
         let mut others = self.on_studs(least, most);
@@ -93,7 +99,8 @@ impl Candidates<'_> {
             if met > wish.most_studs {
                 wish = Wish { studs: here, most_studs: met, left: None, right: None };
             }
-            let (side, by) = if left > Length::default() { (&mut wish.left, left) } else { (&mut wish.right, right) };
+            let (side, by) =
+                if left > Length::default() { (&mut wish.left, left) } else { (&mut wish.right, right) };
             *side = Some(side.map_or(by, |known| known.min(by)));
         }
         wish

@@ -43,7 +43,9 @@ pub(super) fn entry(behind: &Behind<'_>, wished: Point) -> Option<Rect> {
         })
         .filter(|rect| rect.overlaps(room))
         .collect();
-    let inside = |rect: &Rect, x: Length, y: Length| rect.left < x && x < rect.right && rect.bottom < y && y < rect.top;
+    let inside = |rect: &Rect, x: Length, y: Length| {
+        rect.left < x && x < rect.right && rect.bottom < y && y < rect.top
+    };
     let clamp = |place: Length, span: Span| place.max(span.from).min(span.to);
     let mut xs = vec![clamp(wished.x, room.across())];
     let mut ys = vec![clamp(wished.y, room.upright())];
@@ -76,7 +78,8 @@ impl Behind<'_> {
         let small = |feature: &&crate::plan::survey::PlacedFeature| {
             feature.kind != crate::job::feature::FeatureKind::ChimneyBreast
         };
-        let features = self.survey.features.iter().filter(small).map(move |feature| feature.rect.grown(clear));
+        let features =
+            self.survey.features.iter().filter(small).map(move |feature| feature.rect.grown(clear));
         let studs = self.framing.studs.iter().map(|stud| {
             Rect::new(Span::new(stud.left, stud.right).grown(stud.doubt), self.survey.outline.upright())
         });

@@ -22,7 +22,8 @@ pub(super) fn framing(wall: &Wall, survey: &Survey) -> Framing {
     let mut studs = plane(survey, None, wall.framing.as_ref());
     let mut known = !wall.hits.is_empty() || built_solid(wall.framing.as_ref());
     for breast in survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast) {
-        let own = wall.features.iter().find(|feature| feature.id == breast.id).and_then(|f| f.framing.as_ref());
+        let own =
+            wall.features.iter().find(|feature| feature.id == breast.id).and_then(|f| f.framing.as_ref());
         studs.extend(plane(survey, Some(&breast.id), own.or(wall.framing.as_ref())));
         known |= built_solid(own);
     }
@@ -58,7 +59,9 @@ fn plane(survey: &Survey, on: Option<&Id>, framing: Option<&WallFraming>) -> Vec
 
 /// The chimney breast that a hit was taken on.
 fn breast_at<'a>(survey: &'a Survey, hit: &PlacedHit) -> Option<&'a Id> {
-    let holds = |rect: crate::geometry::Rect| rect.across().holds(hit.x) && hit.y.is_none_or(|y| rect.upright().holds(y));
+    let holds = |rect: crate::geometry::Rect| {
+        rect.across().holds(hit.x) && hit.y.is_none_or(|y| rect.upright().holds(y))
+    };
     let mut breasts = survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
     breasts.find(|breast| holds(breast.rect)).map(|breast| &breast.id)
 }
@@ -67,7 +70,11 @@ fn breast_at<'a>(survey: &'a Survey, hit: &PlacedHit) -> Option<&'a Id> {
 fn estimates(hits: &[&PlacedHit], face_mm: f64, steel: bool) -> Vec<Estimate> {
     let mut found = Vec::new();
     let mut open_edge: Option<&PlacedHit> = None;
-    let single = |hit: &PlacedHit, centre_mm: f64, doubt_mm: f64| Estimate { centre_mm, doubt_mm, hits: vec![hit.id.clone()] };
+    let single = |hit: &PlacedHit, centre_mm: f64, doubt_mm: f64| Estimate {
+        centre_mm,
+        doubt_mm,
+        hits: vec![hit.id.clone()],
+    };
     let alone = |hit: &PlacedHit| single(hit, hit.x.mm() + face_mm / 2.0, SENSED_DOUBT_MM);
     for hit in hits {
         let x_mm = hit.x.mm();
@@ -88,7 +95,9 @@ fn estimates(hits: &[&PlacedHit], face_mm: f64, steel: bool) -> Vec<Estimate> {
                 }
             },
             HitKind::Centre => found.push(single(hit, x_mm, SENSED_DOUBT_MM)),
-            HitKind::Magnet => found.push(single(hit, x_mm, (face_mm / 2.0 - BOARD_SCREW_EDGE_MM).max(SENSED_DOUBT_MM))),
+            HitKind::Magnet => {
+                found.push(single(hit, x_mm, (face_mm / 2.0 - BOARD_SCREW_EDGE_MM).max(SENSED_DOUBT_MM)));
+            }
             HitKind::Wood => found.push(single(hit, x_mm, face_mm / 2.0)),
             HitKind::Metal if steel => found.push(single(hit, x_mm, face_mm / 2.0)),
             HitKind::Air | HitKind::ShallowWood | HitKind::Metal => {}
@@ -140,7 +149,10 @@ mod tests {
 
     #[test]
     fn two_edges_make_one_stud() {
-        assert_eq!(centres_in(&[hit("a", HitKind::LeftEdge, 15.25), hit("b", HitKind::RightEdge, 16.75)]), [16.0]);
+        assert_eq!(
+            centres_in(&[hit("a", HitKind::LeftEdge, 15.25), hit("b", HitKind::RightEdge, 16.75)]),
+            [16.0]
+        );
     }
 
     #[test]

@@ -27,12 +27,17 @@ pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame
         HolePlan { id: id.clone(), subject: piece.part(id.as_str()), place, in_plate, meets, stud, hidden }
     };
     let radius = |diameter: Option<Length>| diameter.unwrap_or_default() / 2.0;
-    let round = plate.holes.iter().map(|hole| {
-        plan(&hole.id, Point::new(hole.right.length(), -hole.down), radius(hole.diameter))
-    });
+    let round = plate
+        .holes
+        .iter()
+        .map(|hole| plan(&hole.id, Point::new(hole.right.length(), -hole.down), radius(hole.diameter)));
     let slots = plate.slots.iter().map(|slot| {
         let middle = Point::new(slot.right.length(), -slot.down);
-        let shift = if slot.upright { Length::default() } else { ground.toward_stud(frame, middle, slot.travel / 2.0) };
+        let shift = if slot.upright {
+            Length::default()
+        } else {
+            ground.toward_stud(frame, middle, slot.travel / 2.0)
+        };
         plan(&slot.id, Point::new(middle.x + shift, middle.y), radius(slot.width))
     });
     round.chain(slots).collect()
@@ -43,31 +48,38 @@ impl Ground<'_> {
     fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
         let place = frame.to_wall(middle.x, middle.y);
         let on = self.breast_at(place);
-        let shifts = self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
+        let shifts =
+            self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
         let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
         if nearest.abs() <= reach { nearest } else { Length::default() }
     }
 
     /// The chimney breast a place is on.
     fn breast_at(&self, place: Point) -> Option<&Id> {
-        let mut breasts = self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
+        let mut breasts =
+            self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
         breasts.find(|breast| breast.rect.holds(place)).map(|breast| &breast.id)
     }
 
     /// What the wall is made of at a place.
     fn framing_at(&self, on: Option<&Id>) -> Option<&WallFraming> {
-        let own = on.and_then(|id| self.wall.features.iter().find(|feature| feature.id == *id)?.framing.as_ref());
+        let own =
+            on.and_then(|id| self.wall.features.iter().find(|feature| feature.id == *id)?.framing.as_ref());
         own.or(self.wall.framing.as_ref())
     }
 
     /// What a hole meets, the stud where it has room in one, and the hidden thing where it meets that.
     fn meets(&self, place: Point, radius: Length) -> (Meets, Option<usize>, Option<Id>) {
-        let opening = |kind: FeatureKind| matches!(kind, FeatureKind::Window | FeatureKind::Door | FeatureKind::Vent);
-        let over = |feature: &&crate::plan::survey::PlacedFeature| opening(feature.kind) && feature.rect.holds(place);
+        let opening =
+            |kind: FeatureKind| matches!(kind, FeatureKind::Window | FeatureKind::Door | FeatureKind::Vent);
+        let over = |feature: &&crate::plan::survey::PlacedFeature| {
+            opening(feature.kind) && feature.rect.holds(place)
+        };
         if !self.survey.outline.holds(place) || self.survey.features.iter().find(over).is_some() {
             return (Meets::OffWall, None, None);
         }
-        if let Some(hidden) = self.survey.hidden.iter().find(|hidden| hidden.rect.grown(radius).holds(place)) {
+        if let Some(hidden) = self.survey.hidden.iter().find(|hidden| hidden.rect.grown(radius).holds(place))
+        {
             return (Meets::Hidden, None, Some(hidden.id.clone()));
         }
         let on = self.breast_at(place);

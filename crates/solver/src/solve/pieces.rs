@@ -1,10 +1,10 @@
 //! Steps 3 to 6 for every piece of an option, those first that others are placed by.
 
+use super::Notes;
 use super::choice::Candidates;
 use super::entry::{Behind, entry};
 use super::holes::Ground;
 use super::placement::{self, Placed, Surroundings};
-use super::Notes;
 use crate::finding::What;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::Job;
@@ -43,7 +43,8 @@ pub(super) fn pieces(
         for hanging in waiting {
             let around = Surroundings { wall, survey, placed: &placed };
             let piece = job.piece(&hanging.piece);
-            let settled = piece.and_then(|piece| Some((piece, placement::place(&around, hanging, piece, notes)?)));
+            let settled =
+                piece.and_then(|piece| Some((piece, placement::place(&around, hanging, piece, notes)?)));
             match settled {
                 Some((piece, place)) => {
                     placed.push(piece_plan(job, wall, hanging, piece, &place, survey, framing, notes));
@@ -174,7 +175,9 @@ fn brackets(mount: &Mount, piece: Frame, plate_top: Length) -> Vec<Rect> {
     let top = plate_top + brackets.top.length();
     let upright = Span::new(top - brackets.length, top);
     [-1.0, 1.0]
-        .map(|side| Rect::new(Span::about(piece.origin.x + brackets.apart / 2.0 * side, brackets.width), upright))
+        .map(|side| {
+            Rect::new(Span::about(piece.origin.x + brackets.apart / 2.0 * side, brackets.width), upright)
+        })
         .to_vec()
 }
 
@@ -221,7 +224,10 @@ fn gaps(wall: &Wall, survey: &Survey, piece: &PiecePlan, pieces: &[(Id, Rect)]) 
         if rect.across().overlaps(outline.across()) && rect.top <= outline.bottom {
             let feature = survey.features.iter().find(|feature| feature.id == *id);
             let top_at = |x: Length| feature.map_or(rect.top, |feature| feature.top_at(x));
-            let (from, other) = (corner_y(piece, outline.left) - top_at(outline.left), corner_y(piece, outline.right) - top_at(outline.right));
+            let (from, other) = (
+                corner_y(piece, outline.left) - top_at(outline.left),
+                corner_y(piece, outline.right) - top_at(outline.right),
+            );
             if below.as_ref().is_none_or(|known| from + other < known.from + known.other) {
                 below = Some(Gap { to: id.part("top"), from, other });
             }

@@ -36,7 +36,12 @@ pub(super) struct Placed {
 type Place = (Length, bool);
 
 /// Settles a piece by its rules and nudge; `None` where they name what is not there (yet).
-pub(super) fn place(around: &Surroundings<'_>, hanging: &Hanging, piece: &Piece, notes: &mut Notes) -> Option<Placed> {
+pub(super) fn place(
+    around: &Surroundings<'_>,
+    hanging: &Hanging,
+    piece: &Piece,
+    notes: &mut Notes,
+) -> Option<Placed> {
     let (width, height, size_assumed) = size(piece, notes);
     let (x, x_assumed) = around.across(&hanging.across, width)?;
     let (y, roll, y_assumed) = around.upright(&hanging.upright, x, height)?;
@@ -108,7 +113,8 @@ impl Surroundings<'_> {
             AcrossRule::OnWall => Some((self.survey.outline.across().middle(), self.wall.width.is_none())),
             AcrossRule::On(id) => self.rect(id).map(|(rect, assumed)| (rect.centre().x, assumed)),
             AcrossRule::Between(a, b) => {
-                let (((a, a_assumed), _), ((b, b_assumed), _)) = (self.across_datum(a)?, self.across_datum(b)?);
+                let (((a, a_assumed), _), ((b, b_assumed), _)) =
+                    (self.across_datum(a)?, self.across_datum(b)?);
                 Some(((a + b) / 2.0, a_assumed || b_assumed))
             }
             AcrossRule::Beside { from, toward, by } => {

@@ -36,7 +36,13 @@ struct Thing<'a> {
 
 impl<'a> AcrossPlaces<'a> {
     /// Works out the sides of everything, as often as one more can be settled.
-    pub(super) fn of(wall: &'a Wall, width: Length, step: Length, misfits: &mut Vec<Misfit>, notes: &mut Notes) -> Self {
+    pub(super) fn of(
+        wall: &'a Wall,
+        width: Length,
+        step: Length,
+        misfits: &mut Vec<Misfit>,
+        notes: &mut Notes,
+    ) -> Self {
         let features = wall.features.iter().map(|feature| Thing {
             id: &feature.id,
             extent: &feature.across,
@@ -111,7 +117,12 @@ impl<'a> AcrossPlaces<'a> {
     }
 
     /// The same, with a finding where it leads nowhere.
-    pub(super) fn place_or_note(&self, reading: &AcrossReading, id: &Id, notes: &mut Notes) -> Option<Length> {
+    pub(super) fn place_or_note(
+        &self,
+        reading: &AcrossReading,
+        id: &Id,
+        notes: &mut Notes,
+    ) -> Option<Length> {
         let place = self.place(reading);
         if place.is_none()
             && let AcrossDatum::Edge(named) = &reading.from
@@ -122,7 +133,13 @@ impl<'a> AcrossPlaces<'a> {
     }
 
     /// Any two of left, right, middle and width settle a thing; the rest are checks.
-    fn sides(&self, thing: &Thing<'_>, step: Length, misfits: &mut Vec<Misfit>, notes: &mut Notes) -> Option<Sides> {
+    fn sides(
+        &self,
+        thing: &Thing<'_>,
+        step: Length,
+        misfits: &mut Vec<Misfit>,
+        notes: &mut Notes,
+    ) -> Option<Sides> {
         let extent = thing.extent;
         let read = |reading: &Option<AcrossReading>| match reading {
             Some(reading) => self.place(reading).map(Some),
@@ -161,9 +178,11 @@ impl<'a> AcrossPlaces<'a> {
         };
         compare(thing.id.part("centre"), span.middle(), centre);
         compare(thing.id.whole(), span.length(), half.map(|half| half * 2.0));
-        for (part, reading, used) in
-            [("left", &extent.left, span.from), ("right", &extent.right, span.to), ("centre", &extent.centre, span.middle())]
-        {
+        for (part, reading, used) in [
+            ("left", &extent.left, span.from),
+            ("right", &extent.right, span.to),
+            ("centre", &extent.centre, span.middle()),
+        ] {
             let check = reading.as_ref().and_then(|reading| reading.check.as_deref());
             compare(thing.id.part(part), used, check.and_then(|check| self.place(check)));
         }
@@ -173,9 +192,11 @@ impl<'a> AcrossPlaces<'a> {
 
 /// The first datum of an extent that names nothing on this wall.
 fn missing_datum(wall: &Wall, extent: &AcrossExtent) -> Option<Subject> {
-    [&extent.left, &extent.right, &extent.centre].into_iter().flatten().find_map(|reading| match &reading.from {
-        AcrossDatum::Edge(subject) if !names_thing(wall, &subject.id) => Some(subject.clone()),
-        _ => None,
+    [&extent.left, &extent.right, &extent.centre].into_iter().flatten().find_map(|reading| {
+        match &reading.from {
+            AcrossDatum::Edge(subject) if !names_thing(wall, &subject.id) => Some(subject.clone()),
+            _ => None,
+        }
     })
 }
 

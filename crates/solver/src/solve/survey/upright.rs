@@ -57,7 +57,12 @@ impl<'a> FoundHeights<'a> {
     }
 
     /// Where a reading taken at `x` leads.
-    pub(super) fn reading(&self, places: &UprightPlaces<'_>, reading: &UprightReading, x: Length) -> Option<Length> {
+    pub(super) fn reading(
+        &self,
+        places: &UprightPlaces<'_>,
+        reading: &UprightReading,
+        x: Length,
+    ) -> Option<Length> {
         places.place(reading, x, &self.found)
     }
 }
@@ -108,7 +113,8 @@ impl<'a> UprightPlaces<'a> {
 
     /// Why an extent could not be settled.
     fn unsettled(&self, extent: &UprightExtent) -> What {
-        let readings = [&extent.bottom, &extent.bottom_at_right, &extent.top, &extent.top_at_right, &extent.centre];
+        let readings =
+            [&extent.bottom, &extent.bottom_at_right, &extent.top, &extent.top_at_right, &extent.centre];
         for reading in readings.into_iter().flatten() {
             match &reading.from {
                 UprightDatum::Edge(subject) if !names_thing(self.wall, &subject.id) => {
@@ -159,16 +165,17 @@ impl<'a> UprightPlaces<'a> {
         notes: &mut Notes,
     ) -> Option<Heights> {
         let (extent, span) = (thing.extent, thing.sides.span);
-        let edge = |at_left: &Option<UprightReading>, at_right: &Option<UprightReading>| match (at_left, at_right) {
-            (None, None) => Some(None),
-            (Some(one), None) | (None, Some(one)) => {
-                self.place(one, span.middle(), found).map(|y| Some((y, y)))
-            }
-            (Some(left), Some(right)) => {
-                let left = self.place(left, span.from, found)?;
-                Some(Some((left, self.place(right, span.to, found)?)))
-            }
-        };
+        let edge =
+            |at_left: &Option<UprightReading>, at_right: &Option<UprightReading>| match (at_left, at_right) {
+                (None, None) => Some(None),
+                (Some(one), None) | (None, Some(one)) => {
+                    self.place(one, span.middle(), found).map(|y| Some((y, y)))
+                }
+                (Some(left), Some(right)) => {
+                    let left = self.place(left, span.from, found)?;
+                    Some(Some((left, self.place(right, span.to, found)?)))
+                }
+            };
         let bottom = edge(&extent.bottom, &extent.bottom_at_right)?;
         let top = edge(&extent.top, &extent.top_at_right)?;
         let centre = edge(&extent.centre, &None)?;
@@ -179,14 +186,18 @@ impl<'a> UprightPlaces<'a> {
             (Some(bottom), Some(top), _, _) => (bottom, top),
             (Some(bottom), None, _, Some(height)) => (bottom, moved(bottom, height)),
             (None, Some(top), _, Some(height)) => (moved(top, -height), top),
-            (None, None, Some(centre), Some(height)) => (moved(centre, -height / 2.0), moved(centre, height / 2.0)),
+            (None, None, Some(centre), Some(height)) => {
+                (moved(centre, -height / 2.0), moved(centre, height / 2.0))
+            }
             (None, Some(top), _, None) if thing.on_floor => (floor(), top),
             (Some(bottom), None, _, None) if thing.to_ceiling => (bottom, (self.ceiling, self.ceiling)),
             (None, None, None, Some(height)) if thing.on_floor => (floor(), moved(floor(), height)),
             (None, None, None, Some(height)) if thing.to_ceiling => {
                 ((self.ceiling - height, self.ceiling - height), (self.ceiling, self.ceiling))
             }
-            (None, None, None, None) if thing.on_floor && thing.to_ceiling => (floor(), (self.ceiling, self.ceiling)),
+            (None, None, None, None) if thing.on_floor && thing.to_ceiling => {
+                (floor(), (self.ceiling, self.ceiling))
+            }
             (bottom, top, centre, height) => {
                 assumed = true;
                 let height = height.unwrap_or(thing.usual_height);
@@ -210,10 +221,9 @@ impl<'a> UprightPlaces<'a> {
             }
         };
         compare(thing.id.whole(), mean(top) - mean(bottom), extent.height);
-        for (part, reading, used, x) in [
-            ("bottom", &extent.bottom, bottom.0, span.from),
-            ("top", &extent.top, top.0, span.from),
-        ] {
+        for (part, reading, used, x) in
+            [("bottom", &extent.bottom, bottom.0, span.from), ("top", &extent.top, top.0, span.from)]
+        {
             let check = reading.as_ref().and_then(|reading| reading.check.as_deref());
             compare(thing.id.part(part), used, check.and_then(|check| self.place(check, x, found)));
         }

@@ -17,8 +17,12 @@ pub(super) fn wall_height() -> Length {
 /// for what a tape could not be held against.
 pub(super) fn proud(kind: FeatureKind) -> Length {
     Length::millimetres(match kind {
-        FeatureKind::Window | FeatureKind::Door | FeatureKind::Trim | FeatureKind::Baseboard => 19.05,
-        FeatureKind::Crown | FeatureKind::Panelling => 19.05,
+        FeatureKind::Window
+        | FeatureKind::Door
+        | FeatureKind::Trim
+        | FeatureKind::Baseboard
+        | FeatureKind::Crown
+        | FeatureKind::Panelling => 19.05,
         FeatureKind::Mantel | FeatureKind::Shelf | FeatureKind::Radiator => 150.0,
         FeatureKind::Bench => 400.0,
         FeatureKind::Soffit | FeatureKind::ChimneyBreast => 300.0,
@@ -47,10 +51,7 @@ pub(super) fn size(kind: FeatureKind) -> (Length, Length) {
 
 /// Whether a kind runs the whole width of the wall where its sides are not given.
 pub(super) fn runs_across(kind: FeatureKind) -> bool {
-    matches!(
-        kind,
-        FeatureKind::Baseboard | FeatureKind::Crown | FeatureKind::Soffit | FeatureKind::Panelling
-    )
+    matches!(kind, FeatureKind::Baseboard | FeatureKind::Crown | FeatureKind::Soffit | FeatureKind::Panelling)
 }
 
 /// Whether a kind stands on the floor where its lower edge is not given.

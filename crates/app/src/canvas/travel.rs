@@ -1,0 +1,50 @@
+//! Pan and zoom: wheel and pinch zoom about the pointer, two fingers and the other buttons pan.
+
+use crate::view_state::{View, Window};
+use egui::{Event, MouseWheelUnit, PointerButton, Response, Ui, Vec2};
+
+/// The share of zoom in one notch of a wheel (chosen: five notches double it).
+const NOTCH: f64 = 0.14;
+
+/// The view after this frame's pan and zoom; `None` where there was none.
+#[must_use]
+pub fn travelled(ui: &Ui, response: &Response, window: &Window) -> Option<View> {
+    let mut view = window.view;
+    let panned_by_button =
+        response.dragged_by(PointerButton::Middle) || response.dragged_by(PointerButton::Secondary);
+    if panned_by_button {
+        view = view.panned(response.drag_delta());
+    }
+    if let Some(touch) = ui.input(egui::InputState::multi_touch) {
+        if window.canvas.contains(touch.center_pos) {
+            view = view.panned(touch.translation_delta);
+            view = view.zoomed_about(touch.center_pos - window.canvas.center(), f64::from(touch.zoom_delta));
+        }
+    } else if let Some(pointer) = response.hover_pos() {
+        let (pan, factor) = ui.input(|input| {
+            let (pan, notches) = wheel(&input.events);
+            (pan, (notches * NOTCH).exp() * f64::from(input.zoom_delta()))
+        });
+        view = view.panned(pan).zoomed_about(pointer - window.canvas.center(), factor);
+    }
+    (view != window.view).then_some(view)
+}
+
+/// What a wheel or a touch pad did: a pan in points, and notches of zoom.
+///
+/// A wheel with notches zooms; a pad that scrolls smoothly pans. With a modifier the toolkit makes a zoom of it.
+fn wheel(events: &[Event]) -> (Vec2, f64) {
+    let mut pan = Vec2::ZERO;
+    let mut notches = 0.0;
+    for event in events {
+        let Event::MouseWheel { unit, delta, modifiers, .. } = event else { continue };
+        if modifiers.command || modifiers.ctrl {
+            continue;
+        }
+        match unit {
+            MouseWheelUnit::Line | MouseWheelUnit::Page => notches += f64::from(delta.y),
+            MouseWheelUnit::Point => pan += *delta,
+        }
+    }
+    (pan, notches)
+}

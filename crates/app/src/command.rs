@@ -1,0 +1,95 @@
+//! What can be asked for: pushed by buttons and keys, done in `App::logic`, never inside a panel.
+
+use egui::{Context, Key, KeyboardShortcut, Modifiers};
+use std::path::PathBuf;
+
+/// Something asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Command {
+    /// Begin a job in which nothing is measured.
+    New,
+    /// Ask for a file to open.
+    AskOpen,
+    /// Open this file.
+    Open(PathBuf),
+    /// Choose a file to open in the system's own dialog.
+    BrowseOpen,
+    /// Save to the job's own file, or ask for one.
+    Save,
+    /// Ask for a file to save to.
+    AskSave,
+    /// Save to this file.
+    SaveTo(PathBuf),
+    /// Choose a file to save to in the system's own dialog.
+    BrowseSave,
+    /// One step back.
+    Undo,
+    /// One step forward again.
+    Redo,
+    /// Show all of the wall.
+    Fit,
+    /// Change between the light and the dark theme.
+    SwitchTheme,
+    /// Close the window, whatever was not saved.
+    Close,
+}
+
+/// What is asked for and not yet done, first come first.
+pub type Queue = Vec<Command>;
+
+/// The keys of a command, whichever of them.
+///
+/// Of two that share a key the one with more modifiers stands first, since a modifier too many is ignored.
+#[must_use]
+pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
+    let keys = |modifiers, key| KeyboardShortcut::new(modifiers, key);
+    let command = Modifiers::COMMAND;
+    let shifted = Modifiers::COMMAND | Modifiers::SHIFT;
+    vec![
+        (keys(shifted, Key::Z), Command::Redo),
+        (keys(shifted, Key::S), Command::AskSave),
+        (keys(command, Key::Z), Command::Undo),
+        (keys(command, Key::Y), Command::Redo),
+        (keys(command, Key::S), Command::Save),
+        (keys(command, Key::O), Command::AskOpen),
+        (keys(command, Key::N), Command::New),
+        (keys(command, Key::Num0), Command::Fit),
+    ]
+}
+
+/// Pushes what the keys ask for. Undo and redo are left to a text field that has the focus.
+pub fn from_keys(context: &Context, queue: &mut Queue) {
+    let is_typing = context.text_edit_focused();
+    for (shortcut, command) in shortcuts() {
+        let is_the_fields = is_typing && matches!(command, Command::Undo | Command::Redo);
+        if !is_the_fields && context.input_mut(|input| input.consume_shortcut(&shortcut)) {
+            queue.push(command);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_two_commands_share_their_keys() {
+        let all = shortcuts();
+        for (index, (keys, command)) in all.iter().enumerate() {
+            for (later_keys, later) in all.iter().skip(index + 1) {
+                assert_ne!(keys, later_keys, "{command:?} and {later:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn of_two_with_one_key_the_one_with_more_modifiers_is_tested_first() {
+        let all = shortcuts();
+        for (index, (keys, _)) in all.iter().enumerate() {
+            for (later, command) in all.iter().skip(index + 1) {
+                let hides = later.logical_key == keys.logical_key && later.modifiers.shift && !keys.modifiers.shift;
+                assert!(!hides, "{command:?} is never reached");
+            }
+        }
+    }
+}

@@ -1,0 +1,195 @@
+//! What is open: a job, its wall and option, what is selected, its steps and its plan. Knows no window and no
+//! disk.
+
+use crate::history::History;
+use crate::solved::Solved;
+use std::path::PathBuf;
+use std::rc::Rc;
+use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::{Mount, MountKind};
+use strikeline_solver::job::option::WallOption;
+use strikeline_solver::job::piece::{Piece, PieceKind};
+use strikeline_solver::job::wall::Wall;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::solve::chosen_option;
+use strikeline_solver::subject::{Id, Subject};
+
+/// An open job.
+#[derive(Clone, Debug)]
+pub struct Session {
+    /// The job. Fields and moves write it; everything else follows.
+    pub job: Job,
+    /// The wall that is looked at.
+    pub wall: Id,
+    /// The option that is looked at; `None` for the chosen one, else the first.
+    pub option: Option<Id>,
+    /// What is selected: a thing of the job or a mark.
+    pub selected: Option<Subject>,
+    /// The file it was read from or last saved to.
+    pub path: Option<PathBuf>,
+    /// The job as that file has it.
+    saved: Job,
+    history: History,
+    solved: Solved,
+}
+
+impl Session {
+    /// A job that was read from a file, or one without a file.
+    #[must_use]
+    pub fn new(job: Job, path: Option<PathBuf>) -> Self {
+        let wall = job.walls.first().map(|wall| wall.id.clone()).unwrap_or_default();
+        Self {
+            wall,
+            option: None,
+            selected: None,
+            path,
+            saved: job.clone(),
+            history: History::new(job.clone()),
+            solved: Solved::default(),
+            job,
+        }
+    }
+
+    /// A job in which nothing is measured yet: one wall, one display, one mount.
+    #[must_use]
+    pub fn fresh() -> Self {
+        Self::new(fresh_job(), None)
+    }
+
+    /// What follows from the job as it is now.
+    pub fn plan(&mut self) -> Rc<Plan> {
+        // An option that is no more (undone, or another job) gives way to the chosen one.
+        let option = self.option.as_ref().filter(|id| self.shown_wall_has(id));
+        self.solved.plan(&self.job, &self.wall, option)
+    }
+
+    fn shown_wall_has(&self, option: &Id) -> bool {
+        self.job.wall(&self.wall).is_some_and(|wall| wall.options.iter().any(|one| one.id == *option))
+    }
+
+    /// The option that is looked at, where the wall has one.
+    #[must_use]
+    pub fn shown_option(&self) -> Option<&WallOption> {
+        let wall = self.job.wall(&self.wall)?;
+        let named = self.option.as_ref().and_then(|id| wall.options.iter().find(|one| one.id == *id));
+        named.or_else(|| chosen_option(wall))
+    }
+
+    /// Whether the job differs from its file.
+    #[must_use]
+    pub fn is_changed(&self) -> bool {
+        self.job != self.saved
+    }
+
+    /// The job was written to a file.
+    pub fn was_saved(&mut self, path: PathBuf) {
+        self.saved = self.job.clone();
+        self.path = Some(path);
+    }
+
+    /// Notes a step for undo where nobody is touching anything.
+    pub fn note(&mut self, is_quiet: bool) {
+        self.history.note(&self.job, is_quiet);
+    }
+
+    /// One step back.
+    pub fn undo(&mut self) {
+        if let Some(job) = self.history.undo(&self.job) {
+            self.job = job;
+        }
+    }
+
+    /// One step forward again.
+    pub fn redo(&mut self) {
+        if let Some(job) = self.history.redo(&self.job) {
+            self.job = job;
+        }
+    }
+
+    /// Whether there is a step back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.can_undo(&self.job)
+    }
+
+    /// Whether there is a step forward.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.can_redo(&self.job)
+    }
+}
+
+/// A wall, a display and a mount of which nothing is known.
+fn fresh_job() -> Job {
+    let mut job = Job::new();
+    let piece = job.give_id("display");
+    job.pieces.push(Piece {
+        id: piece,
+        kind: PieceKind::Display,
+        name: None,
+        width: None,
+        height: None,
+        depth: None,
+        mass: None,
+        centre_of_mass: None,
+        pattern: None,
+        ports: Vec::new(),
+    });
+    let mount = job.give_id("mount");
+    job.mounts.push(Mount {
+        id: mount,
+        kind: MountKind::Flush,
+        name: None,
+        mass: None,
+        plate: None,
+        brackets: None,
+        drop: None,
+        hook_rise: None,
+        play_left: None,
+        play_right: None,
+        height_adjustment: None,
+        tilt: None,
+        stand_off: None,
+        arm: None,
+        lift: None,
+        access_below: None,
+        rating: None,
+        required: None,
+    });
+    let wall = job.give_id("wall");
+    job.walls.push(Wall { id: wall, ..Wall::default() });
+    job
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use strikeline_solver::units::Length;
+
+    #[test]
+    fn a_fresh_job_has_a_plan_with_a_display() {
+        let mut session = Session::fresh();
+        let plan = session.plan();
+        assert_eq!(plan.pieces.len(), 1);
+        assert!(!plan.assumed.is_empty());
+        assert!(!session.is_changed(), "asking for a plan changes nothing");
+    }
+
+    #[test]
+    fn undone_to_its_file_a_job_is_unchanged() {
+        let mut session = Session::fresh();
+        session.job.walls[0].width = Some(Length::inches(140.0));
+        session.note(true);
+        assert!(session.is_changed() && session.can_undo());
+        session.undo();
+        assert!(!session.is_changed() && session.can_redo());
+    }
+
+    #[test]
+    fn an_option_that_is_no_more_gives_way() {
+        let mut session = Session::fresh();
+        session.option = Some(Id::new("gone"));
+        assert!(session.plan().findings.iter().all(|finding| finding.subject != session.wall.whole()
+            || !matches!(finding.what, strikeline_solver::finding::What::NotThere { .. })));
+    }
+}

@@ -1,0 +1,159 @@
+//! The ways in which a place on the wall can be read, and the best of them.
+
+use super::Site;
+use crate::geometry::{Axis, Direction, Point};
+use crate::job::feature::FeatureKind;
+use crate::job::kit::MeasureKind;
+use crate::job::wall::End;
+use crate::plan::mark::{How, ReadingDatum};
+use crate::plan::survey::PlacedFeature;
+use crate::subject::Id;
+use crate::tolerance::{BUTT_PROUD_MM, SAME_PLACE_MM};
+use crate::units::Length;
+
+/// One way to read a place along an axis.
+#[derive(Clone, Debug)]
+pub(super) struct Way {
+    pub(super) from: ReadingDatum,
+    /// Where the datum is on the axis.
+    pub(super) datum: Length,
+    pub(super) how: How,
+    /// From the datum to the mark.
+    pub(super) direction: Direction,
+    pub(super) value: Length,
+    pub(super) taut_over: Option<Id>,
+}
+
+impl Site<'_> {
+    /// The chimney breast that a place is on.
+    pub(super) fn breast_at(&self, place: Point) -> Option<&PlacedFeature> {
+        let breasts =
+            self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
+        breasts.into_iter().find(|breast| breast.rect.holds(place))
+    }
+
+    /// Every way to read a place along an axis that one person can take, best first.
+    pub(super) fn ways(&self, place: Point, axis: Axis) -> Vec<Way> {
+        let mut ways = match axis {
+            Axis::Across => self.across_ways(place),
+            Axis::Upright => self.upright_ways(place),
+        };
+        let pinned = self.settings.pinned_reach();
+        let reach = |way: &Way| match way.how {
+            How::Meter => None,
+            How::Floor => Some(self.settings.floor_reach()),
+            _ => Some(pinned),
+        };
+        let slack = Length::millimetres(SAME_PLACE_MM);
+        ways.retain(|way| reach(way).is_none_or(|reach| way.value <= reach + slack));
+        ways.retain_mut(|way| match self.passes(way, place, axis) {
+            Some(taut_over) => {
+                way.taut_over = taut_over;
+                true
+            }
+            None => false,
+        });
+        let span = self.settings.arm_span() + slack;
+        ways.sort_by(|a, b| {
+            let far = |way: &Way| way.value > span;
+            far(a).cmp(&far(b)).then(a.how.cmp(&b.how)).then(a.value.mm().total_cmp(&b.value.mm()))
+        });
+        ways
+    }
+
+    fn across_ways(&self, place: Point) -> Vec<Way> {
+        let mut ways = Vec::new();
+        let breast = self.breast_at(place);
+        let mut add = |from, datum: Length, how, direction: Direction| {
+            let value = (place.x - datum) * direction.sign();
+            if value >= Length::default() {
+                ways.push(Way { from, datum, how, direction, value, taut_over: None });
+            }
+        };
+        for feature in self.facing(breast) {
+            let spans = feature.bottom_at(place.x) <= place.y && place.y <= feature.top_at(place.x);
+            if !spans {
+                continue;
+            }
+            add(
+                ReadingDatum::Edge(feature.id.part("right")),
+                feature.rect.right,
+                How::Butt,
+                Direction::Right,
+            );
+            add(ReadingDatum::Edge(feature.id.part("left")), feature.rect.left, How::Butt, Direction::Left);
+        }
+        if let Some(breast) = breast {
+            add(ReadingDatum::Edge(breast.id.part("left")), breast.rect.left, How::Hook, Direction::Right);
+            add(ReadingDatum::Edge(breast.id.part("right")), breast.rect.right, How::Hook, Direction::Left);
+            return ways;
+        }
+        let meter = self.job.kit.has(MeasureKind::DistanceMeter);
+        let right_end = self.wall.width.map(|_| self.survey.right_end);
+        for (end, from, datum, direction) in [
+            (Some(self.survey.left_end), ReadingDatum::LeftEnd, Length::default(), Direction::Right),
+            (right_end, ReadingDatum::RightEnd, self.survey.outline.right, Direction::Left),
+        ] {
+            match end {
+                Some(End::InsideCorner) => {
+                    add(from.clone(), datum, How::Corner, direction);
+                    if meter {
+                        add(from, datum, How::Meter, direction);
+                    }
+                }
+                Some(End::OutsideCorner) => add(from, datum, How::Hook, direction),
+                Some(End::Open) | None => {}
+            }
+        }
+        ways
+    }
+
+    fn upright_ways(&self, place: Point) -> Vec<Way> {
+        let mut ways = Vec::new();
+        let breast = self.breast_at(place);
+        let mut add = |from, datum: Length, how, direction: Direction| {
+            let value = (place.y - datum) * direction.sign();
+            if value >= Length::default() {
+                ways.push(Way { from, datum, how, direction, value, taut_over: None });
+            }
+        };
+        for feature in self.facing(breast).filter(|feature| feature.rect.across().holds(place.x)) {
+            if feature.kind == FeatureKind::ChimneyBreast {
+                continue;
+            }
+            add(
+                ReadingDatum::Edge(feature.id.part("top")),
+                feature.top_at(place.x),
+                How::Butt,
+                Direction::Up,
+            );
+            add(
+                ReadingDatum::Edge(feature.id.part("bottom")),
+                feature.bottom_at(place.x),
+                How::Butt,
+                Direction::Down,
+            );
+        }
+        if let Some(line) = self.survey.control_line_y {
+            let direction = if place.y < line { Direction::Down } else { Direction::Up };
+            add(ReadingDatum::ControlLine, line, How::Level, direction);
+        }
+        add(ReadingDatum::Floor, self.survey.floor.y_at(place.x), How::Floor, Direction::Up);
+        ways
+    }
+
+    /// The features on the mark's own plane whose edges a tape's end can be held against.
+    ///
+    /// Not a baseboard (its top is no datum), nor what hangs at the ceiling, nor a curtain, which gives way.
+    fn facing(&self, breast: Option<&PlacedFeature>) -> impl Iterator<Item = &PlacedFeature> {
+        let on = breast.map(|breast| breast.id.clone());
+        self.survey.features.iter().filter(move |feature| {
+            let firm = !matches!(
+                feature.kind,
+                FeatureKind::Baseboard | FeatureKind::Crown | FeatureKind::Soffit | FeatureKind::Curtain
+            );
+            let own_plane = feature.on == on && Some(&feature.id) != on.as_ref();
+            firm && own_plane && !feature.assumed && feature.proud.mm() >= BUTT_PROUD_MM - SAME_PLACE_MM
+        })
+    }
+}
