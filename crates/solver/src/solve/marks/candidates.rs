@@ -134,7 +134,8 @@ impl Site<'_> {
                 Direction::Down,
             );
         }
-        if let Some(line) = self.survey.control_line_y {
+        // Floor readings give the line its height; whether it still stands there, the job says.
+        if let (Some(line), Some(_)) = (self.survey.control_line_y, self.wall.control_line) {
             let direction = if place.y < line { Direction::Down } else { Direction::Up };
             add(ReadingDatum::ControlLine, line, How::Level, direction);
         }
@@ -144,14 +145,12 @@ impl Site<'_> {
 
     /// The features on the mark's own plane whose edges a tape's end can be held against.
     ///
-    /// Not a baseboard (its top is no datum), nor what hangs at the ceiling, nor a curtain, which gives way.
+    /// Not what hangs at the ceiling, nor a curtain, which gives way.
     fn facing(&self, breast: Option<&PlacedFeature>) -> impl Iterator<Item = &PlacedFeature> {
         let on = breast.map(|breast| breast.id.clone());
         self.survey.features.iter().filter(move |feature| {
-            let firm = !matches!(
-                feature.kind,
-                FeatureKind::Baseboard | FeatureKind::Crown | FeatureKind::Soffit | FeatureKind::Curtain
-            );
+            let firm =
+                !matches!(feature.kind, FeatureKind::Crown | FeatureKind::Soffit | FeatureKind::Curtain);
             let own_plane = feature.on == on && Some(&feature.id) != on.as_ref();
             firm && own_plane && !feature.assumed && feature.proud.mm() >= BUTT_PROUD_MM - SAME_PLACE_MM
         })

@@ -50,8 +50,7 @@ impl Site<'_> {
         let seen = self.survey.features.iter().filter(|feature| {
             !matches!(
                 feature.kind,
-                FeatureKind::Baseboard
-                    | FeatureKind::Outlet
+                FeatureKind::Outlet
                     | FeatureKind::Switch
                     | FeatureKind::Vent
                     | FeatureKind::Thermostat
