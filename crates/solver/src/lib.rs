@@ -16,3 +16,4 @@ pub mod finding;
 pub mod plan;
 pub mod rules;
 pub mod solve;
+pub mod words;

@@ -12,12 +12,9 @@ mod next;
 mod phrase;
 mod plan_text;
 mod reading;
-#[cfg(test)]
-mod sample;
 mod things;
 mod top_line;
 mod wish;
-mod wrap;
 
 pub use assumed::assumed;
 pub use cautions::cautions;

@@ -26,7 +26,10 @@ pub(super) fn list(parts: &[String]) -> String {
 
 /// A name of the job on one line: whatever breaks a line counts as a space.
 pub(super) fn one_line(name: &str) -> String {
-    name.split(|c: char| c.is_whitespace() || c.is_control()).filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ")
+    name.split(|c: char| c.is_whitespace() || c.is_control())
+        .filter(|word| !word.is_empty())
+        .collect::<Vec<_>>()
+        .join(" ")
 }
 
 /// `no studs`, `one stud`, `two studs`, `14 studs`.

@@ -109,10 +109,19 @@ mod tests {
     fn each_way_of_holding_the_tape_is_told() {
         let (left, right, up) = (Direction::Left, Direction::Right, Direction::Up);
         let cases = [
-            (reading(edge("window-1.left"), How::Butt, left, "14 3/8"), "Butt the window's left edge, read left 14 3/8\"."),
-            (reading(ReadingDatum::LeftEnd, How::Hook, right, "55"), "Hook the left corner, read right 55\"."),
+            (
+                reading(edge("window-1.left"), How::Butt, left, "14 3/8"),
+                "Butt the window's left edge, read left 14 3/8\".",
+            ),
+            (
+                reading(ReadingDatum::LeftEnd, How::Hook, right, "55"),
+                "Hook the left corner, read right 55\".",
+            ),
             (reading(ReadingDatum::Floor, How::Floor, up, "64 3/4"), "From the floor read up 64 3/4\"."),
-            (reading(ReadingDatum::ControlLine, How::Level, up, "17 1/4"), "From the control line read up 17 1/4\"."),
+            (
+                reading(ReadingDatum::ControlLine, How::Level, up, "17 1/4"),
+                "From the control line read up 17 1/4\".",
+            ),
             (
                 reading(ReadingDatum::RightEnd, How::Meter, left, "75"),
                 "Distance meter from the right corner to a card held on the mark, left 75\".",

@@ -51,7 +51,11 @@ impl Called {
 
     /// A part of it: `the door's left trim`, or `the left trim of the 3rd door from the left`.
     pub(super) fn own(&self, part: &str) -> String {
-        if self.counted { format!("the {part} of {}", self.words) } else { format!("{}'s {part}", self.words) }
+        if self.counted {
+            format!("the {part} of {}", self.words)
+        } else {
+            format!("{}'s {part}", self.words)
+        }
     }
 
     /// Its words without the article, as after a colon or a number.
@@ -95,10 +99,14 @@ pub(super) fn whole(plan: &Plan, id: &Id) -> Option<Called> {
     if plan.option.as_ref() == Some(id) {
         return Some(Called::plain("the option".to_owned()));
     }
-    if let Some(piece) = plan.pieces.iter().find(|piece| piece.id == *id || (piece.hanging == *id && !id.is_empty())) {
+    if let Some(piece) =
+        plan.pieces.iter().find(|piece| piece.id == *id || (piece.hanging == *id && !id.is_empty()))
+    {
         return Some(Called::piece(plan, piece));
     }
-    if let Some(piece) = plan.pieces.iter().find(|piece| piece.mount.as_ref().is_some_and(|mount| mount.id == *id)) {
+    if let Some(piece) =
+        plan.pieces.iter().find(|piece| piece.mount.as_ref().is_some_and(|mount| mount.id == *id))
+    {
         return Some(Called::plain(Called::piece(plan, piece).own("mount")));
     }
     if let Some(piece) = plan.pieces.iter().find(|piece| piece.ports.iter().any(|port| port.id == *id)) {
@@ -106,7 +114,8 @@ pub(super) fn whole(plan: &Plan, id: &Id) -> Option<Called> {
     }
     let survey = &plan.survey;
     if let Some(feature) = survey.features.iter().find(|feature| feature.id == *id) {
-        let alike = survey.features.iter().filter(|other| other.kind == feature.kind && other.name.is_empty());
+        let alike =
+            survey.features.iter().filter(|other| other.kind == feature.kind && other.name.is_empty());
         let alike = alike.map(|other| (&other.id, other.rect.centre())).collect();
         return Some(Called::by_kind(feature_kind(feature.kind), &feature.name, id, alike));
     }
@@ -147,7 +156,8 @@ pub(super) fn piece_part(plan: &Plan, subject: &Subject, part: &str) -> String {
 fn hole_of<'a>(plan: &'a Plan, subject: &Subject) -> Option<(&'a PiecePlan, &'a HolePlan)> {
     let piece = piece_of(plan, subject)?;
     let holes = &piece.mount.as_ref()?.holes;
-    let hole = holes.iter().find(|hole| hole.subject == *subject || hole.id.as_str() == subject.part_str())?;
+    let hole =
+        holes.iter().find(|hole| hole.subject == *subject || hole.id.as_str() == subject.part_str())?;
     Some((piece, hole))
 }
 
