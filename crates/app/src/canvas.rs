@@ -12,7 +12,7 @@ use crate::session::Session;
 use crate::theme;
 use crate::view_state::{View, ViewState, Window};
 use drag::Drag;
-use egui::{CursorIcon, Event, Key, PointerButton, Pos2, Response, Sense, Stroke, Ui};
+use egui::{CursorIcon, Event, Key, PointerButton, Response, Sense, Stroke, Ui};
 use std::rc::Rc;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::look::Look;
@@ -46,22 +46,26 @@ impl Canvas {
         self.drag.is_some()
     }
 
-    /// Shows the elevation in all the room there is: first what the hand does, then the drawing of it.
-    pub fn ui(&mut self, ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
-        let canvas = ui.available_rect_before_wrap();
-        let response = ui.allocate_rect(canvas, Sense::drag());
-        let fit = View::fit(session.plan().survey.outline, canvas.size());
-        let mut window = Window { canvas, view: view_state.view.unwrap_or(fit) };
+    /// What the hand does: asked before anything is shown, so that all that is shown follows in the same frame.
+    pub fn listen(&mut self, ui: &Ui, session: &mut Session, view_state: &mut ViewState) {
+        // Of the canvas as it was shown last; nothing yet in the first frame.
+        let Some(response) = ui.read_response(canvas_id()) else { return };
+        let mut window = shown(&session.plan(), response.rect, view_state);
         if let Some(view) = travel::travelled(ui, &response, &window) {
             window.view = view;
             view_state.view = Some(view);
         }
-
         self.hand(ui, &response, session, &window);
-        let plan = session.plan();
-        self.keys(ui, &plan, session);
+        self.keys(ui, session);
+    }
 
+    /// Shows the elevation in all the room there is.
+    pub fn ui(&mut self, ui: &mut Ui, session: &mut Session, view_state: &ViewState) {
+        let canvas = ui.available_rect_before_wrap();
+        let response = ui.interact(canvas, canvas_id(), Sense::drag());
+        ui.expand_to_include_rect(canvas);
         let plan = session.plan();
+        let window = shown(&plan, canvas, view_state);
         let grabbable = handles::handles(&plan, &window);
         if let Some(focused) = handles::register(ui, &plan, canvas, &grabbable)
             && self.drag.is_none()
@@ -128,11 +132,11 @@ impl Canvas {
     }
 
     /// Arrow keys move what has the focus by one graduation; with Shift by an inch or 10 mm.
-    fn keys(&self, ui: &Ui, plan: &Plan, session: &mut Session) {
+    fn keys(&self, ui: &Ui, session: &mut Session) {
         if self.drag.is_some() {
             return;
         }
-        let grabbable = handle_list(plan);
+        let grabbable = handle_list(&session.plan());
         let Some(handle) = grabbable.into_iter().find(|handle| {
             ui.memory(|memory| memory.has_focus(handles::handle_id(&handle.id)))
         }) else {
@@ -166,14 +170,19 @@ impl Canvas {
         self.drawn = Some(Drawn { plan: Rc::clone(plan), look, scene: Rc::clone(&scene) });
         scene
     }
+}
 
-    /// Where the middle of a thing is on a canvas that shows `view_state`: for what points at it from outside.
-    #[must_use]
-    pub fn pointer_of(plan: &Plan, handle: &Handle, canvas: egui::Rect, view_state: &ViewState) -> Option<Pos2> {
-        let fit = View::fit(plan.survey.outline, canvas.size());
-        let window = Window { canvas, view: view_state.view.unwrap_or(fit) };
-        moves::place(plan, handle, plan.survey.outline.centre().y).map(|place| window.pointer_from_wall(place))
-    }
+/// The id of the canvas in the window.
+#[must_use]
+pub fn canvas_id() -> egui::Id {
+    egui::Id::unique("canvas")
+}
+
+/// The canvas and the part of the wall that it shows.
+#[must_use]
+pub fn shown(plan: &Plan, canvas: egui::Rect, view_state: &ViewState) -> Window {
+    let fit = View::fit(plan.survey.outline, canvas.size());
+    Window { canvas, view: view_state.view.unwrap_or(fit) }
 }
 
 /// Everything that has a handle, whether it shows or not.

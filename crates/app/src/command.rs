@@ -20,6 +20,12 @@ pub enum Command {
     AskSave,
     /// Save to this file.
     SaveTo(PathBuf),
+    /// Save to this file, although it was written by hand and will be written anew.
+    SaveByHand(PathBuf),
+    /// Save to this file, whatever it holds now.
+    Replace(PathBuf),
+    /// Let go of what was not saved.
+    Discard,
     /// Choose a file to save to in the system's own dialog.
     BrowseSave,
     /// One step back.
@@ -30,7 +36,7 @@ pub enum Command {
     Fit,
     /// Change between the light and the dark theme.
     SwitchTheme,
-    /// Close the window, whatever was not saved.
+    /// Close the window.
     Close,
 }
 

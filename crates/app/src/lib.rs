@@ -1,1 +1,18 @@
-//! App.
+//! The window, the command line and the files: the only room with the toolkit, the disk and dialogs.
+//!
+//! Panels ask and never reach for files or dialogs; the canvas and the panels do not know each other; widgets
+//! know quantities but no job.
+
+pub mod history;
+pub mod solved;
+pub mod moves;
+pub mod view_state;
+pub mod theme;
+pub mod session;
+pub mod command;
+pub mod widgets;
+pub mod canvas;
+pub mod panels;
+pub mod files;
+pub mod app;
+pub mod cli;

@@ -1,2 +1,5 @@
-//! Opens the window or runs a command.
-fn main() {}
+//! Runs the library.
+
+fn main() -> std::process::ExitCode {
+    strikeline::cli::run(std::env::args_os(), &mut std::io::stdout(), &mut std::io::stderr()).into()
+}

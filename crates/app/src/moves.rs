@@ -68,5 +68,18 @@ pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
     after
 }
 
+/// The job with the option that the plan assumed written down as one of its own: the job as it is where the
+/// plan has an option of the job, or nothing hangs.
+#[must_use]
+pub fn with_option(job: &Job, plan: &Plan) -> Job {
+    let mut after = job.clone();
+    if plan.option.is_none()
+        && let Some(piece) = plan.pieces.first()
+    {
+        piece::write_down(&mut after, plan, piece);
+    }
+    after
+}
+
 #[cfg(test)]
 mod sample;

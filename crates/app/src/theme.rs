@@ -126,9 +126,6 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
 fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (p.face, p.face),
-        Ink::WallEdge | Ink::Floor | Ink::Piece | Ink::Sheet | Ink::DimensionText | Ink::SheetText => {
-            (p.graphite, p.graphite)
-        }
         Ink::Feature | Ink::OpenEnd => (p.graphite, p.face),
         Ink::FeatureProud => (p.graphite, p.proud),
         Ink::FeatureDetail | Ink::PieceDetail | Ink::Bracket => (p.pale, p.face),
@@ -140,7 +137,13 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
         Ink::PieceTape => (p.tape, p.tape),
         Ink::Plate => (p.graphite, p.plate),
         Ink::Hole(Meets::Hidden | Meets::OffWall) => (p.accent, p.accent),
-        Ink::Hole(Meets::Stud | Meets::StudEdge | Meets::Board | Meets::Masonry | Meets::NotKnown) => {
+        Ink::WallEdge
+        | Ink::Floor
+        | Ink::Piece
+        | Ink::Sheet
+        | Ink::DimensionText
+        | Ink::SheetText
+        | Ink::Hole(Meets::Stud | Meets::StudEdge | Meets::Board | Meets::Masonry | Meets::NotKnown) => {
             (p.graphite, p.graphite)
         }
         Ink::Port | Ink::Dimension | Ink::DimensionTick | Ink::Label => (p.pencil, p.pencil),

@@ -8,7 +8,7 @@ const NOTCH: f64 = 0.14;
 
 /// The view after this frame's pan and zoom; `None` where there was none.
 #[must_use]
-pub fn travelled(ui: &Ui, response: &Response, window: &Window) -> Option<View> {
+pub(super) fn travelled(ui: &Ui, response: &Response, window: &Window) -> Option<View> {
     let mut view = window.view;
     let panned_by_button =
         response.dragged_by(PointerButton::Middle) || response.dragged_by(PointerButton::Secondary);

@@ -110,10 +110,8 @@ fn rest(plan: &Plan, piece: &Id, axis: Axis) -> Length {
 fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize, usize, usize)> {
     let wall = job.walls.iter().position(|wall| wall.id == plan.wall)?;
     let Some(option) = &plan.option else {
-        let option = written_down(job, plan, piece);
-        let options = &mut job.walls.get_mut(wall)?.options;
-        options.push(option);
-        return Some((wall, options.len().checked_sub(1)?, 0));
+        write_down(job, plan, piece);
+        return Some((wall, job.walls.get(wall)?.options.len().checked_sub(1)?, 0));
     };
     let options = &job.walls.get(wall)?.options;
     let option = options.iter().position(|candidate| candidate.id == *option)?;
@@ -121,8 +119,8 @@ fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize
     Some((wall, option, hanging))
 }
 
-/// The option that the plan assumed, as one of the job's own.
-fn written_down(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> WallOption {
+/// Writes the option that the plan assumed down as one of the job's own.
+pub(super) fn write_down(job: &mut Job, plan: &Plan, piece: &PiecePlan) {
     let above_floor = piece.ruled_centre.y - plan.survey.floor.y_at(piece.ruled_centre.x);
     let hanging = Hanging {
         id: job.give_id("hanging"),
@@ -139,7 +137,10 @@ fn written_down(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> WallOption {
         nudge: Nudge::default(),
         cables: Vec::new(),
     };
-    WallOption { id: job.give_id("option"), hangings: vec![hanging], ..WallOption::default() }
+    let option = WallOption { id: job.give_id("option"), hangings: vec![hanging], ..WallOption::default() };
+    if let Some(wall) = job.walls.iter_mut().find(|wall| wall.id == plan.wall) {
+        wall.options.push(option);
+    }
 }
 
 /// Writes a nudge; what is nothing is written as nothing.

@@ -158,7 +158,7 @@ fn through_the_plate(plan: &Plan, mark: &Mark, found: Vec<String>) -> Vec<String
     let mut told = owned(&["Strike it through the plate's hole; the reading is the check."]);
     told.extend(found);
     let same = plan.marks.iter().filter(|other| other.piece == mark.piece);
-    let last = same.filter(|other| matches!(other.what, MarkWhat::Hole { .. })).last();
+    let last = same.rev().find(|other| matches!(other.what, MarkWhat::Hole { .. }));
     if last.is_some_and(|last| last.id == mark.id) {
         told.push(
             "Then take the plate off, drill the lead holes at their depth, put the plate on again and tighten from \

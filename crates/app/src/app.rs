@@ -1,0 +1,160 @@
+//! The window: one frame is what was asked for (`logic`), then what the hand does, then
+//! panels, then the canvas (`ui`).
+
+mod commands;
+mod dialog;
+
+use crate::canvas::Canvas;
+use crate::command::{self, Command, Queue};
+use crate::panels::{bar, follows, measured, top_line};
+use crate::session::Session;
+use crate::theme;
+use crate::view_state::ViewState;
+use dialog::Dialog;
+use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
+use std::path::PathBuf;
+
+/// The window's own state.
+pub struct App {
+    session: Session,
+    view_state: ViewState,
+    canvas: Canvas,
+    queue: Queue,
+    dialog: Option<Dialog>,
+    /// The field that gets the focus when the panels are shown next.
+    focus: Option<Id>,
+    /// The text of the file as it was read or last saved.
+    as_read: Option<String>,
+    /// Whether the file is as this program writes it.
+    is_canonical: bool,
+    /// Whether what was not saved may be let go of.
+    may_close: bool,
+}
+
+/// Opens the window on a job, or on one in which nothing is measured yet.
+///
+/// # Errors
+/// What the window system says where no window can be opened.
+pub fn run(path: Option<PathBuf>) -> Result<(), String> {
+    let viewport = egui::ViewportBuilder::default()
+        .with_title("Strikeline")
+        .with_app_id("strikeline")
+        .with_inner_size([1280.0, 800.0])
+        .with_min_inner_size([720.0, 480.0]);
+    let options = eframe::NativeOptions {
+        viewport,
+        renderer: eframe::Renderer::Glow,
+        ..eframe::NativeOptions::default()
+    };
+    let create: eframe::AppCreator<'_> = Box::new(|created| Ok(Box::new(App::new(&created.egui_ctx, path))));
+    eframe::run_native("strikeline", options, create).map_err(|why| format!("No window can be opened: {why}"))
+}
+
+impl App {
+    /// The window's state on a job's file, or on a job in which nothing is measured yet.
+    ///
+    /// A file that cannot be read is told of in a dialog.
+    #[must_use]
+    pub fn new(context: &Context, path: Option<PathBuf>) -> Self {
+        theme::install(context);
+        let mut app = Self::on(Session::fresh());
+        match path {
+            Some(path) => app.open(&path),
+            None => app.begin(Session::fresh()),
+        }
+        app
+    }
+
+    /// The window's state on an open job, for a context in which the theme is installed.
+    #[must_use]
+    pub fn on(session: Session) -> Self {
+        Self {
+            session,
+            view_state: ViewState::default(),
+            canvas: Canvas::default(),
+            queue: Queue::new(),
+            dialog: None,
+            focus: None,
+            as_read: None,
+            is_canonical: true,
+            may_close: false,
+        }
+    }
+
+    /// What is open.
+    #[must_use]
+    pub fn session(&self) -> &Session {
+        &self.session
+    }
+
+    /// What is open, to be changed as a field or a move would.
+    pub fn session_mut(&mut self) -> &mut Session {
+        &mut self.session
+    }
+
+    /// How it is looked at.
+    #[must_use]
+    pub fn view_state(&self) -> &ViewState {
+        &self.view_state
+    }
+
+    /// Whether nobody is touching anything, so that what changed is a step of its own.
+    fn is_quiet(&self, context: &Context) -> bool {
+        let is_touched = context.input(|input| {
+            input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty()
+        });
+        !is_touched && !self.canvas.is_held() && !context.text_edit_focused()
+    }
+}
+
+impl eframe::App for App {
+    fn logic(&mut self, context: &Context, _frame: &mut eframe::Frame) {
+        if self.dialog.is_none() {
+            command::from_keys(context, &mut self.queue);
+        }
+        for command in std::mem::take(&mut self.queue) {
+            self.perform(context, command);
+        }
+        let is_closing = context.input(|input| input.viewport().close_requested());
+        if is_closing && self.session.is_changed() && !self.may_close {
+            context.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.dialog = Some(Dialog::Unsaved { then: Command::Close });
+        }
+    }
+
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        if let Some(field) = self.focus.take() {
+            ui.memory_mut(|memory| memory.request_focus(field));
+        }
+        let session = &mut self.session;
+        self.canvas.listen(ui, session, &mut self.view_state);
+        Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
+        let width = ui.available_width();
+        let side = (width * 0.24).clamp(210.0, 330.0);
+        let plan = session.plan();
+        Panel::left("measured")
+            .default_size(side)
+            .size_range(180.0..=420.0)
+            .show(ui, |ui| measured::ui(ui, session, &plan));
+        let plan = session.plan();
+        Panel::right("follows")
+            .default_size(side)
+            .size_range(180.0..=460.0)
+            .show(ui, |ui| follows::ui(ui, session, &plan));
+        let canvas = &mut self.canvas;
+        let view_state = &self.view_state;
+        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
+            let plan = session.plan();
+            Panel::top("top line").show(ui, |ui| top_line::ui(ui, session, &plan));
+            canvas.ui(ui, session, view_state);
+        });
+        if let Some(dialog) = self.dialog.take() {
+            self.dialog = dialog.ui(ui, &mut self.queue);
+        }
+        let is_quiet = self.is_quiet(ui);
+        self.session.note(is_quiet);
+        if !self.queue.is_empty() {
+            ui.request_repaint();
+        }
+    }
+}

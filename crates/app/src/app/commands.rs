@@ -1,0 +1,145 @@
+//! What each command does. The only place of the window that reaches for files and the system's dialogs.
+
+use super::App;
+use super::dialog::Dialog;
+use crate::command::Command;
+use crate::files::error::FileError;
+use crate::files::job_file::read_job;
+use crate::files::save::save_job;
+use crate::panels::measured::field_id;
+use crate::session::Session;
+use crate::view_state::ViewState;
+use egui::{Context, Theme, ViewportCommand};
+use std::path::{Path, PathBuf};
+
+/// The ending of job files.
+const ENDING: &str = "ron";
+
+impl App {
+    /// Does what was asked for.
+    pub(super) fn perform(&mut self, context: &Context, command: Command) {
+        // A question on the way (an unsaved job, a failed save) leaves what was to follow undone.
+        if self.dialog.is_some() {
+            return;
+        }
+        match command {
+            Command::New => {
+                if self.may_leave(Command::New) {
+                    self.begin(Session::fresh());
+                }
+            }
+            Command::AskOpen => {
+                if self.may_leave(Command::AskOpen) {
+                    self.dialog = Some(Dialog::Open { path: self.typed_path() });
+                }
+            }
+            Command::BrowseOpen => {
+                if let Some(path) = file_dialog().pick_file() {
+                    self.open(&path);
+                }
+            }
+            Command::Open(path) => {
+                if self.may_leave(Command::Open(path.clone())) {
+                    self.open(&path);
+                }
+            }
+            Command::Save => match self.session.path.clone() {
+                Some(path) if self.is_canonical => self.save(&path, self.as_read.clone()),
+                Some(path) => self.dialog = Some(Dialog::ByHand { path }),
+                None => self.dialog = Some(Dialog::Save { path: self.typed_path() }),
+            },
+            Command::AskSave => self.dialog = Some(Dialog::Save { path: self.typed_path() }),
+            Command::BrowseSave => {
+                if let Some(path) = file_dialog().set_file_name("job.ron").save_file() {
+                    // The system's dialog has asked before it gave a file that is there.
+                    self.save(&path, None);
+                }
+            }
+            Command::SaveTo(path) => {
+                let path = if path.extension().is_none() { path.with_extension(ENDING) } else { path };
+                let is_own = self.session.path.as_deref() == Some(path.as_path());
+                // Any other file that is there holds something else than nothing, and is asked about.
+                let as_read = if is_own { self.as_read.clone() } else { Some(String::new()) };
+                self.save(&path, as_read);
+            }
+            Command::SaveByHand(path) => self.save(&path, self.as_read.clone()),
+            Command::Replace(path) => self.save(&path, None),
+            Command::Discard => self.may_close = true,
+            Command::Undo => self.session.undo(),
+            Command::Redo => self.session.redo(),
+            Command::Fit => self.view_state.view = None,
+            Command::SwitchTheme => {
+                context.set_theme(match context.theme() {
+                    Theme::Light => Theme::Dark,
+                    Theme::Dark => Theme::Light,
+                });
+            }
+            Command::Close => {
+                if self.may_leave(Command::Close) {
+                    self.may_close = true;
+                    context.send_viewport_cmd(ViewportCommand::Close);
+                }
+            }
+        }
+    }
+
+    /// Whether the job may be left; else asks what is to become of its changes before `then`.
+    fn may_leave(&mut self, then: Command) -> bool {
+        let may = self.may_close || !self.session.is_changed();
+        if !may {
+            self.dialog = Some(Dialog::Unsaved { then });
+        }
+        may
+    }
+
+    /// The path that a question begins with: the job's own.
+    fn typed_path(&self) -> String {
+        self.session.path.as_deref().map(|path| path.display().to_string()).unwrap_or_default()
+    }
+
+    /// Goes on with another job.
+    pub(super) fn begin(&mut self, session: Session) {
+        // Nothing is known of a job without a file: the display's width stands on its box.
+        if session.path.is_none() {
+            self.focus = session.job.pieces.first().map(|piece| field_id(&piece.id, "width"));
+        }
+        self.session = session;
+        self.view_state = ViewState::default();
+        self.as_read = None;
+        self.is_canonical = true;
+        self.may_close = false;
+    }
+
+    /// Opens a file, or says why not and leaves the job that is open.
+    pub(super) fn open(&mut self, path: &Path) {
+        match read_job(path) {
+            Ok(opened) => {
+                self.begin(Session::new(opened.job, Some(path.to_owned())));
+                self.as_read = Some(opened.text);
+                self.is_canonical = opened.canonical;
+            }
+            Err(why) => self.dialog = Some(Dialog::Message(format!("Not opened: {why}"))),
+        }
+    }
+
+    /// Saves to a file that holds what is given, or to whatever is there.
+    fn save(&mut self, path: &Path, as_read: Option<String>) {
+        match save_job(&self.session.job, path, as_read.as_deref()) {
+            Ok(text) => {
+                self.session.was_saved(path.to_owned());
+                self.as_read = Some(text);
+                self.is_canonical = true;
+            }
+            Err(FileError::ChangedOnDisk { path }) => self.dialog = Some(Dialog::OnDisk { path }),
+            Err(why) => self.dialog = Some(Dialog::Message(format!("Not saved: {why}"))),
+        }
+    }
+}
+
+fn file_dialog() -> rfd::FileDialog {
+    let dialog = rfd::FileDialog::new().add_filter("Jobs", &[ENDING]);
+    match std::env::current_dir() {
+        Ok(folder) => dialog.set_directory::<PathBuf>(folder),
+        Err(_) => dialog,
+    }
+}

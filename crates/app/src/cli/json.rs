@@ -1,0 +1,187 @@
+//! The plan as JSON: the one place that says how an answer looks to a program.
+
+use serde_json::{Map, Value, json};
+use strikeline_solver::geometry::{Direction, Rect};
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::mark::{How, Mark, Reading, ReadingDatum, Stage};
+use strikeline_solver::plan::piece::{Meets, PiecePlan};
+use strikeline_solver::plan::{AssumedWhat, Plan};
+use strikeline_solver::units::Length;
+use strikeline_solver::words;
+
+/// All plans as one object, ending in a line feed.
+pub(super) fn text(job: &Job, plans: &[Plan]) -> String {
+    let walls: Vec<Value> = plans.iter().map(|plan| wall(job, plan)).collect();
+    let mut text = format!("{:#}", json!({ "walls": walls }));
+    text.push('\n');
+    text
+}
+
+/// Millimetres rounded to 1e-6; never minus nothing.
+fn mm(length: Length) -> Value {
+    let rounded = (length.mm() * 1e6).round() / 1e6;
+    json!(if rounded == 0.0 { 0.0 } else { rounded })
+}
+
+fn wall(job: &Job, plan: &Plan) -> Value {
+    let named = job.wall(&plan.wall);
+    let studs = plan.framing.studs.iter().map(|stud| {
+        json!({
+            "centre_mm": mm(stud.centre),
+            "left_mm": mm(stud.left),
+            "right_mm": mm(stud.right),
+            "doubt_mm": mm(stud.doubt),
+        })
+    });
+    let findings = plan.findings.iter().map(|finding| {
+        json!({
+            "level": match finding.level {
+                strikeline_solver::finding::Level::Stop => "stop",
+                strikeline_solver::finding::Level::Caution => "caution",
+                strikeline_solver::finding::Level::Note => "note",
+            },
+            "rule": finding.what.rule(),
+            "subject": finding.subject.to_string(),
+            "text": words::finding(plan, finding),
+        })
+    });
+    let assumed = plan.assumed.iter().map(|assumed| {
+        json!({
+            "subject": assumed.subject.to_string(),
+            "what": assumed_what(assumed.what),
+            "shown": words::assumed(plan, assumed),
+        })
+    });
+    json!({
+        "id": plan.wall.to_string(),
+        "name": named.and_then(|wall| wall.name.clone()).unwrap_or_default(),
+        "option": plan.option.as_ref().map(ToString::to_string),
+        "next": words::next(plan),
+        "assumed": assumed.collect::<Vec<_>>(),
+        "pieces": plan.pieces.iter().map(piece).collect::<Vec<_>>(),
+        "studs": studs.collect::<Vec<_>>(),
+        "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
+        "findings": findings.collect::<Vec<_>>(),
+    })
+}
+
+fn sides(rect: Rect) -> Map<String, Value> {
+    let sides = [
+        ("left_mm", rect.left),
+        ("right_mm", rect.right),
+        ("bottom_mm", rect.bottom),
+        ("top_mm", rect.top),
+    ];
+    sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
+}
+
+fn piece(piece: &PiecePlan) -> Value {
+    let mut object = Map::new();
+    object.insert("id".into(), json!(piece.id.to_string()));
+    object.insert("name".into(), json!(piece.name));
+    object.insert("kind".into(), json!(piece.kind));
+    object.extend(sides(piece.outline));
+    let holes = piece.mount.iter().flat_map(|mount| &mount.holes).map(|hole| {
+        json!({
+            "id": hole.subject.to_string(),
+            "name": hole.id.to_string(),
+            "x_mm": mm(hole.place.x),
+            "y_mm": mm(hole.place.y),
+            "meets": meets(hole.meets),
+        })
+    });
+    object.insert("plate".into(), piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))));
+    object.insert("holes".into(), holes.collect());
+    Value::Object(object)
+}
+
+fn meets(meets: Meets) -> &'static str {
+    match meets {
+        Meets::Stud => "stud",
+        Meets::StudEdge => "stud_edge",
+        Meets::Board => "board",
+        Meets::Hidden => "hidden",
+        Meets::Masonry => "masonry",
+        Meets::OffWall => "off_wall",
+        Meets::NotKnown => "not_known",
+    }
+}
+
+fn mark(plan: &Plan, mark: &Mark) -> Value {
+    json!({
+        "id": mark.id.to_string(),
+        "name": words::mark_name(plan, mark),
+        "stage": match mark.stage {
+            Stage::Find => "find",
+            Stage::Agree => "agree",
+            Stage::Level => "level",
+            Stage::Probe => "probe",
+            Stage::Open => "open",
+            Stage::Fix => "fix",
+            Stage::Hang => "hang",
+        },
+        "x_mm": mark.place.map(|place| mm(place.x)),
+        "y_mm": mark.place.map(|place| mm(place.y)),
+        "words": words::mark(plan, mark),
+        "readings": mark.readings.iter().map(|one| reading(plan, one)).collect::<Vec<_>>(),
+    })
+}
+
+fn reading(plan: &Plan, reading: &Reading) -> Value {
+    let wall = &plan.wall;
+    let from_subject = match &reading.from {
+        ReadingDatum::LeftEnd => Some(wall.part("left").to_string()),
+        ReadingDatum::RightEnd => Some(wall.part("right").to_string()),
+        ReadingDatum::Floor => Some(wall.part("floor").to_string()),
+        ReadingDatum::ControlLine => Some(wall.part("control_line").to_string()),
+        ReadingDatum::Edge(subject) | ReadingDatum::Struck(subject) => Some(subject.to_string()),
+        ReadingDatum::Nothing => None,
+    };
+    let close = reading.close.as_ref();
+    json!({
+        "datum": words::datum(plan, &reading.from),
+        "from_subject": from_subject,
+        "how": match reading.how {
+            How::Line => "line",
+            How::Butt => "butt",
+            How::Hook => "hook",
+            How::Corner => "corner",
+            How::Meter => "meter",
+            How::Level => "level",
+            How::Floor => "floor",
+            How::Help => "help",
+        },
+        "direction": match reading.direction {
+            Direction::Left => "left",
+            Direction::Right => "right",
+            Direction::Up => "up",
+            Direction::Down => "down",
+        },
+        "at_mm": mm(reading.at),
+        "value_mm": mm(reading.value),
+        "shown": plan.style.print_steps(reading.steps),
+        "closes_with_mm": close.map(|close| mm(close.value)),
+        "closes_shown": close.map(|close| plan.style.print_steps(close.closing.second)),
+    })
+}
+
+fn assumed_what(what: AssumedWhat) -> &'static str {
+    match what {
+        AssumedWhat::WallWidth(_) => "wall_width",
+        AssumedWhat::WallHeight(_) => "wall_height",
+        AssumedWhat::LeftEnd => "left_end",
+        AssumedWhat::RightEnd => "right_end",
+        AssumedWhat::Width(_) => "width",
+        AssumedWhat::Height(_) => "height",
+        AssumedWhat::Depth(_) => "depth",
+        AssumedWhat::Drop(_) => "drop",
+        AssumedWhat::PlateSize(..) => "plate_size",
+        AssumedWhat::Play(_) => "play",
+        AssumedWhat::StandOff(_) => "stand_off",
+        AssumedWhat::Thickness(_) => "thickness",
+        AssumedWhat::Proud(_) => "proud",
+        AssumedWhat::Option => "option",
+        AssumedWhat::PlaceAcross => "place_across",
+        AssumedWhat::PlaceUpright => "place_upright",
+    }
+}

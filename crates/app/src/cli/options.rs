@@ -1,0 +1,24 @@
+//! Which option of each wall was asked for.
+
+use strikeline_solver::job::Job;
+use strikeline_solver::subject::Id;
+
+/// Each wall with the option named for it; `None` leaves the choice to the solver.
+pub(super) fn chosen_options<'a>(job: &'a Job, named: &[String]) -> Result<Vec<(&'a Id, Option<&'a Id>)>, String> {
+    let mut chosen: Vec<(&Id, Option<&Id>)> = job.walls.iter().map(|wall| (&wall.id, None)).collect();
+    for name in named {
+        let found = job.walls.iter().zip(&mut chosen).find_map(|(wall, slot)| {
+            wall.options.iter().find(|option| option.id.as_str() == name).map(|option| (slot, &option.id))
+        });
+        let Some((slot, id)) = found else {
+            let there: Vec<&str> =
+                job.walls.iter().flat_map(|wall| &wall.options).map(|option| option.id.as_str()).collect();
+            return Err(format!("there is no option \"{name}\"; the job has: {}", there.join(", ")));
+        };
+        if slot.1.is_some() {
+            return Err(format!("a second option, \"{name}\", for wall {}; give one a wall", slot.0));
+        }
+        slot.1 = Some(id);
+    }
+    Ok(chosen)
+}

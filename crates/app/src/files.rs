@@ -1,0 +1,5 @@
+//! Jobs on the disk: read with care, written without ever leaving a torn file.
+
+pub mod error;
+pub mod job_file;
+pub mod save;

@@ -1,0 +1,86 @@
+//! What can go wrong with a job file: what failed, what to do, the path last.
+
+use std::path::PathBuf;
+
+/// What can go wrong with a job file.
+#[derive(Debug, thiserror::Error)]
+pub enum FileError {
+    /// It could not be read.
+    #[error("cannot read the job ({why}); check the path and that you may read it: {}", path.display())]
+    Unreadable {
+        /// The system's word.
+        why: String,
+        /// The file.
+        path: PathBuf,
+    },
+    /// It is larger than any job.
+    #[error("this file is over {limit_mb} MB and no job; choose a job file (.ron): {}", path.display())]
+    TooLarge {
+        /// The largest read, in MB.
+        limit_mb: u64,
+        /// The file.
+        path: PathBuf,
+    },
+    /// It is no text.
+    #[error("this file is not text and no job; choose a job file (.ron): {}", path.display())]
+    NotText {
+        /// The file.
+        path: PathBuf,
+    },
+    /// It has a newer format.
+    #[error("the job has format {found}, this program reads format {known}; open it with a newer program: {}", path.display())]
+    NewerFormat {
+        /// The file's format.
+        found: u32,
+        /// The newest format read.
+        known: u32,
+        /// The file.
+        path: PathBuf,
+    },
+    /// Something in it is wrong.
+    #[error("line {line}, column {column}: {what}; mend it there: {}", path.display())]
+    Malformed {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+        /// What is wrong and what was expected.
+        what: String,
+        /// The file.
+        path: PathBuf,
+    },
+    /// An id stands twice.
+    #[error("the id \"{id}\" stands twice, at line {first} and at line {second}; rename one of them: {}", path.display())]
+    DoubleId {
+        /// The id.
+        id: String,
+        /// The first line, from 1; 0 where it was not found.
+        first: usize,
+        /// The second line.
+        second: usize,
+        /// The file.
+        path: PathBuf,
+    },
+    /// The job holds a value that a file cannot.
+    #[error("the job holds a value that cannot be written ({why}); undo the last change and save again: {}", path.display())]
+    Unwritable {
+        /// Which.
+        why: String,
+        /// The file.
+        path: PathBuf,
+    },
+    /// The file changed on the disk since it was read.
+    #[error("the file changed on the disk since it was opened; save under another name, or replace it knowingly: {}", path.display())]
+    ChangedOnDisk {
+        /// The file.
+        path: PathBuf,
+    },
+    /// It could not be written.
+    #[error("cannot save ({why}); nothing was lost, save in another place: {}", path.display())]
+    NotSaved {
+        /// The system's word.
+        why: String,
+        /// The file.
+        path: PathBuf,
+    },
+}

@@ -1,0 +1,175 @@
+//! Where the piece should go: its rules, and how far it is moved from there.
+
+use super::measured::{field_id, section};
+use super::measured_field;
+use crate::moves;
+use crate::session::Session;
+use crate::widgets::choice::choice;
+use crate::widgets::quantity_field::{Allowed, length_field, quantity_field};
+use egui::Ui;
+use strikeline_solver::job::option::{Hanging, Nudge};
+use strikeline_solver::job::place::{UpDown, UprightDatum};
+use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
+use strikeline_solver::plan::Plan;
+use strikeline_solver::subject::Id;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::Length;
+use strikeline_solver::words;
+
+/// Shows where each piece of the option goes. An assumed option is written down at the first change.
+pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+    section(ui, "Placement");
+    let allowed = measured_field(&session.job);
+    let features: Vec<(Id, String)> = plan
+        .survey
+        .features
+        .iter()
+        .map(|feature| (feature.id.clone(), words::thing(plan, &feature.id.whole())))
+        .collect();
+    // An assumed option is edited on a copy of the job in which it is written down.
+    let mut job = match plan.option {
+        Some(_) => session.job.clone(),
+        None => moves::with_option(&session.job, plan),
+    };
+    let before = job.clone();
+    let many = plan.pieces.len() > 1;
+    let hangings = job
+        .walls
+        .iter_mut()
+        .filter(|wall| wall.id == plan.wall)
+        .flat_map(|wall| &mut wall.options)
+        .filter(|option| plan.option.as_ref().is_none_or(|shown| *shown == option.id))
+        .flat_map(|option| &mut option.hangings);
+    for hanging in hangings {
+        if many {
+            ui.strong(words::thing(plan, &hanging.piece.whole()));
+        }
+        across(ui, hanging, &features, allowed);
+        upright(ui, hanging, &features, allowed, plan);
+        nudge(ui, hanging, allowed);
+    }
+    if job != before {
+        session.job = job;
+    }
+}
+
+fn across(ui: &mut Ui, hanging: &mut Hanging, features: &[(Id, String)], allowed: Allowed) {
+    let mut entries = vec!["centred on the wall".to_owned()];
+    entries.extend(features.iter().map(|(_, name)| format!("centred on the {name}")));
+    let held = match &hanging.across {
+        AcrossRule::OnWall => Some(0),
+        AcrossRule::On(id) => features.iter().position(|(feature, _)| feature == id).map(|index| index + 1),
+        AcrossRule::Between(..) | AcrossRule::Beside { .. } => None,
+    };
+    let shown = match &hanging.across {
+        AcrossRule::OnWall => "centred on the wall".to_owned(),
+        AcrossRule::On(id) => format!("centred on {id}"),
+        AcrossRule::Between(a, b) => format!("centred between {a} and {b}"),
+        AcrossRule::Beside { from, .. } => format!("beside {from}"),
+    };
+    let id = hanging.piece.clone();
+    if let Some(index) = choice(ui, field_id(&id, "across"), "Sideways", &shown, &entries, held) {
+        let feature = index.checked_sub(1).and_then(|index| features.get(index));
+        hanging.across = feature.map_or(AcrossRule::OnWall, |(id, _)| AcrossRule::On(id.clone()));
+        hanging.nudge.right = Offset::default();
+    }
+    if let AcrossRule::Beside { by, .. } = &mut hanging.across {
+        length_field(ui, field_id(&id, "across_by"), "Distance from it", by, allowed);
+    }
+}
+
+/// The heights that a piece can be placed by.
+const HEIGHTS: [(PieceHeight, &str); 3] = [
+    (PieceHeight::Centre, "middle above the floor"),
+    (PieceHeight::Bottom, "lower edge above the floor"),
+    (PieceHeight::Top, "top edge above the floor"),
+];
+
+fn upright(ui: &mut Ui, hanging: &mut Hanging, features: &[(Id, String)], allowed: Allowed, plan: &Plan) {
+    let mut entries: Vec<String> = HEIGHTS.iter().map(|(_, name)| (*name).to_owned()).collect();
+    entries.extend(features.iter().map(|(_, name)| format!("gap above the {name}")));
+    let held = match &hanging.upright {
+        UprightRule::Height { of, from: UprightDatum::Floor, toward: None | Some(UpDown::Up), .. } => {
+            HEIGHTS.iter().position(|(height, _)| height == of)
+        }
+        UprightRule::Gap { side: UpDown::Up, of, .. } => {
+            features.iter().position(|(feature, _)| feature == of).map(|index| index + HEIGHTS.len())
+        }
+        UprightRule::Height { .. } | UprightRule::Gap { .. } | UprightRule::Aligned { .. } => None,
+    };
+    let shown = match &hanging.upright {
+        UprightRule::Height { from, .. } => format!("a height from {from}"),
+        UprightRule::Gap { side: UpDown::Up, of, .. } => format!("gap above {of}"),
+        UprightRule::Gap { of, .. } => format!("gap below {of}"),
+        UprightRule::Aligned { with, .. } => format!("level with {with}"),
+    };
+    let id = hanging.piece.clone();
+    if let Some(index) = choice(ui, field_id(&id, "upright"), "Height", &shown, &entries, held) {
+        let now = plan.pieces.iter().find(|piece| piece.id == hanging.piece).map(|piece| piece.outline);
+        hanging.upright = match HEIGHTS.get(index) {
+            Some((of, _)) => height_rule(*of, now, plan),
+            None => {
+                let feature = index.checked_sub(HEIGHTS.len()).and_then(|index| features.get(index));
+                let Some((of, _)) = feature else { return };
+                gap_rule(of, now, plan)
+            }
+        };
+        hanging.nudge.up = Offset::default();
+    }
+    match &mut hanging.upright {
+        UprightRule::Height { by, .. } => {
+            length_field(ui, field_id(&id, "upright_by"), "Height of it", by, allowed);
+        }
+        UprightRule::Gap { by, .. } => {
+            length_field(ui, field_id(&id, "upright_by"), "Gap", by, allowed);
+        }
+        UprightRule::Aligned { .. } => {}
+    }
+}
+
+type WallRect = strikeline_solver::geometry::Rect;
+
+/// A height rule that leaves the piece about where it is, in whole graduations.
+fn height_rule(of: PieceHeight, now: Option<WallRect>, plan: &Plan) -> UprightRule {
+    let now = now.unwrap_or_default();
+    let y = match of {
+        PieceHeight::Top => now.top,
+        PieceHeight::Centre => now.centre().y,
+        PieceHeight::Bottom => now.bottom,
+    };
+    let above = y - plan.survey.floor.y_at(now.centre().x);
+    UprightRule::Height { of, from: UprightDatum::Floor, toward: None, by: whole(above, plan) }
+}
+
+/// A gap rule that leaves the piece about where it is, in whole graduations.
+fn gap_rule(of: &Id, now: Option<WallRect>, plan: &Plan) -> UprightRule {
+    let now = now.unwrap_or_default();
+    let feature = plan.survey.features.iter().find(|feature| feature.id == *of);
+    let edge = feature.map_or(now.bottom, |feature| feature.top_at(now.centre().x));
+    UprightRule::Gap {
+        side: UpDown::Up,
+        of: of.clone(),
+        by: whole(now.bottom - edge, plan),
+        follow: strikeline_solver::job::rule::Follow::default(),
+    }
+}
+
+fn whole(length: Length, plan: &Plan) -> Length {
+    plan.style.length_of(plan.style.steps(length)).max(Length::default())
+}
+
+fn nudge(ui: &mut Ui, hanging: &mut Hanging, allowed: Allowed) {
+    let signed = Allowed { signed: true, ..allowed };
+    let id = hanging.piece.clone();
+    let field = |ui: &mut Ui, what, label, offset: &mut Offset| {
+        let mut value = (*offset != Offset::default()).then_some(offset.length());
+        let before = value;
+        quantity_field(ui, field_id(&id, what), label, &mut value, signed);
+        if value != before {
+            *offset = Offset(value.unwrap_or_default());
+        }
+    };
+    let Nudge { right, up } = &mut hanging.nudge;
+    field(ui, "nudge_right", "Moved right", right);
+    field(ui, "nudge_up", "Moved up", up);
+}

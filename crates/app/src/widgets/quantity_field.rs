@@ -1,0 +1,199 @@
+//! A field for a quantity as people write it: it echoes what it understood, and says in place what it did not,
+//! without losing what was typed.
+
+use crate::theme;
+use egui::{Id, Key, RichText, TextEdit, Ui};
+use strikeline_solver::tape::{self, ReadError};
+use strikeline_solver::units::{Length, LengthUnit, Mass, MassUnit};
+
+/// A kind of quantity: how it is read, written back and echoed.
+pub trait Quantity: Copy + PartialEq {
+    /// Reads it; a bare number is in the job's unit.
+    fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError>;
+    /// As a file has it: nothing is lost.
+    fn write(self) -> String;
+    /// The same in the other system, for the eye.
+    fn other(self) -> String;
+    /// Whether it is below zero.
+    fn is_negative(self) -> bool;
+}
+
+impl Quantity for Length {
+    fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
+        tape::read_length(text, bare)
+    }
+
+    fn write(self) -> String {
+        tape::write_length(self)
+    }
+
+    fn other(self) -> String {
+        match self.unit() {
+            LengthUnit::Millimetre => format!("{:.3} in", self.in_inches()),
+            LengthUnit::Inch | LengthUnit::Mil => format!("{:.1} mm", self.mm()),
+        }
+    }
+
+    fn is_negative(self) -> bool {
+        self < Self::default()
+    }
+}
+
+impl Quantity for Mass {
+    fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
+        let bare = if bare == LengthUnit::Millimetre { MassUnit::Kilogram } else { MassUnit::Pound };
+        tape::read_mass(text, Some(bare))
+    }
+
+    fn write(self) -> String {
+        tape::write_mass(self)
+    }
+
+    fn other(self) -> String {
+        match self.unit() {
+            MassUnit::Kilogram => format!("{:.1} lb", self.lb()),
+            MassUnit::Pound => format!("{:.1} kg", self.kg()),
+        }
+    }
+
+    fn is_negative(self) -> bool {
+        self < Self::default()
+    }
+}
+
+/// What a field allows.
+#[derive(Clone, Copy, Debug)]
+pub struct Allowed {
+    /// The unit of a bare number.
+    pub bare: LengthUnit,
+    /// Whether it may be below zero.
+    pub signed: bool,
+    /// Whether it may be left empty.
+    pub empty: bool,
+}
+
+/// What a text means in a field: a value, nothing, or why it cannot be.
+fn understood<Q: Quantity>(text: &str, allowed: Allowed) -> Result<Option<Q>, String> {
+    if text.trim().is_empty() {
+        return if allowed.empty { Ok(None) } else { Err("Write how much, as in 48 1/2.".to_owned()) };
+    }
+    let quantity = Q::read(text, allowed.bare).map_err(|why| why.to_string())?;
+    if quantity.is_negative() && !allowed.signed {
+        return Err("Below zero has no place here: write zero or more.".to_owned());
+    }
+    Ok(Some(quantity))
+}
+
+/// A labelled field. Writes the value while it is typed, as far as it is understood; `None` for an empty field.
+/// Escape gives back what was there when the typing began.
+pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
+    ui: &mut Ui,
+    id: Id,
+    label: &str,
+    value: &mut Option<Q>,
+    allowed: Allowed,
+) -> egui::Response {
+    let theme = ui.theme();
+    let typed_id = id.with("typed");
+    let started_id = id.with("started");
+    let mut typed: Option<String> = ui.data_mut(|data| data.get_temp(typed_id));
+    let mut text = typed.clone().unwrap_or_else(|| value.map(Q::write).unwrap_or_default());
+    let response = ui
+        .horizontal(|ui| {
+            let width = ui.available_width();
+            let name = ui.add_sized(
+                [width * 0.46, theme::TOUCH],
+                egui::Label::new(label).wrap().halign(egui::Align::LEFT),
+            );
+            let hint = if allowed.empty { "not measured" } else { "" };
+            let edit = TextEdit::singleline(&mut text)
+                .id(id)
+                .hint_text(hint)
+                .min_size(egui::vec2(0.0, theme::TOUCH))
+                .align(egui::Align2::LEFT_CENTER)
+                .desired_width(ui.available_width() - 10.0);
+            ui.add(edit).labelled_by(name.id)
+        })
+        .inner;
+
+    if response.gained_focus() {
+        let started = *value;
+        ui.data_mut(|data| data.insert_temp(started_id, started));
+    }
+    if response.changed() {
+        typed = Some(text.clone());
+        if let Ok(understood) = understood::<Q>(&text, allowed)
+            && *value != understood
+        {
+            *value = understood;
+        }
+    }
+    if response.lost_focus() {
+        if ui.input(|input| input.key_pressed(Key::Escape)) {
+            if let Some(started) = ui.data_mut(|data| data.get_temp::<Option<Q>>(started_id))
+                && *value != started
+                && typed.is_some()
+            {
+                *value = started;
+            }
+            typed = None;
+        } else if understood::<Q>(&text, allowed).is_ok() {
+            typed = None;
+        }
+    }
+
+    match typed.as_deref().map(|text| understood::<Q>(text, allowed)) {
+        Some(Err(why)) => {
+            ui.label(RichText::new(format!("Not understood. {why}")).small().color(theme::accent(theme)));
+        }
+        Some(Ok(Some(quantity))) => {
+            let echo = format!("{} is {}", quantity.write(), quantity.other());
+            ui.label(RichText::new(echo).small().color(theme::quiet(theme)));
+        }
+        Some(Ok(None)) | None => {}
+    }
+    ui.data_mut(|data| {
+        if let Some(text) = typed {
+            data.insert_temp(typed_id, text);
+        } else {
+            data.remove::<String>(typed_id);
+        }
+    });
+    response
+}
+
+/// A length that has to be there: what is not understood leaves it as it is.
+pub fn length_field(ui: &mut Ui, id: Id, label: &str, value: &mut Length, allowed: Allowed) -> egui::Response {
+    let mut some = Some(*value);
+    let response = quantity_field(ui, id, label, &mut some, Allowed { empty: false, ..allowed });
+    if let Some(length) = some
+        && (length != *value || length.unit() != value.unit())
+    {
+        *value = length;
+    }
+    response
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const INCHES: Allowed = Allowed { bare: LengthUnit::Inch, signed: false, empty: true };
+
+    #[test]
+    fn an_empty_field_is_not_measured_and_a_bare_number_is_in_the_jobs_unit() {
+        assert_eq!(understood::<Length>("  ", INCHES), Ok(None));
+        assert_eq!(understood::<Length>("48 1/2", INCHES), Ok(Some(Length::millimetres(1231.9))));
+        let metric = Allowed { bare: LengthUnit::Millimetre, ..INCHES };
+        assert_eq!(understood::<Length>("900", metric), Ok(Some(Length::millimetres(900.0))));
+        assert_eq!(understood::<Mass>("10", metric), Ok(Some(Mass::kilograms(10.0))));
+    }
+
+    #[test]
+    fn what_a_field_does_not_allow_is_refused() {
+        assert!(understood::<Length>("-3", INCHES).is_err());
+        assert!(understood::<Length>("-3", Allowed { signed: true, ..INCHES }).is_ok());
+        assert!(understood::<Length>("", Allowed { empty: false, ..INCHES }).is_err());
+        assert!(understood::<Length>("48 3/2", INCHES).is_err());
+    }
+}
