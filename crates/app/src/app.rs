@@ -100,9 +100,8 @@ impl App {
 
     /// Whether nobody is touching anything, so that what changed is a step of its own.
     fn is_quiet(&self, context: &Context) -> bool {
-        let is_touched = context.input(|input| {
-            input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty()
-        });
+        let is_touched = context
+            .input(|input| input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty());
         !is_touched && !self.canvas.is_held() && !context.text_edit_focused()
     }
 }

@@ -99,7 +99,8 @@ impl Canvas {
 
     /// What a press, a drag and a release do.
     fn hand(&mut self, ui: &Ui, response: &Response, session: &mut Session, window: &Window) {
-        let pointer = response.interact_pointer_pos().or_else(|| ui.input(|input| input.pointer.latest_pos()));
+        let pointer =
+            response.interact_pointer_pos().or_else(|| ui.input(|input| input.pointer.latest_pos()));
         if response.drag_started_by(PointerButton::Primary) {
             let press = ui.input(|input| input.pointer.press_origin()).or(pointer);
             let plan = session.plan();
@@ -111,8 +112,7 @@ impl Canvas {
             });
         }
         let Some(mut drag) = self.drag.take() else { return };
-        let is_broken_off =
-            ui.input(|input| input.key_pressed(Key::Escape) || input.multi_touch().is_some());
+        let is_broken_off = ui.input(|input| input.key_pressed(Key::Escape) || input.multi_touch().is_some());
         if is_broken_off {
             drag.give_back(session);
             return;
@@ -137,9 +137,10 @@ impl Canvas {
             return;
         }
         let grabbable = handle_list(&session.plan());
-        let Some(handle) = grabbable.into_iter().find(|handle| {
-            ui.memory(|memory| memory.has_focus(handles::handle_id(&handle.id)))
-        }) else {
+        let Some(handle) = grabbable
+            .into_iter()
+            .find(|handle| ui.memory(|memory| memory.has_focus(handles::handle_id(&handle.id))))
+        else {
             return;
         };
         let presses = ui.input(|input| input.events.iter().filter_map(arrow).collect::<Vec<_>>());
@@ -187,10 +188,7 @@ pub fn shown(plan: &Plan, canvas: egui::Rect, view_state: &ViewState) -> Window 
 
 /// Everything that has a handle, whether it shows or not.
 fn handle_list(plan: &Plan) -> Vec<Handle> {
-    let nowhere = Window {
-        canvas: egui::Rect::ZERO,
-        view: View::fit(plan.survey.outline, egui::Vec2::ZERO),
-    };
+    let nowhere = Window { canvas: egui::Rect::ZERO, view: View::fit(plan.survey.outline, egui::Vec2::ZERO) };
     handles::handles(plan, &nowhere).into_iter().map(|thing| thing.handle).collect()
 }
 

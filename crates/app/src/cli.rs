@@ -140,10 +140,12 @@ fn check(paths: &[PathBuf], out: &mut dyn Write) -> u8 {
     for path in paths {
         let (line, code) = match open(path).and_then(|opened| plans(&opened.job, &[])) {
             Ok(plans) => {
-                let count = |level| plans.iter().flat_map(|plan| &plan.findings).filter(|f| f.level == level).count();
+                let count =
+                    |level| plans.iter().flat_map(|plan| &plan.findings).filter(|f| f.level == level).count();
                 let (stops, cautions) = (count(Level::Stop), count(Level::Caution));
                 let marks: usize = plans.iter().map(|plan| plan.marks.len()).sum();
-                let line = format!("{}: {marks} marks, stops: {stops}, cautions: {cautions}\n", path.display());
+                let line =
+                    format!("{}: {marks} marks, stops: {stops}, cautions: {cautions}\n", path.display());
                 (line, code_of(&plans))
             }
             Err(why) => (format!("{}: {why}\n", path.display()), UNUSABLE),
@@ -166,8 +168,9 @@ fn sheet(path: &Path, file: &Path, options: &[String], out: &mut dyn Write) -> R
     for (index, plan) in plans.iter().enumerate() {
         let file = numbered(file, index);
         let scene = strikeline_drawing::sheet::bare_elevation(&opened.job, plan);
-        std::fs::write(&file, strikeline_drawing::svg::svg(&scene))
-            .map_err(|why| format!("cannot write the sheet ({why}); choose another place: {}", file.display()))?;
+        std::fs::write(&file, strikeline_drawing::svg::svg(&scene)).map_err(|why| {
+            format!("cannot write the sheet ({why}); choose another place: {}", file.display())
+        })?;
         say(out, &format!("{}\n", file.display()), WELL);
     }
     Ok(code_of(&plans))

@@ -93,7 +93,8 @@ mod tests {
         let all = shortcuts();
         for (index, (keys, _)) in all.iter().enumerate() {
             for (later, command) in all.iter().skip(index + 1) {
-                let hides = later.logical_key == keys.logical_key && later.modifiers.shift && !keys.modifiers.shift;
+                let hides =
+                    later.logical_key == keys.logical_key && later.modifiers.shift && !keys.modifiers.shift;
                 assert!(!hides, "{command:?} is never reached");
             }
         }

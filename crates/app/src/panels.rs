@@ -7,8 +7,8 @@ pub mod place;
 pub mod readings;
 pub mod top_line;
 
-use strikeline_solver::job::{Job, Units};
 use crate::widgets::quantity_field::Allowed;
+use strikeline_solver::job::{Job, Units};
 use strikeline_solver::units::LengthUnit;
 
 /// A field of this job that may be left empty and holds nothing below zero.

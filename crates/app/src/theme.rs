@@ -206,6 +206,8 @@ pub fn install(context: &Context) {
     for theme in [Theme::Light, Theme::Dark] {
         context.set_visuals_of(theme, visuals(theme));
     }
+    // Where the system does not say: paper is light.
+    context.options_mut(|options| options.fallback_theme = Theme::Light);
     context.all_styles_mut(|style| {
         let size = |points| FontId::new(points, FontFamily::Proportional);
         style.text_styles.insert(TextStyle::Body, size(14.0));

@@ -81,7 +81,9 @@ impl Dialog {
             }
             Self::OnDisk { path } => {
                 ui.heading("The file on disk is not what was read.");
-                ui.label("Something else wrote it since, or it was there before. Saving replaces what it holds.");
+                ui.label(
+                    "Something else wrote it since, or it was there before. Saving replaces what it holds.",
+                );
                 let answers = [
                     ("Replace it", vec![Command::Replace(path.clone())]),
                     ("Save as\u{2026}", vec![Command::AskSave]),

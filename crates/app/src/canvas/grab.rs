@@ -78,8 +78,7 @@ mod tests {
 
     #[test]
     fn ties_go_to_the_narrower() {
-        let things =
-            [thing("wide", (0.0, 0.0), (400.0, 200.0)), thing("narrow", (0.5, 0.0), (10.0, 10.0))];
+        let things = [thing("wide", (0.0, 0.0), (400.0, 200.0)), thing("narrow", (0.5, 0.0), (10.0, 10.0))];
         assert_eq!(taken((0.0, 0.0), &things), Some("narrow"));
         let turned = [things[1].clone(), things[0].clone()];
         assert_eq!(taken((0.0, 0.0), &turned), Some("narrow"));

@@ -26,7 +26,8 @@ pub fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
     let thing = |id: &JobId, kind, body: Rect| Grabbable { handle: Handle { id: id.clone(), kind }, body };
     let middle = survey.outline.centre().y;
     let hidden = survey.hidden.iter().map(|h| thing(&h.id, HandleKind::Hidden, window.canvas_rect(h.rect)));
-    let features = survey.features.iter().map(|f| thing(&f.id, HandleKind::Feature, window.canvas_rect(f.rect)));
+    let features =
+        survey.features.iter().map(|f| thing(&f.id, HandleKind::Feature, window.canvas_rect(f.rect)));
     let pieces = plan.pieces.iter().map(|p| thing(&p.id, HandleKind::Piece, window.canvas_rect(p.outline)));
     let hits = survey.hits.iter().map(|hit| {
         let at = window.pointer_from_wall(Point::new(hit.x, hit.y.unwrap_or(middle)));

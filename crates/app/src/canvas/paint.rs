@@ -91,7 +91,8 @@ impl Brush<'_> {
             }
             return;
         }
-        let take = |skip: usize| pattern.iter().skip(skip).step_by(2).map(|&mm| points(mm)).collect::<Vec<_>>();
+        let take =
+            |skip: usize| pattern.iter().skip(skip).step_by(2).map(|&mm| points(mm)).collect::<Vec<_>>();
         let (dashes, gaps) = (take(0), take(1));
         for pair in path.windows(2) {
             if let [from, to] = *pair

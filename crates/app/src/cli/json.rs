@@ -66,12 +66,8 @@ fn wall(job: &Job, plan: &Plan) -> Value {
 }
 
 fn sides(rect: Rect) -> Map<String, Value> {
-    let sides = [
-        ("left_mm", rect.left),
-        ("right_mm", rect.right),
-        ("bottom_mm", rect.bottom),
-        ("top_mm", rect.top),
-    ];
+    let sides =
+        [("left_mm", rect.left), ("right_mm", rect.right), ("bottom_mm", rect.bottom), ("top_mm", rect.top)];
     sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
 }
 
@@ -90,7 +86,10 @@ fn piece(piece: &PiecePlan) -> Value {
             "meets": meets(hole.meets),
         })
     });
-    object.insert("plate".into(), piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))));
+    object.insert(
+        "plate".into(),
+        piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))),
+    );
     object.insert("holes".into(), holes.collect());
     Value::Object(object)
 }

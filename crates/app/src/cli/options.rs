@@ -4,7 +4,10 @@ use strikeline_solver::job::Job;
 use strikeline_solver::subject::Id;
 
 /// Each wall with the option named for it; `None` leaves the choice to the solver.
-pub(super) fn chosen_options<'a>(job: &'a Job, named: &[String]) -> Result<Vec<(&'a Id, Option<&'a Id>)>, String> {
+pub(super) fn chosen_options<'a>(
+    job: &'a Job,
+    named: &[String],
+) -> Result<Vec<(&'a Id, Option<&'a Id>)>, String> {
     let mut chosen: Vec<(&Id, Option<&Id>)> = job.walls.iter().map(|wall| (&wall.id, None)).collect();
     for name in named {
         let found = job.walls.iter().zip(&mut chosen).find_map(|(wall, slot)| {

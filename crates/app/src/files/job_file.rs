@@ -35,7 +35,8 @@ struct Version {
 /// # Errors
 /// What is wrong, where, and what to do.
 pub fn read_job(path: &Path) -> Result<Opened, FileError> {
-    let unreadable = |why: std::io::Error| FileError::Unreadable { why: why.to_string(), path: path.to_owned() };
+    let unreadable =
+        |why: std::io::Error| FileError::Unreadable { why: why.to_string(), path: path.to_owned() };
     let file = std::fs::File::open(path).map_err(unreadable)?;
     let limit = LIMIT_MB * 1024 * 1024;
     let mut bytes = Vec::new();

@@ -41,7 +41,8 @@ fn findings(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
         let text = words::finding(plan, finding);
         let title = format!("{}: {}", level(finding.level), words::thing(plan, &finding.subject));
         // A finding has no id of its own: its subject and its place among those of that subject.
-        let earlier = plan.findings.iter().take(index).filter(|other| other.subject == finding.subject).count();
+        let earlier =
+            plan.findings.iter().take(index).filter(|other| other.subject == finding.subject).count();
         let id = Id::unique(("finding", finding.subject.to_string(), earlier));
         let shown = Row {
             title: &title,
@@ -62,10 +63,12 @@ fn assumed(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
     section(ui, "Assumed, not measured");
     for (index, assumed) in plan.assumed.iter().enumerate() {
         let text = words::assumed(plan, assumed);
-        let earlier = plan.assumed.iter().take(index).filter(|other| other.subject == assumed.subject).count();
+        let earlier =
+            plan.assumed.iter().take(index).filter(|other| other.subject == assumed.subject).count();
         let id = Id::unique(("assumed", assumed.subject.to_string(), earlier));
         let is_selected = selected.as_ref() == Some(&assumed.subject);
-        if row(ui, id, Row { title: &text, colour: None, text: "", is_selected }).clicked() {
+        let colour = Some(theme::quiet(ui.theme()));
+        if row(ui, id, Row { title: &text, colour, text: "", is_selected }).clicked() {
             *selected = Some(assumed.subject.clone());
         }
     }

@@ -62,12 +62,21 @@ fn mounts(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         quantity_field(ui, field_id(&id, "drop"), "Drop, display's top to plate's", &mut mount.drop, allowed);
         quantity_field(ui, field_id(&id, "play_left"), "Play to the left", &mut mount.play_left, allowed);
         quantity_field(ui, field_id(&id, "play_right"), "Play to the right", &mut mount.play_right, allowed);
-        quantity_field(ui, field_id(&id, "stand_off"), "Wall to display's back", &mut mount.stand_off, allowed);
+        quantity_field(
+            ui,
+            field_id(&id, "stand_off"),
+            "Wall to display's back",
+            &mut mount.stand_off,
+            allowed,
+        );
     }
 }
 
-/// A heading.
+/// A heading, from a name as it stands within a sentence.
 pub(super) fn section(ui: &mut Ui, title: &str) {
     ui.add_space(8.0);
+    let title = title.strip_prefix("the ").unwrap_or(title);
+    let mut rest = title.chars();
+    let title: String = rest.next().into_iter().flat_map(char::to_uppercase).chain(rest).collect();
     ui.add(egui::Label::new(egui::RichText::new(title).heading()).truncate());
 }

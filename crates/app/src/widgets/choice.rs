@@ -1,21 +1,24 @@
 //! A labelled choice of one out of a few.
 
-use crate::theme;
 use egui::{ComboBox, Id, Ui};
 
 /// Shows which of the named entries holds, and lets another be chosen: its place in the list.
 ///
 /// `shown` stands in the field where none of them holds.
-pub fn choice(ui: &mut Ui, id: Id, label: &str, shown: &str, entries: &[String], held: Option<usize>) -> Option<usize> {
+pub fn choice(
+    ui: &mut Ui,
+    id: Id,
+    label: &str,
+    shown: &str,
+    entries: &[String],
+    held: Option<usize>,
+) -> Option<usize> {
     let mut chosen = None;
     ui.horizontal(|ui| {
-        let width = ui.available_width();
-        let name = ui.add_sized(
-            [width * 0.34, theme::TOUCH],
-            egui::Label::new(label).wrap().halign(egui::Align::LEFT),
-        );
+        let name = super::row_label(ui, label, 0.27);
         let text = held.and_then(|index| entries.get(index)).map_or(shown, String::as_str);
-        let combo = ComboBox::from_id_salt(id).selected_text(text).width(ui.available_width() - 10.0).truncate();
+        let combo =
+            ComboBox::from_id_salt(id).selected_text(text).width(ui.available_width() - 10.0).truncate();
         let response = combo.show_ui(ui, |ui| {
             for (index, entry) in entries.iter().enumerate() {
                 if ui.selectable_label(held == Some(index), entry).clicked() && held != Some(index) {

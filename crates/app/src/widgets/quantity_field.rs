@@ -100,12 +100,12 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
     let mut text = typed.clone().unwrap_or_else(|| value.map(Q::write).unwrap_or_default());
     let response = ui
         .horizontal(|ui| {
-            let width = ui.available_width();
-            let name = ui.add_sized(
-                [width * 0.46, theme::TOUCH],
-                egui::Label::new(label).wrap().halign(egui::Align::LEFT),
-            );
-            let hint = if allowed.empty { "not measured" } else { "" };
+            let name = super::row_label(ui, label, 0.46);
+            let hint = match (allowed.empty, allowed.signed) {
+                (true, false) => "not measured",
+                (true, true) => "not at all",
+                (false, _) => "",
+            };
             let edit = TextEdit::singleline(&mut text)
                 .id(id)
                 .hint_text(hint)
@@ -163,7 +163,13 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
 }
 
 /// A length that has to be there: what is not understood leaves it as it is.
-pub fn length_field(ui: &mut Ui, id: Id, label: &str, value: &mut Length, allowed: Allowed) -> egui::Response {
+pub fn length_field(
+    ui: &mut Ui,
+    id: Id,
+    label: &str,
+    value: &mut Length,
+    allowed: Allowed,
+) -> egui::Response {
     let mut some = Some(*value);
     let response = quantity_field(ui, id, label, &mut some, Allowed { empty: false, ..allowed });
     if let Some(length) = some
