@@ -1,1 +1,1 @@
-//! Test support.
+//! Everything that needs more than one crate: tests in `tests/`, reports in `src/report`.
