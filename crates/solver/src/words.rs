@@ -12,6 +12,8 @@ mod next;
 mod phrase;
 mod plan_text;
 mod reading;
+#[cfg(test)]
+mod sample;
 mod things;
 mod top_line;
 mod wish;

@@ -119,3 +119,68 @@ fn taken(plan: &Plan, what: &AssumedWhat) -> Option<String> {
         AssumedWhat::PlaceAcross | AssumedWhat::PlaceUpright => None,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches, well_told};
+    use super::*;
+    use crate::subject::Subject;
+
+    fn all() -> Vec<(&'static str, AssumedWhat)> {
+        let length = inches("3 1/2");
+        vec![
+            ("wall-1", AssumedWhat::WallWidth(length)),
+            ("wall-1", AssumedWhat::WallHeight(length)),
+            ("wall-1.left", AssumedWhat::LeftEnd),
+            ("wall-1.right", AssumedWhat::RightEnd),
+            ("display-1", AssumedWhat::Width(length)),
+            ("display-1", AssumedWhat::Height(length)),
+            ("display-1", AssumedWhat::Depth(length)),
+            ("mount-1", AssumedWhat::Drop(length)),
+            ("mount-1", AssumedWhat::PlateSize(length, length)),
+            ("mount-1", AssumedWhat::Play(length)),
+            ("mount-1", AssumedWhat::StandOff(length)),
+            ("wall-1", AssumedWhat::Thickness(length)),
+            ("window-1", AssumedWhat::Proud(length)),
+            ("wall-1", AssumedWhat::Option),
+            ("pipe-1", AssumedWhat::PlaceAcross),
+            ("door-1", AssumedWhat::PlaceUpright),
+        ]
+    }
+
+    #[test]
+    fn every_assumption_is_well_told() {
+        let plan = sample::plan();
+        for (subject, what) in all() {
+            for moves_marks in [false, true] {
+                let value = Assumed { subject: Subject::read(subject).unwrap(), what, moves_marks };
+                let text = assumed(&plan, &value);
+                well_told(&text);
+                assert_eq!(text.contains("do not strike"), moves_marks, "{text}");
+                well_told(&sentence(&to_do(&plan, &value)));
+            }
+        }
+    }
+
+    #[test]
+    fn an_assumed_width_reads_as_spoken() {
+        assert_eq!(
+            assumed(&sample::plan(), &sample::assumed_width()),
+            "The display's width is not given: 40\" is assumed. Marks hang on it: do not strike before it is measured."
+        );
+    }
+
+    #[test]
+    fn at_most_three_are_named_with_a_mark() {
+        let mut plan = sample::plan();
+        assert_eq!(first_to_measure(&plan), "Measure first what it hangs on.");
+        let moving = |(subject, what): (&str, AssumedWhat)| Assumed {
+            subject: Subject::read(subject).unwrap(),
+            what,
+            moves_marks: true,
+        };
+        plan.assumed = all().into_iter().map(moving).collect();
+        let text = first_to_measure(&plan);
+        assert!(text.ends_with("see what the wall's left end is and what else is assumed."), "{text}");
+    }
+}

@@ -16,3 +16,26 @@ pub fn cautions() -> &'static [&'static str] {
         "Probe each stud before a fastener is trusted to it.",
     ]
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::well_told;
+    use super::*;
+
+    #[test]
+    fn every_caution_is_well_told() {
+        for caution in cautions() {
+            well_told(caution);
+        }
+    }
+
+    #[test]
+    fn what_the_plan_defers_to_is_named() {
+        let all = cautions().join(" ");
+        for word in
+            ["maker's instructions", "Local codes", "licensed trades", "lead", "asbestos", "not checked"]
+        {
+            assert!(all.contains(word), "{word}");
+        }
+    }
+}

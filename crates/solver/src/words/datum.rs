@@ -21,3 +21,28 @@ pub fn datum(plan: &Plan, datum: &ReadingDatum) -> String {
         ReadingDatum::Nothing => "the middle of the wall's nearest end".to_owned(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+    use crate::job::wall::End;
+    use crate::subject::Id;
+
+    #[test]
+    fn every_datum_has_its_words() {
+        let mut plan = sample::plan();
+        let window = ReadingDatum::Edge(Id::new("window-1").part("left"));
+        let level = ReadingDatum::Struck(Id::new("display-1").part("level_line"));
+        assert_eq!(datum(&plan, &ReadingDatum::LeftEnd), "the left corner");
+        assert_eq!(datum(&plan, &ReadingDatum::RightEnd), "the right corner");
+        assert_eq!(datum(&plan, &ReadingDatum::Floor), "the floor");
+        assert_eq!(datum(&plan, &ReadingDatum::ControlLine), "the control line");
+        assert_eq!(datum(&plan, &window), "the window's left edge");
+        assert_eq!(datum(&plan, &level), "the level line");
+        assert_eq!(datum(&plan, &ReadingDatum::Nothing), "the middle of the wall's nearest end");
+        (plan.survey.left_end, plan.survey.right_end) = (End::OutsideCorner, End::Open);
+        assert_eq!(datum(&plan, &ReadingDatum::LeftEnd), "the left end");
+        assert_eq!(datum(&plan, &ReadingDatum::RightEnd), "the right end");
+    }
+}

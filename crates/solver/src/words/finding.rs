@@ -3,6 +3,7 @@
 use super::phrase::{amount, beside, edge, mass, sentence};
 use super::things::{piece_part, piece_words, thing, whole};
 use crate::finding::{Finding, MissingWhat, What};
+use crate::geometry::Direction;
 use crate::job::hidden::HiddenKind;
 use crate::plan::Plan;
 use crate::subject::Id;
@@ -26,7 +27,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
     let size = |length| amount(plan, length);
     match &finding.what {
         What::OffWall { side, by } => {
-            format!("{} goes {} past the wall's {}", part(), size(*by), edge(*side))
+            format!("{} goes {} past {}", part(), size(*by), limit(*side))
         }
         What::OverFeature { feature, .. } => format!("{} covers {}", piece(), called(plan, feature)),
         What::OverPiece { other } => format!("{} and {} cover each other", piece(), called(plan, other)),
@@ -79,7 +80,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         What::NearBox { feature, in_line } => format!(
             "{} {} {}: a bored cable may run there; probe with care, circuit off",
             thing(plan, subject),
-            if *in_line { "is in line with and within 12 in of" } else { "is on the level of" },
+            if *in_line { "is just above, below or beside" } else { "is level with" },
             called(plan, feature)
         ),
         What::WetWall => "the wall is wet: pipes may be in it; probe before each hole".to_owned(),
@@ -148,6 +149,16 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
     }
 }
 
+/// The edge of the wall on a side.
+fn limit(side: Direction) -> &'static str {
+    match side {
+        Direction::Left => "the wall's left end",
+        Direction::Right => "the wall's right end",
+        Direction::Up => "the ceiling",
+        Direction::Down => "the floor",
+    }
+}
+
 fn missing(what: MissingWhat, piece: &str) -> String {
     match what {
         MissingWhat::Mass => format!("the mass of {piece} is not given: weigh it or read it off the box"),
@@ -167,3 +178,6 @@ fn missing(what: MissingWhat, piece: &str) -> String {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

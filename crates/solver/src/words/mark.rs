@@ -234,3 +234,111 @@ fn with(mut told: Vec<String>, more: &[&str]) -> Vec<String> {
     told.extend(more.iter().map(|sentence| (*sentence).to_owned()));
     told
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches, well_told};
+    use super::*;
+
+    fn told(plan: &Plan, id: &str) -> String {
+        mark(plan, plan.marks.iter().find(|mark| mark.id.to_string() == id).unwrap())
+    }
+
+    #[test]
+    fn every_mark_is_well_told() {
+        let plan = sample::plan();
+        for each in &plan.marks {
+            well_told(&mark(&plan, each));
+        }
+    }
+
+    #[test]
+    fn the_level_line_tells_both_ends_and_where_it_runs() {
+        assert_eq!(
+            told(&sample::plan(), "display-1.level_line"),
+            "At its left end from the floor read up 52\". At its right end from the floor read up 52 1/4\". Strike \
+             it level, from about 12\" to about 36\" right of the left corner."
+        );
+    }
+
+    #[test]
+    fn a_turned_line_is_not_told_to_be_struck_level() {
+        let mut plan = sample::plan();
+        let level = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
+        level.line = level.line.map(|(left, right)| (left, Point::new(right.x, right.y + inches("1/8"))));
+        let text = told(&plan, "display-1.level_line");
+        assert!(text.contains("not level: its right end is 1/8\" higher."), "{text}");
+        assert!(!text.contains("Strike it level"), "{text}");
+    }
+
+    #[test]
+    fn a_hole_is_read_from_the_two_lines_in_one_sentence() {
+        let text = told(&sample::plan(), "display-1.hole-2");
+        assert!(
+            text.contains("From the level line, down 1 1/2\"; from the centre line, right 8\"."),
+            "{text}"
+        );
+        assert!(
+            text.ends_with("tighten from the middle outward."),
+            "the last hole tells what comes after: {text}"
+        );
+        assert!(!told(&sample::plan(), "display-1.hole-1").contains("outward"));
+    }
+
+    #[test]
+    fn the_first_hole_of_a_heavy_plate_is_held() {
+        let mut plan = sample::plan();
+        let first = plan.marks.iter_mut().find(|mark| mark.id.part_str() == "hole-1").unwrap();
+        assert!(!told(&sample::plan(), "display-1.hole-1").contains("ledger"));
+        if let MarkWhat::Hole { held, .. } = &mut first.what {
+            *held = true;
+        }
+        let text = told(&plan, "display-1.hole-1");
+        assert!(text.contains("three turns less than home") && text.contains("ledger"), "{text}");
+    }
+
+    #[test]
+    fn a_probe_tells_its_stop_and_how_the_thickness_is_found() {
+        let text = told(&sample::plan(), "display-1.hole-1.probe");
+        assert!(text.starts_with("Circuit off or tester passed first."), "{text}");
+        assert!(text.contains("stop to 1 3/8\"") && text.contains("bent wire"), "{text}");
+        let mut plan = sample::plan();
+        let probe = plan.marks.iter_mut().find(|mark| matches!(mark.what, MarkWhat::Probe { .. })).unwrap();
+        probe.what = MarkWhat::Probe {
+            hole: crate::subject::Id::new("hole-1"),
+            depth: None,
+            thickness_measured: true,
+        };
+        let text = told(&plan, "display-1.hole-1.probe");
+        assert!(text.contains("stop where the face gives") && !text.contains("bent wire"), "{text}");
+    }
+
+    #[test]
+    fn the_check_tells_gaps_and_droop() {
+        let mut plan = sample::plan();
+        let text = told(&plan, "display-1.check");
+        assert!(text.contains("From its left edge 1 1/4\" to the wall's left end."), "{text}");
+        assert!(
+            text.contains("Below it to the mantel's top 4\" at its left end, 4 1/4\" at its right end."),
+            "{text}"
+        );
+        assert!(!text.contains("arm"), "{text}");
+        plan.pieces[0].mount.as_mut().unwrap().kind = MountKind::Arm;
+        assert!(told(&plan, "display-1.check").contains("how far the arm comes down under the display"));
+    }
+
+    #[test]
+    fn what_hangs_on_an_assumption_is_not_to_be_struck() {
+        let mut plan = sample::plan();
+        plan.assumed = vec![sample::assumed_width()];
+        plan.marks[0].assumed = true;
+        let text = mark(&plan, &plan.marks[0]);
+        assert!(text.starts_with("Assumed: do not strike. Measure the display's width."), "{text}");
+    }
+
+    #[test]
+    fn what_is_not_covered_goes_on_tape() {
+        let text = told(&sample::plan(), "display-1.corner_top_left");
+        assert!(text.ends_with("On tape, not in pencil."), "{text}");
+    }
+}

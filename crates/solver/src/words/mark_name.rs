@@ -90,3 +90,49 @@ fn piece(plan: &Plan, mark: &Mark) -> Option<Called> {
     let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece)?;
     Some(Called::piece(plan, piece))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+    use crate::job::piece::PieceKind;
+    use crate::subject::Id;
+
+    fn named(plan: &Plan, id: &str) -> String {
+        mark_name(plan, plan.marks.iter().find(|mark| mark.id.to_string() == id).unwrap())
+    }
+
+    #[test]
+    fn marks_are_named_in_trade_words() {
+        let plan = sample::plan();
+        assert_eq!(named(&plan, "display-1.level_line"), "Level line");
+        assert_eq!(named(&plan, "display-1.corner_top_left"), "Display's top left corner");
+        assert_eq!(named(&plan, "display-1.piece_centre"), "Display's centre");
+        assert_eq!(named(&plan, "display-1.hole-1.probe"), "Probe at hole 1");
+        assert_eq!(named(&plan, "display-1.hole-2"), "Hole 2");
+    }
+
+    #[test]
+    fn with_two_pieces_a_mark_says_whose_it_is() {
+        let mut plan = sample::plan();
+        let mut bar = plan.pieces[0].clone();
+        (bar.id, bar.kind) = (Id::new("bar-1"), PieceKind::SoundBar);
+        plan.pieces.push(bar);
+        let mut mark = plan.marks.iter().find(|mark| mark.what == MarkWhat::LevelLine).unwrap().clone();
+        (mark.id, mark.piece) = (Id::new("bar-1").part("level_line"), Id::new("bar-1"));
+        plan.marks.push(mark.clone());
+        assert_eq!(mark_name(&plan, &mark), "Level line, sound bar");
+        assert_eq!(in_words(&plan, &mark), "the sound bar's level line");
+        assert_eq!(named(&plan, "display-1.corner_top_left"), "Display's top left corner");
+    }
+
+    #[test]
+    fn several_helping_marks_are_numbered() {
+        let mut plan = sample::plan();
+        let mut help = plan.marks.iter().find(|mark| mark.what == MarkWhat::Help).unwrap().clone();
+        assert_eq!(mark_name(&plan, &help), "Helping mark");
+        help.id = Id::new("display-1").part("help-2");
+        plan.marks.push(help.clone());
+        assert_eq!(mark_name(&plan, &help), "Helping mark 2");
+    }
+}

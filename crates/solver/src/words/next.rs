@@ -54,3 +54,37 @@ fn take(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::Check => "check gaps and level".to_owned(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, well_told};
+    use super::*;
+    use crate::finding::{Level, What};
+    use crate::geometry::Direction;
+
+    #[test]
+    fn every_mark_can_be_next() {
+        let mut plan = sample::plan();
+        for id in plan.marks.iter().map(|mark| mark.id.clone()).collect::<Vec<_>>() {
+            plan.next = Some(Next::Take(id));
+            well_told(&next(&plan));
+        }
+    }
+
+    #[test]
+    fn next_tells_what_to_measure_mend_or_take() {
+        let mut plan = sample::plan();
+        assert_eq!(next(&plan), "Probe at hole 1.");
+        plan.next = Some(Next::Measure(sample::assumed_width()));
+        assert_eq!(next(&plan), "Measure the display's width.");
+        let what = What::OffWall { side: Direction::Left, by: sample::inches("2") };
+        let subject = crate::subject::Id::new("display-1").whole();
+        plan.findings = vec![Finding { level: Level::Stop, subject, what, mend: Mend::Move }];
+        plan.next = Some(Next::Mend(0));
+        assert_eq!(next(&plan), "Move it: the display goes 2\" past the wall's left end.");
+        plan.next = Some(Next::Mend(7));
+        assert_eq!(next(&plan), "");
+        plan.next = None;
+        assert_eq!(next(&plan), "");
+    }
+}

@@ -98,3 +98,33 @@ pub(super) fn beside(side: Direction) -> &'static str {
         Direction::Down => "below it",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+
+    #[test]
+    fn lists_and_counts_read_as_spoken() {
+        let parts = |words: &[&str]| list(&words.iter().map(|word| (*word).to_owned()).collect::<Vec<_>>());
+        assert_eq!(parts(&["a", "b", "c"]), "a, b and c");
+        assert_eq!(parts(&["a", "b"]), "a and b");
+        assert_eq!(count(0, "stud", "studs"), "no studs");
+        assert_eq!(count(1, "stud", "studs"), "one stud");
+        assert_eq!(count(14, "stud", "studs"), "14 studs");
+    }
+
+    #[test]
+    fn a_name_stays_on_its_line() {
+        assert_eq!(one_line(" Garden\n\tdoor\u{7} "), "Garden door");
+    }
+
+    #[test]
+    fn masses_keep_their_unit_and_small_amounts_are_not_nothing() {
+        assert_eq!(mass(Mass::pounds(66.0)), "66 lb");
+        assert_eq!(mass(Mass::kilograms(30.25)), "30.2 kg");
+        let plan = sample::plan();
+        assert_eq!(amount(&plan, Length::inches(0.01)), "less than 1/16\"");
+        assert_eq!(amount(&plan, Length::inches(-2.5)), "2 1/2\"");
+    }
+}

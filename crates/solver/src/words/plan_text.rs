@@ -1,113 +1,209 @@
 //! The whole plan as text for a terminal.
 
-use super::{assumed, cautions, finding, mark, mark_name, next, stage, thing, top_line, wish};
+use super::phrase::one_line;
+use super::things::{Called, along, hole_name};
+use super::top_line::place_line;
+use super::{assumed, cautions, finding, mark, mark_name, next, stage, wish};
 use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
-use crate::plan::piece::Meets;
-use std::fmt::Write as _;
+use crate::plan::piece::{HolePlan, Meets, PiecePlan};
+use crate::subject::Id;
+use crate::units::Length;
 
 /// The widest line of text (chosen: it fits any terminal).
 const WIDEST: usize = 100;
 
-/// The mark-out as text, lines of at most 100 characters, ending in a line feed.
+/// The mark-out as text: lines of at most 100 characters without trailing spaces, ending in a line feed.
+///
+/// Names are taken from the job on one line and without control characters, so that none can steer a terminal.
 #[must_use]
 pub fn plan_text(job: &Job, plan: &Plan) -> String {
-    let mut text = String::new();
-    let mut line = |indent: usize, words: &str| wrap(&mut text, indent, words);
-    let wall = job.wall(&plan.wall);
-    let option = plan.option.as_ref().and_then(|id| wall?.options.iter().find(|option| option.id == *id));
-    let named = |name: Option<&String>, id: String| name.cloned().unwrap_or(id);
-    line(0, if job.title.is_empty() { "A job without a title" } else { &job.title });
-    line(0, &format!("Wall: {}", named(wall.and_then(|wall| wall.name.as_ref()), plan.wall.to_string())));
-    if let Some(id) = &plan.option {
-        line(
-            0,
-            &format!("Option: {}", named(option.and_then(|option| option.name.as_ref()), id.to_string())),
-        );
-    }
-    line(0, &next(plan));
+    let mut text = Text::default();
+    head(&mut text, job, plan);
     for piece in &plan.pieces {
-        line(0, "");
-        line(0, &top_line(plan, piece));
-        if let Some(wish) = wish(plan, piece) {
-            line(2, &wish);
-        }
-        for hole in piece.mount.iter().flat_map(|mount| &mount.holes) {
-            line(2, &format!("{}: {}", thing(plan, &hole.subject), meets(hole.meets)));
-        }
+        text.gap();
+        self::piece(&mut text, plan, piece);
     }
-    let mut number = 0;
     let mut before = None;
-    for one in &plan.marks {
+    for (index, one) in plan.marks.iter().enumerate() {
         if before != Some(one.stage) {
             before = Some(one.stage);
-            line(0, "");
-            line(0, stage(one.stage));
+            text.heading(stage(one.stage));
         }
-        number += 1;
-        line(2, &format!("{number}. {}", mark_name(plan, one)));
-        line(6, &mark(plan, one));
+        text.line(2, &format!("{}. {}", index + 1, mark_name(plan, one)));
+        text.line(6, &mark(plan, one));
     }
-    line(0, "");
-    line(0, "Studs");
+    text.heading("Studs");
     for stud in &plan.framing.studs {
-        let at = format!("{} give or take {}", plan.style.print(stud.centre), plan.style.print(stud.doubt));
-        line(2, &at);
+        let (at, doubt) = (along(plan, stud.centre), plan.style.print(stud.doubt));
+        text.line(2, &format!("Middle {at}, give or take {doubt}."));
     }
     if plan.framing.studs.is_empty() {
-        line(2, "none known");
+        text.line(2, "None known.");
     }
-    line(0, "");
-    line(0, "Findings");
+    text.heading("Findings");
     for one in &plan.findings {
-        let level = match one.level {
-            Level::Stop => "STOP",
-            Level::Caution => "Caution",
-            Level::Note => "Note",
-        };
-        line(2, &format!("{level}: {}", finding(plan, one)));
+        text.line(2, &format!("{}: {}", level(one.level), finding(plan, one)));
+    }
+    if plan.findings.is_empty() {
+        text.line(2, "None.");
     }
     if !plan.assumed.is_empty() {
-        line(0, "");
-        line(0, "Assumed");
+        text.heading("Assumed");
         for one in &plan.assumed {
-            line(2, &assumed(plan, one));
+            text.line(2, &assumed(plan, one));
         }
     }
-    line(0, "");
-    line(0, "Cautions");
+    text.heading("Cautions");
     for caution in cautions() {
-        line(2, caution);
+        text.line(2, caution);
     }
-    text
+    text.written
 }
 
-fn meets(meets: Meets) -> &'static str {
-    match meets {
-        Meets::Stud => "in a stud",
-        Meets::StudEdge => "on a stud's edge",
-        Meets::Board => "board only",
-        Meets::Hidden => "on something hidden",
-        Meets::Masonry => "in masonry",
-        Meets::OffWall => "off the wall",
-        Meets::NotKnown => "not known",
+fn head(text: &mut Text, job: &Job, plan: &Plan) {
+    let title = one_line(&job.title);
+    text.line(0, if title.is_empty() { "A job without a title" } else { &title });
+    let wall = job.wall(&plan.wall);
+    let print = |length: Length| plan.style.print(length);
+    let outline = plan.survey.outline;
+    let (width, height) = (print(outline.width()), print(outline.height()));
+    let name = named(wall.and_then(|wall| wall.name.as_ref()), &plan.wall);
+    text.line(0, &format!("Wall: {name}, {width} wide, {height} high"));
+    if let Some(id) = &plan.option {
+        let option = wall.and_then(|wall| wall.options.iter().find(|option| option.id == *id));
+        text.line(0, &format!("Option: {}", named(option.and_then(|option| option.name.as_ref()), id)));
+    }
+    let next = next(plan);
+    if !next.is_empty() {
+        text.line(0, &format!("Next: {next}"));
     }
 }
 
-/// Appends words broken into lines, each indented; a word longer than a line keeps its own.
-fn wrap(text: &mut String, indent: usize, words: &str) {
-    let mut width = 0;
-    for word in words.split_whitespace() {
-        let long = word.chars().count();
-        if width > 0 && width + 1 + long > WIDEST {
-            text.push('\n');
-            width = 0;
+/// A name, else the id.
+fn named(name: Option<&String>, id: &Id) -> String {
+    let name = name.map(|name| one_line(name)).unwrap_or_default();
+    if name.is_empty() { id.to_string() } else { name }
+}
+
+fn piece(text: &mut Text, plan: &Plan, piece: &PiecePlan) {
+    let size = |width: Length, height: Length| {
+        format!("{} wide, {} high", plan.style.print(width), plan.style.print(height))
+    };
+    let called = Called::piece(plan, piece);
+    let outline = size(piece.outline.width(), piece.outline.height());
+    text.line(0, &format!("{}: {outline}", super::phrase::capital(called.bare())));
+    text.line(2, &place_line(plan, piece));
+    text.lines(2, wish(plan, piece));
+    if let Some(mount) = &piece.mount {
+        text.line(2, &format!("Plate: {}", size(mount.plate.width(), mount.plate.height())));
+        for hole in &mount.holes {
+            text.line(4, &hole_line(plan, hole));
         }
-        let lead = if width == 0 { " ".repeat(indent) } else { " ".to_owned() };
-        width += lead.len() + long;
-        // Writing to a string cannot fail.
-        let _ = write!(text, "{lead}{word}");
     }
-    text.push('\n');
 }
+
+/// A hole by the plate's two lines, and what it meets.
+fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
+    let side = |away: Length, positive: &str, negative: &str, line: &str| {
+        if plan.style.steps(away) == 0 {
+            return format!("on the {line}");
+        }
+        let side = if away < Length::default() { negative } else { positive };
+        format!("{} {side} the {line}", plan.style.print(away.abs()))
+    };
+    let across = side(hole.in_plate.x, "right of", "left of", "centre line");
+    let upright = side(hole.in_plate.y, "above", "below", "level line");
+    let meets = match hole.meets {
+        Meets::Stud => "in a stud",
+        Meets::StudEdge => "too near a stud's edge",
+        Meets::Board => "nothing behind the face",
+        Meets::Hidden => "on something hidden",
+        Meets::Masonry => "in masonry or concrete",
+        Meets::OffWall => "off the wall or over an opening",
+        Meets::NotKnown => "not known what it meets",
+    };
+    format!("{}: {across}, {upright}: {meets}.", super::phrase::capital(&hole_name(&hole.id)))
+}
+
+fn level(level: Level) -> &'static str {
+    match level {
+        Level::Stop => "Stop",
+        Level::Caution => "Caution",
+        Level::Note => "Note",
+    }
+}
+
+/// Text written line by line, broken at spaces.
+#[derive(Default)]
+struct Text {
+    written: String,
+}
+
+impl Text {
+    fn gap(&mut self) {
+        self.written.push('\n');
+    }
+
+    fn heading(&mut self, words: &str) {
+        self.gap();
+        self.line(0, words);
+    }
+
+    fn lines(&mut self, indent: usize, words: Option<String>) {
+        if let Some(words) = words {
+            self.line(indent, &words);
+        }
+    }
+
+    /// Words broken into lines, each indented; a word longer than a line is broken where the line ends.
+    fn line(&mut self, indent: usize, words: &str) {
+        let lead = " ".repeat(indent);
+        let room = WIDEST - indent;
+        let mut width = 0;
+        for word in unbroken(words) {
+            let long = word.chars().count();
+            if width > 0 && width + 1 + long > room {
+                self.gap();
+                width = 0;
+            }
+            if width == 0 {
+                self.written.push_str(&lead);
+            } else {
+                self.written.push(' ');
+                width += 1;
+            }
+            for letter in word.chars() {
+                if width == room {
+                    self.gap();
+                    self.written.push_str(&lead);
+                    width = 0;
+                }
+                self.written.push(letter);
+                width += 1;
+            }
+        }
+        self.gap();
+    }
+}
+
+/// The words of a text, a number with its fraction or unit as one: 52 at a line's end is not 52 1/4.
+fn unbroken(words: &str) -> Vec<String> {
+    let mut whole: Vec<String> = Vec::new();
+    for word in words.split_whitespace() {
+        let follows = word.starts_with(|c: char| c.is_ascii_digit()) && word.contains('/')
+            || ["mm", "kg", "lb"].iter().any(|unit| word.starts_with(unit));
+        match whole.last_mut().filter(|last| follows && last.ends_with(|c: char| c.is_ascii_digit())) {
+            Some(last) => {
+                last.push(' ');
+                last.push_str(word);
+            }
+            None => whole.push(word.to_owned()),
+        }
+    }
+    whole
+}
+
+#[cfg(test)]
+mod tests;

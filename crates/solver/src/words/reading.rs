@@ -85,3 +85,93 @@ fn remainder(style: Style, remainder: Length) -> Option<String> {
     let told = digits.contains(|c: char| c.is_ascii_digit() && c != '0');
     told.then(|| format!("{digits}{unit}"))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches, reading, with_close};
+    use super::*;
+    use crate::geometry::Direction;
+    use crate::plan::mark::ReadingDatum;
+    use crate::subject::Id;
+
+    fn told(reading: Reading) -> String {
+        let plan = sample::plan();
+        let mut mark = plan.marks.iter().find(|mark| mark.what == MarkWhat::CentreLine).unwrap().clone();
+        mark.readings = vec![reading];
+        readings(&plan, &mark).join(" ")
+    }
+
+    fn edge(text: &str) -> ReadingDatum {
+        ReadingDatum::Edge(crate::subject::Subject::read(text).unwrap())
+    }
+
+    #[test]
+    fn each_way_of_holding_the_tape_is_told() {
+        let (left, right, up) = (Direction::Left, Direction::Right, Direction::Up);
+        let cases = [
+            (
+                reading(edge("window-1.left"), How::Butt, left, "14 3/8"),
+                "Butt the window's left edge, read left 14 3/8\".",
+            ),
+            (
+                reading(ReadingDatum::LeftEnd, How::Hook, right, "55"),
+                "Hook the left corner, read right 55\".",
+            ),
+            (reading(ReadingDatum::Floor, How::Floor, up, "64 3/4"), "From the floor read up 64 3/4\"."),
+            (
+                reading(ReadingDatum::ControlLine, How::Level, up, "17 1/4"),
+                "From the control line read up 17 1/4\".",
+            ),
+            (
+                reading(ReadingDatum::RightEnd, How::Meter, left, "75"),
+                "Distance meter from the right corner to a card held on the mark, left 75\".",
+            ),
+            (
+                reading(ReadingDatum::Nothing, How::Help, right, "75"),
+                "With help, from the middle of the wall's nearest end read right 75\".",
+            ),
+            (
+                reading(ReadingDatum::Struck(Id::new("display-1").part("level_line")), How::Line, up, "0"),
+                "On the level line.",
+            ),
+        ];
+        for (reading, words) in cases {
+            assert_eq!(told(reading), words);
+        }
+    }
+
+    #[test]
+    fn a_close_is_told_with_its_datum() {
+        let first = reading(ReadingDatum::LeftEnd, How::Corner, Direction::Right, "24 1/4");
+        assert_eq!(
+            told(with_close(first, edge("door-1.left"), "64 3/4")),
+            "From the left corner read right 24 1/4\" (closes: 40 1/2\" to Garden door's left trim)."
+        );
+    }
+
+    #[test]
+    fn a_second_off_its_nearest_and_a_remainder_say_so() {
+        let first = reading(ReadingDatum::LeftEnd, How::Corner, Direction::Right, "10 1/32");
+        assert_eq!(
+            told(with_close(first.clone(), ReadingDatum::RightEnd, "20 1/16")),
+            "From the left corner read right 10\" (closes: 10 1/16\" to the right corner, one graduation off its \
+             own nearest, so that both add up to 20 1/16\")."
+        );
+        let text = told(with_close(first.clone(), ReadingDatum::RightEnd, "20.02"));
+        assert!(text.ends_with("to the right corner, remainder +0.02\")."), "{text}");
+        let text = told(with_close(first, ReadingDatum::RightEnd, "19.99"));
+        assert!(text.contains("remainder -0.01\""), "{text}");
+    }
+
+    #[test]
+    fn a_proud_thing_on_the_way_is_named() {
+        let mut over = reading(ReadingDatum::Floor, How::Floor, Direction::Up, "65 1/4");
+        over.taut_over = Some(Id::new("baseboard-1"));
+        assert_eq!(told(over), "From the floor read up 65 1/4\"; keep the blade taut over the baseboard.");
+    }
+
+    #[test]
+    fn a_remainder_that_rounds_away_is_not_told() {
+        assert_eq!(remainder(sample::plan().style, inches("0.0002")), None);
+    }
+}

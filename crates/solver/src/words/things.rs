@@ -299,3 +299,57 @@ pub(super) fn hidden_kind(kind: HiddenKind) -> &'static str {
         HiddenKind::Other => "hidden thing",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+
+    fn told(plan: &Plan, text: &str) -> String {
+        thing(plan, &Subject::read(text).unwrap())
+    }
+
+    #[test]
+    fn names_come_before_kinds() {
+        let plan = sample::plan();
+        assert_eq!(told(&plan, "door-1"), "Garden door");
+        assert_eq!(told(&plan, "door-1.left"), "Garden door's left trim");
+        assert_eq!(told(&plan, "window-1.left"), "the window's left edge");
+        assert_eq!(told(&plan, "mantel-1.top"), "the mantel's top");
+        assert_eq!(told(&plan, "display-1"), "the display");
+        assert_eq!(told(&plan, "mount-1"), "the display's mount");
+        assert_eq!(told(&plan, "display-1.hole-1"), "hole 1 of the display's plate");
+        assert_eq!(told(&plan, "mount-1.hole-1"), "hole 1 of the display's plate");
+        assert_eq!(told(&plan, "display-1.level_line"), "the level line");
+        assert_eq!(told(&plan, "wall-1.left"), "the wall's left end");
+        assert_eq!(told(&plan, "left"), "the left corner");
+        assert_eq!(told(&plan, "hit-1"), "the hit 16\" right of the left corner");
+        assert_eq!(told(&plan, "pipe-1"), "the pipe");
+    }
+
+    #[test]
+    fn what_is_not_in_the_plan_is_told_by_its_id() {
+        assert_eq!(told(&sample::plan(), "door-9.left"), "\"door-9.left\"");
+    }
+
+    #[test]
+    fn things_of_one_kind_are_told_apart() {
+        let mut plan = sample::plan();
+        let window = |id: &str, x: f64| {
+            let mut window = sample::plan().survey.features[1].clone();
+            window.id = Id::new(id);
+            window.rect = window.rect.moved(Length::inches(x), Length::default());
+            window
+        };
+        plan.survey.features.push(window("window-2", -8.0));
+        assert_eq!(told(&plan, "window-1"), "the right window");
+        assert_eq!(told(&plan, "window-2.right"), "the left window's right edge");
+        plan.survey.features.push(window("window-3", 9.0));
+        assert_eq!(told(&plan, "window-1.left"), "the left edge of the 2nd window from the left");
+    }
+
+    #[test]
+    fn ordinals_end_as_spoken() {
+        assert_eq!([1, 2, 3, 4, 11, 12, 21].map(ordinal).join(" "), "1st 2nd 3rd 4th 11th 12th 21st");
+    }
+}

@@ -1,10 +1,10 @@
 //! The one line over the drawing.
 
+use super::datum;
 use super::next::to_be_done;
-use super::phrase::{amount, capital, side_of, way};
+use super::phrase::{amount, capital, side_of};
 use super::reading::line_end;
 use super::things::{Called, above_floor, along};
-use super::{datum, phrase};
 use crate::geometry::{Direction, Point};
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkWhat, Reading};
@@ -15,6 +15,15 @@ use crate::units::Length;
 /// do now. Without a mount the piece's own middle and top.
 #[must_use]
 pub fn top_line(plan: &Plan, piece: &PiecePlan) -> String {
+    let line = place_line(plan, piece);
+    match to_be_done(plan) {
+        Some(next) => format!("{line} Next: {next}."),
+        None => line,
+    }
+}
+
+/// The same without what to do now.
+pub(super) fn place_line(plan: &Plan, piece: &PiecePlan) -> String {
     let mut parts = match &piece.mount {
         Some(mount) => plate(plan, piece, mount),
         None => bare_piece(plan, piece),
@@ -23,11 +32,7 @@ pub fn top_line(plan: &Plan, piece: &PiecePlan) -> String {
         *first = capital(first);
     }
     let assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.assumed);
-    let mut line = format!("{}{}.", if assumed { "Assumed: " } else { "" }, parts.join("; "));
-    if let Some(next) = to_be_done(plan) {
-        line.push_str(&format!(" Next: {next}."));
-    }
-    line
+    format!("{}{}.", if assumed { "Assumed: " } else { "" }, parts.join("; "))
 }
 
 fn plate(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<String> {
@@ -47,7 +52,7 @@ fn plate(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<String> {
             "{} {} {} the centre line",
             Called::piece(plan, piece).own("centre").trim_start_matches("the "),
             amount(plan, mount.offset),
-            phrase::side_of(side)
+            side_of(side)
         ));
     }
     parts
@@ -88,8 +93,57 @@ fn level(plan: &Plan, mark: &Mark) -> String {
 fn by_reading(plan: &Plan, reading: &Reading) -> String {
     let (shown, from) = (plan.style.print_steps(reading.steps), datum(plan, &reading.from));
     if reading.steps == 0 {
-        format!("{} 0 from {from}", way(reading.direction))
+        format!("on {from}")
     } else {
         format!("{shown} {} {from}", side_of(reading.direction))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches};
+    use super::*;
+
+    #[test]
+    fn the_line_is_told_by_its_readings() {
+        let plan = sample::plan();
+        assert_eq!(
+            top_line(&plan, &plan.pieces[0]),
+            "Centre line 24 1/4\" right of the left corner; level line 52\" above the floor at its left end, 52 \
+             1/4\" above the floor at its right end; display's centre 1 1/4\" right of the centre line. Next: probe \
+             at hole 1."
+        );
+    }
+
+    #[test]
+    fn ends_that_read_alike_are_told_once() {
+        let mut plan = sample::plan();
+        plan.next = None;
+        let level = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
+        level.readings[1].steps = level.readings[0].steps;
+        plan.pieces[0].mount.as_mut().unwrap().offset = inches("0");
+        assert_eq!(
+            top_line(&plan, &plan.pieces[0]),
+            "Centre line 24 1/4\" right of the left corner; level line 52\" above the floor."
+        );
+    }
+
+    #[test]
+    fn without_marks_or_mount_the_places_are_told() {
+        let mut plan = sample::plan();
+        plan.marks.clear();
+        plan.next = None;
+        plan.pieces[0].assumed = true;
+        let text = top_line(&plan, &plan.pieces[0]);
+        assert!(
+            text.starts_with("Assumed: Centre line 24 1/4\" right of the left corner; level line 52"),
+            "{text}"
+        );
+        plan.pieces[0].mount = None;
+        let text = top_line(&plan, &plan.pieces[0]);
+        assert_eq!(
+            text,
+            "Assumed: The display's centre 25 1/2\" right of the left corner; its top 58\" above the floor."
+        );
     }
 }

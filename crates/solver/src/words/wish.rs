@@ -62,3 +62,50 @@ fn amiss(mount: &MountedPlan) -> Vec<String> {
     });
     counted.collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches, well_told};
+    use super::*;
+
+    #[test]
+    fn the_play_and_the_studs_are_told() {
+        let plan = sample::plan();
+        assert_eq!(
+            wish(&plan, &plan.pieces[0]).unwrap(),
+            "As wished: 1 1/4\" of play to the right, two studs."
+        );
+    }
+
+    #[test]
+    fn more_studs_elsewhere_and_holes_amiss_are_told() {
+        let mut plan = sample::plan();
+        let piece = &mut plan.pieces[0];
+        piece.ruled_centre.x += inches("2");
+        let mount = piece.mount.as_mut().unwrap();
+        mount.offset = inches("-1/2");
+        mount.wish.studs = 1;
+        mount.wish.left = Some(inches("7/8"));
+        mount.wish.right = Some(inches("3"));
+        mount.holes[1].meets = Meets::StudEdge;
+        let text = wish(&plan, &plan.pieces[0]).unwrap();
+        assert_eq!(
+            text,
+            "2\" left of the wished place: 1/2\" of play to the left, one stud; one hole too near a stud's edge; \
+             7/8\" further left two studs; 3\" further right two studs."
+        );
+        well_told(&text);
+    }
+
+    #[test]
+    fn where_studs_do_not_come_into_it_nothing_is_told() {
+        let mut plan = sample::plan();
+        plan.framing.known = false;
+        assert_eq!(wish(&plan, &plan.pieces[0]), None);
+        let mut plan = sample::plan();
+        plan.pieces[0].mount.as_mut().unwrap().holes[0].meets = Meets::Masonry;
+        assert_eq!(wish(&plan, &plan.pieces[0]), None);
+        plan.pieces[0].mount = None;
+        assert_eq!(wish(&plan, &plan.pieces[0]), None);
+    }
+}
