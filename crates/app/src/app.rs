@@ -13,7 +13,6 @@ use crate::view_state::ViewState;
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
-use strikeline_solver::job::Job;
 
 /// The window's own state.
 pub struct App {
@@ -28,8 +27,8 @@ pub struct App {
     as_read: Option<String>,
     /// Whether the file is as this program writes it.
     is_canonical: bool,
-    /// The job as it was when its owner said that its changes may be lost.
-    discarded: Option<Job>,
+    /// Whether what was not saved may be let go of.
+    may_close: bool,
 }
 
 /// Opens the window on a job, or on one in which nothing is measured yet.
@@ -78,7 +77,7 @@ impl App {
             focus: None,
             as_read: None,
             is_canonical: true,
-            discarded: None,
+            may_close: false,
         }
     }
 
@@ -99,11 +98,6 @@ impl App {
         &self.view_state
     }
 
-    /// Whether there are changes that may not be lost unasked.
-    fn has_to_ask(&self) -> bool {
-        self.session.is_changed() && self.discarded.as_ref() != Some(&self.session.job)
-    }
-
     /// Whether nobody is touching anything, so that what changed is a step of its own.
     fn is_quiet(&self, context: &Context) -> bool {
         let is_touched = context
@@ -121,7 +115,7 @@ impl eframe::App for App {
             self.perform(context, command);
         }
         let is_closing = context.input(|input| input.viewport().close_requested());
-        if is_closing && self.has_to_ask() {
+        if is_closing && self.session.is_changed() && !self.may_close {
             context.send_viewport_cmd(ViewportCommand::CancelClose);
             self.dialog = Some(Dialog::Unsaved { then: Command::Close });
         }
@@ -136,24 +130,21 @@ impl eframe::App for App {
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
         let width = ui.available_width();
         let side = (width * 0.24).clamp(210.0, 330.0);
-        // On a narrow window the drawing keeps the most of it.
-        let most = (width * 0.3).max(200.0);
         let plan = session.plan();
         Panel::left("measured")
             .default_size(side)
-            .size_range(180.0..=most)
+            .size_range(180.0..=420.0)
             .show(ui, |ui| measured::ui(ui, session, &plan));
         let plan = session.plan();
         Panel::right("follows")
             .default_size(side)
-            .size_range(180.0..=most)
+            .size_range(180.0..=460.0)
             .show(ui, |ui| follows::ui(ui, session, &plan));
         let canvas = &mut self.canvas;
         let view_state = &self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let plan = session.plan();
-            let height = top_line::height(session, &plan);
-            Panel::top("top line").exact_size(height).show(ui, |ui| top_line::ui(ui, session, &plan));
+            Panel::top("top line").show(ui, |ui| top_line::ui(ui, session, &plan));
             canvas.ui(ui, session, view_state);
         });
         if let Some(dialog) = self.dialog.take() {

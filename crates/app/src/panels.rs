@@ -19,23 +19,3 @@ fn measured_field(job: &Job) -> Allowed {
     };
     Allowed { bare, signed: false, empty: true }
 }
-
-/// What a sideways distance is measured from, in words.
-fn across_datum(plan: &Plan, from: &AcrossDatum) -> String {
-    let datum = match from {
-        AcrossDatum::LeftEnd => ReadingDatum::LeftEnd,
-        AcrossDatum::RightEnd => ReadingDatum::RightEnd,
-        AcrossDatum::Edge(subject) => ReadingDatum::Edge(subject.clone()),
-    };
-    words::datum(plan, &datum)
-}
-
-/// What a height is measured from, in words.
-fn upright_datum(plan: &Plan, from: &UprightDatum) -> String {
-    let datum = match from {
-        UprightDatum::Floor => ReadingDatum::Floor,
-        UprightDatum::ControlLine => ReadingDatum::ControlLine,
-        UprightDatum::Edge(subject) => ReadingDatum::Edge(subject.clone()),
-    };
-    words::datum(plan, &datum)
-}

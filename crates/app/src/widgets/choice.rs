@@ -17,7 +17,8 @@ pub fn choice(
     ui.horizontal(|ui| {
         let name = super::row_label(ui, label, 0.27);
         let text = held.and_then(|index| entries.get(index)).map_or(shown, String::as_str);
-        let combo = ComboBox::from_id_salt(id).selected_text(text).width(ui.available_width()).truncate();
+        let combo =
+            ComboBox::from_id_salt(id).selected_text(text).width(ui.available_width() - 10.0).truncate();
         let response = combo.show_ui(ui, |ui| {
             for (index, entry) in entries.iter().enumerate() {
                 if ui.selectable_label(held == Some(index), entry).clicked() && held != Some(index) {
