@@ -13,6 +13,7 @@ use crate::view_state::ViewState;
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
+use strikeline_solver::job::Job;
 
 /// The window's own state.
 pub struct App {
@@ -27,8 +28,8 @@ pub struct App {
     as_read: Option<String>,
     /// Whether the file is as this program writes it.
     is_canonical: bool,
-    /// Whether what was not saved may be let go of.
-    may_close: bool,
+    /// The job as it was when its owner said that its changes may be lost.
+    discarded: Option<Job>,
 }
 
 /// Opens the window on a job, or on one in which nothing is measured yet.
@@ -77,7 +78,7 @@ impl App {
             focus: None,
             as_read: None,
             is_canonical: true,
-            may_close: false,
+            discarded: None,
         }
     }
 
@@ -98,6 +99,11 @@ impl App {
         &self.view_state
     }
 
+    /// Whether there are changes that may not be lost unasked.
+    fn has_to_ask(&self) -> bool {
+        self.session.is_changed() && self.discarded.as_ref() != Some(&self.session.job)
+    }
+
     /// Whether nobody is touching anything, so that what changed is a step of its own.
     fn is_quiet(&self, context: &Context) -> bool {
         let is_touched = context
@@ -115,7 +121,7 @@ impl eframe::App for App {
             self.perform(context, command);
         }
         let is_closing = context.input(|input| input.viewport().close_requested());
-        if is_closing && self.session.is_changed() && !self.may_close {
+        if is_closing && self.has_to_ask() {
             context.send_viewport_cmd(ViewportCommand::CancelClose);
             self.dialog = Some(Dialog::Unsaved { then: Command::Close });
         }
@@ -130,21 +136,24 @@ impl eframe::App for App {
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
         let width = ui.available_width();
         let side = (width * 0.24).clamp(210.0, 330.0);
+        // On a narrow window the drawing keeps the most of it.
+        let most = (width * 0.3).max(200.0);
         let plan = session.plan();
         Panel::left("measured")
             .default_size(side)
-            .size_range(180.0..=420.0)
+            .size_range(180.0..=most)
             .show(ui, |ui| measured::ui(ui, session, &plan));
         let plan = session.plan();
         Panel::right("follows")
             .default_size(side)
-            .size_range(180.0..=460.0)
+            .size_range(180.0..=most)
             .show(ui, |ui| follows::ui(ui, session, &plan));
         let canvas = &mut self.canvas;
         let view_state = &self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let plan = session.plan();
-            Panel::top("top line").show(ui, |ui| top_line::ui(ui, session, &plan));
+            let height = top_line::height(session, &plan);
+            Panel::top("top line").exact_size(height).show(ui, |ui| top_line::ui(ui, session, &plan));
             canvas.ui(ui, session, view_state);
         });
         if let Some(dialog) = self.dialog.take() {

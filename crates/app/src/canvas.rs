@@ -101,7 +101,10 @@ impl Canvas {
     fn hand(&mut self, ui: &Ui, response: &Response, session: &mut Session, window: &Window) {
         let pointer =
             response.interact_pointer_pos().or_else(|| ui.input(|input| input.pointer.latest_pos()));
-        if response.drag_started_by(PointerButton::Primary) {
+        // A quick tap comes and goes within one frame: that is no drag to the toolkit.
+        let is_quick = response.contains_pointer()
+            && ui.input(|input| input.pointer.primary_pressed() && input.pointer.primary_released());
+        if response.drag_started_by(PointerButton::Primary) || is_quick {
             let press = ui.input(|input| input.pointer.press_origin()).or(pointer);
             let plan = session.plan();
             let held = press.and_then(|press| grab::grab(press, &handles::handles(&plan, window)).cloned());

@@ -64,7 +64,7 @@ impl App {
             }
             Command::SaveByHand(path) => self.save(&path, self.as_read.clone()),
             Command::Replace(path) => self.save(&path, None),
-            Command::Discard => self.may_close = true,
+            Command::Discard => self.discarded = Some(self.session.job.clone()),
             Command::Undo => self.session.undo(),
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,
@@ -76,7 +76,6 @@ impl App {
             }
             Command::Close => {
                 if self.may_leave(Command::Close) {
-                    self.may_close = true;
                     context.send_viewport_cmd(ViewportCommand::Close);
                 }
             }
@@ -85,7 +84,7 @@ impl App {
 
     /// Whether the job may be left; else asks what is to become of its changes before `then`.
     fn may_leave(&mut self, then: Command) -> bool {
-        let may = self.may_close || !self.session.is_changed();
+        let may = !self.has_to_ask();
         if !may {
             self.dialog = Some(Dialog::Unsaved { then });
         }
@@ -107,7 +106,7 @@ impl App {
         self.view_state = ViewState::default();
         self.as_read = None;
         self.is_canonical = true;
-        self.may_close = false;
+        self.discarded = None;
     }
 
     /// Opens a file, or says why not and leaves the job that is open.

@@ -1,10 +1,12 @@
 //! Pan and zoom: wheel and pinch zoom about the pointer, two fingers and the other buttons pan.
 
 use crate::view_state::{View, Window};
-use egui::{Event, MouseWheelUnit, PointerButton, Response, Ui, Vec2};
+use egui::{Event, MouseWheelSource, MouseWheelUnit, PointerButton, Response, Ui, Vec2};
 
 /// The share of zoom in one notch of a wheel (chosen: five notches double it).
 const NOTCH: f64 = 0.14;
+/// A notch of a wheel that is told in points (as the toolkit's own lines).
+const POINTS_PER_NOTCH: f64 = 40.0;
 
 /// The view after this frame's pan and zoom; `None` where there was none.
 #[must_use]
@@ -32,18 +34,21 @@ pub(super) fn travelled(ui: &Ui, response: &Response, window: &Window) -> Option
 
 /// What a wheel or a touch pad did: a pan in points, and notches of zoom.
 ///
-/// A wheel with notches zooms; a pad that scrolls smoothly pans. With a modifier the toolkit makes a zoom of it.
+/// A wheel zooms; fingers on a pad pan. Where the platform does not say, only a wheel counts in lines. With a
+/// modifier the toolkit makes a zoom of it.
 fn wheel(events: &[Event]) -> (Vec2, f64) {
     let mut pan = Vec2::ZERO;
     let mut notches = 0.0;
     for event in events {
-        let Event::MouseWheel { unit, delta, modifiers, .. } = event else { continue };
+        let Event::MouseWheel { unit, source, delta, modifiers, .. } = event else { continue };
         if modifiers.command || modifiers.ctrl {
             continue;
         }
-        match unit {
-            MouseWheelUnit::Line | MouseWheelUnit::Page => notches += f64::from(delta.y),
-            MouseWheelUnit::Point => pan += *delta,
+        let in_points = *unit == MouseWheelUnit::Point;
+        match source {
+            MouseWheelSource::Trackpad | MouseWheelSource::Unknown if in_points => pan += *delta,
+            _ if in_points => notches += f64::from(delta.y) / POINTS_PER_NOTCH,
+            _ => notches += f64::from(delta.y),
         }
     }
     (pan, notches)

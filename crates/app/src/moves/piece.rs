@@ -132,7 +132,7 @@ pub(super) fn write_down(job: &mut Job, plan: &Plan, piece: &PiecePlan) {
             of: PieceHeight::Centre,
             from: UprightDatum::Floor,
             toward: None,
-            by: above_floor.max(Length::default()).quantised(),
+            by: above_floor.max(Length::default()).quantised().with_unit(plan.style.graduation.unit()),
         },
         nudge: Nudge::default(),
         cables: Vec::new(),

@@ -73,10 +73,25 @@ fn mounts(ui: &mut Ui, session: &mut Session, plan: &Plan) {
 }
 
 /// A heading, from a name as it stands within a sentence.
-pub(super) fn section(ui: &mut Ui, title: &str) {
+pub(super) fn section(ui: &mut Ui, name: &str) {
     ui.add_space(8.0);
-    let title = title.strip_prefix("the ").unwrap_or(title);
-    let mut rest = title.chars();
-    let title: String = rest.next().into_iter().flat_map(char::to_uppercase).chain(rest).collect();
-    ui.add(egui::Label::new(egui::RichText::new(title).heading()).truncate());
+    ui.add(egui::Label::new(egui::RichText::new(titled(name)).heading()).truncate());
+}
+
+/// A name as it stands within a sentence, to stand alone: `the vent` becomes `Vent`.
+pub(super) fn titled(name: &str) -> String {
+    let mut rest = name.strip_prefix("the ").unwrap_or(name).chars();
+    rest.next().into_iter().flat_map(char::to_uppercase).chain(rest).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_stands_alone_with_a_capital() {
+        assert_eq!(titled("the vent"), "Vent");
+        assert_eq!(titled("Theatre screen"), "Theatre screen");
+        assert_eq!(titled(""), "");
+    }
 }

@@ -1,7 +1,7 @@
 //! Where the piece should go: its rules, and how far it is moved from there.
 
 use super::measured::{field_id, section};
-use super::measured_field;
+use super::{across_datum, measured_field, upright_datum};
 use crate::moves;
 use crate::session::Session;
 use crate::widgets::choice::choice;
@@ -20,11 +20,10 @@ use strikeline_solver::words;
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     section(ui, "Placement");
     let allowed = measured_field(&session.job);
-    let features: Vec<(Id, String)> = plan
-        .survey
-        .features
-        .iter()
-        .map(|feature| (feature.id.clone(), words::thing(plan, &feature.id.whole())))
+    let features = plan.survey.features.iter().map(|feature| &feature.id);
+    let things = features.chain(plan.pieces.iter().map(|piece| &piece.id));
+    let things: Vec<(Id, String)> = things
+        .map(|id| (id.clone(), words::thing(plan, &id.whole()).trim_start_matches("the ").to_owned()))
         .collect();
     // An assumed option is edited on a copy of the job in which it is written down.
     let mut job = match plan.option {
@@ -44,8 +43,9 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         if many {
             ui.strong(words::thing(plan, &hanging.piece.whole()));
         }
-        across(ui, hanging, &features, allowed);
-        upright(ui, hanging, &features, allowed, plan);
+        let others: Vec<_> = things.iter().filter(|(id, _)| *id != hanging.piece).cloned().collect();
+        across(ui, hanging, &others, allowed, plan);
+        upright(ui, hanging, &others, allowed, plan);
         nudge(ui, hanging, allowed);
     }
     if job != before {
@@ -53,23 +53,25 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     }
 }
 
-fn across(ui: &mut Ui, hanging: &mut Hanging, features: &[(Id, String)], allowed: Allowed) {
+fn across(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed: Allowed, plan: &Plan) {
     let mut entries = vec!["centred on the wall".to_owned()];
-    entries.extend(features.iter().map(|(_, name)| format!("centred on the {name}")));
+    entries.extend(things.iter().map(|(_, name)| format!("centred on the {name}")));
     let held = match &hanging.across {
         AcrossRule::OnWall => Some(0),
-        AcrossRule::On(id) => features.iter().position(|(feature, _)| feature == id).map(|index| index + 1),
+        AcrossRule::On(id) => things.iter().position(|(thing, _)| thing == id).map(|index| index + 1),
         AcrossRule::Between(..) | AcrossRule::Beside { .. } => None,
     };
     let shown = match &hanging.across {
         AcrossRule::OnWall => "centred on the wall".to_owned(),
-        AcrossRule::On(id) => format!("centred on {id}"),
-        AcrossRule::Between(a, b) => format!("centred between {a} and {b}"),
-        AcrossRule::Beside { from, .. } => format!("beside {from}"),
+        AcrossRule::On(id) => format!("centred on {}", words::thing(plan, &id.whole())),
+        AcrossRule::Between(a, b) => {
+            format!("centred between {} and {}", across_datum(plan, a), across_datum(plan, b))
+        }
+        AcrossRule::Beside { from, .. } => format!("beside {}", across_datum(plan, from)),
     };
     let id = hanging.piece.clone();
     if let Some(index) = choice(ui, field_id(&id, "across"), "Sideways", &shown, &entries, held) {
-        let feature = index.checked_sub(1).and_then(|index| features.get(index));
+        let feature = index.checked_sub(1).and_then(|index| things.get(index));
         hanging.across = feature.map_or(AcrossRule::OnWall, |(id, _)| AcrossRule::On(id.clone()));
         hanging.nudge.right = Offset::default();
     }
@@ -85,23 +87,25 @@ const HEIGHTS: [(PieceHeight, &str); 3] = [
     (PieceHeight::Top, "top edge above the floor"),
 ];
 
-fn upright(ui: &mut Ui, hanging: &mut Hanging, features: &[(Id, String)], allowed: Allowed, plan: &Plan) {
+fn upright(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed: Allowed, plan: &Plan) {
     let mut entries: Vec<String> = HEIGHTS.iter().map(|(_, name)| (*name).to_owned()).collect();
-    entries.extend(features.iter().map(|(_, name)| format!("gap above the {name}")));
+    entries.extend(things.iter().map(|(_, name)| format!("gap above the {name}")));
     let held = match &hanging.upright {
         UprightRule::Height { of, from: UprightDatum::Floor, toward: None | Some(UpDown::Up), .. } => {
             HEIGHTS.iter().position(|(height, _)| height == of)
         }
         UprightRule::Gap { side: UpDown::Up, of, .. } => {
-            features.iter().position(|(feature, _)| feature == of).map(|index| index + HEIGHTS.len())
+            things.iter().position(|(thing, _)| thing == of).map(|index| index + HEIGHTS.len())
         }
         UprightRule::Height { .. } | UprightRule::Gap { .. } | UprightRule::Aligned { .. } => None,
     };
     let shown = match &hanging.upright {
-        UprightRule::Height { from, .. } => format!("a height from {from}"),
-        UprightRule::Gap { side: UpDown::Up, of, .. } => format!("gap above {of}"),
-        UprightRule::Gap { of, .. } => format!("gap below {of}"),
-        UprightRule::Aligned { with, .. } => format!("level with {with}"),
+        UprightRule::Height { from, .. } => format!("a height from {}", upright_datum(plan, from)),
+        UprightRule::Gap { side: UpDown::Up, of, .. } => {
+            format!("gap above {}", words::thing(plan, &of.whole()))
+        }
+        UprightRule::Gap { of, .. } => format!("gap below {}", words::thing(plan, &of.whole())),
+        UprightRule::Aligned { with, .. } => format!("level with {}", words::thing(plan, with)),
     };
     let id = hanging.piece.clone();
     if let Some(index) = choice(ui, field_id(&id, "upright"), "Height", &shown, &entries, held) {
@@ -109,7 +113,7 @@ fn upright(ui: &mut Ui, hanging: &mut Hanging, features: &[(Id, String)], allowe
         hanging.upright = match HEIGHTS.get(index) {
             Some((of, _)) => height_rule(*of, now, plan),
             None => {
-                let feature = index.checked_sub(HEIGHTS.len()).and_then(|index| features.get(index));
+                let feature = index.checked_sub(HEIGHTS.len()).and_then(|index| things.get(index));
                 let Some((of, _)) = feature else { return };
                 gap_rule(of, now, plan)
             }
@@ -145,7 +149,9 @@ fn height_rule(of: PieceHeight, now: Option<WallRect>, plan: &Plan) -> UprightRu
 fn gap_rule(of: &Id, now: Option<WallRect>, plan: &Plan) -> UprightRule {
     let now = now.unwrap_or_default();
     let feature = plan.survey.features.iter().find(|feature| feature.id == *of);
-    let edge = feature.map_or(now.bottom, |feature| feature.top_at(now.centre().x));
+    let piece = plan.pieces.iter().find(|piece| piece.id == *of);
+    let edge = feature.map(|feature| feature.top_at(now.centre().x)).or(piece.map(|piece| piece.outline.top));
+    let edge = edge.unwrap_or(now.bottom);
     UprightRule::Gap {
         side: UpDown::Up,
         of: of.clone(),

@@ -2,61 +2,93 @@
 
 use crate::session::Session;
 use crate::theme;
-use egui::{RichText, Ui};
+use egui::{RichText, ScrollArea, Ui};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
+
+/// Room for what is told, in points: two lines and a wish (chosen). What is longer scrolls, since a canvas that
+/// gave way to it would slip from under the hand.
+const ROOM: f32 = 66.0;
+
+/// Room for what is told of each further piece, in points: two lines (chosen).
+const FURTHER: f32 = 44.0;
+
+/// How high the panel has to be: always the same for the same pieces, walls and options.
+#[must_use]
+pub fn height(session: &Session, plan: &Plan) -> f32 {
+    let margins = 12.0;
+    let options = if has_options(session) { theme::TOUCH + 8.0 } else { 0.0 };
+    // Past three pieces the drawing needs the room more.
+    let further = plan.pieces.iter().skip(1).take(2).map(|_| FURTHER).sum::<f32>();
+    ROOM + further + options + margins
+}
 
 /// Shows the line of each piece, and what it wishes for.
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     options(ui, session, plan);
-    for piece in &plan.pieces {
-        ui.add(egui::Label::new(words::top_line(plan, piece)).wrap());
-        if let Some(wish) = words::wish(plan, piece) {
-            let quiet = theme::quiet(ui.theme());
-            ui.add(egui::Label::new(RichText::new(wish).color(quiet)).wrap());
+    ScrollArea::vertical().id_salt("told").auto_shrink(false).show(ui, |ui| {
+        for piece in &plan.pieces {
+            ui.add(egui::Label::new(words::top_line(plan, piece)).wrap());
+            if let Some(wish) = words::wish(plan, piece) {
+                let quiet = theme::quiet(ui.theme());
+                ui.add(egui::Label::new(RichText::new(wish).color(quiet)).wrap());
+            }
         }
-    }
-    let next = words::next(plan);
-    if !next.is_empty() && plan.pieces.is_empty() {
-        ui.add(egui::Label::new(next).wrap());
-    }
+        let next = words::next(plan);
+        if !next.is_empty() && plan.pieces.is_empty() {
+            ui.add(egui::Label::new(next).wrap());
+        }
+    });
+}
+
+/// Whether there are walls or options to choose between.
+fn has_options(session: &Session) -> bool {
+    let options = session.job.wall(&session.wall).map_or(0, |wall| wall.options.len());
+    session.job.walls.len() > 1 || options > 1
 }
 
 /// The walls and options of the job, where there are several.
 fn options(ui: &mut Ui, session: &mut Session, plan: &Plan) {
-    let walls: Vec<_> = session
+    let walls: Vec<Named> = session
         .job
         .walls
         .iter()
         .map(|wall| (wall.id.clone(), wall.name.clone().unwrap_or_else(|| wall.id.to_string())))
         .collect();
-    let options: Vec<_> = session
+    let options: Vec<Named> = session
         .job
         .wall(&session.wall)
         .into_iter()
         .flat_map(|wall| &wall.options)
         .map(|option| (option.id.clone(), option.name.clone().unwrap_or_else(|| option.id.to_string())))
         .collect();
-    if walls.len() < 2 && options.len() < 2 {
+    if !has_options(session) {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        if walls.len() > 1 {
-            for (id, name) in walls {
-                if ui.selectable_label(session.wall == id, name).clicked() && session.wall != id {
-                    session.wall = id;
-                    session.option = None;
-                    session.selected = None;
-                }
-            }
-            ui.separator();
-        }
-        if options.len() > 1 {
-            for (id, name) in options {
-                if ui.selectable_label(plan.option.as_ref() == Some(&id), name).clicked() {
-                    session.option = Some(id);
-                }
-            }
-        }
+    // One line, whatever it holds: on a narrow window it scrolls sideways.
+    ScrollArea::horizontal().id_salt("options").max_height(theme::TOUCH + 4.0).show(ui, |ui| {
+        ui.horizontal(|ui| chips(ui, session, plan, walls, options));
     });
+}
+
+type Named = (strikeline_solver::subject::Id, String);
+
+fn chips(ui: &mut Ui, session: &mut Session, plan: &Plan, walls: Vec<Named>, options: Vec<Named>) {
+    if walls.len() > 1 {
+        for (id, name) in walls {
+            if ui.selectable_label(session.wall == id, name).clicked() && session.wall != id {
+                session.wall = id;
+                session.option = None;
+                session.selected = None;
+            }
+        }
+        ui.separator();
+    }
+    if options.len() > 1 {
+        for (id, name) in options {
+            if ui.selectable_label(plan.option.as_ref() == Some(&id), name).clicked() {
+                session.option = Some(id);
+            }
+        }
+    }
 }

@@ -1,6 +1,7 @@
 //! A labelled choice of one out of a few.
 
-use egui::{ComboBox, Id, Ui};
+use crate::theme::TOUCH;
+use egui::{Align, ComboBox, Id, Layout, Ui, vec2};
 
 /// Shows which of the named entries holds, and lets another be chosen: its place in the list.
 ///
@@ -17,16 +18,19 @@ pub fn choice(
     ui.horizontal(|ui| {
         let name = super::row_label(ui, label, 0.27);
         let text = held.and_then(|index| entries.get(index)).map_or(shown, String::as_str);
-        let combo =
-            ComboBox::from_id_salt(id).selected_text(text).width(ui.available_width() - 10.0).truncate();
-        let response = combo.show_ui(ui, |ui| {
-            for (index, entry) in entries.iter().enumerate() {
-                if ui.selectable_label(held == Some(index), entry).clicked() && held != Some(index) {
-                    chosen = Some(index);
+        // As wide as the fields above and below, whether the text is cut or not.
+        let size = vec2(ui.available_width() - 10.0, TOUCH);
+        let combo = ComboBox::from_id_salt(id).selected_text(text).width(size.x).truncate();
+        ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+            let response = combo.show_ui(ui, |ui| {
+                for (index, entry) in entries.iter().enumerate() {
+                    if ui.selectable_label(held == Some(index), entry).clicked() && held != Some(index) {
+                        chosen = Some(index);
+                    }
                 }
-            }
+            });
+            response.response.labelled_by(name.id);
         });
-        response.response.labelled_by(name.id);
     });
     chosen
 }

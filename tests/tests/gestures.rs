@@ -1,0 +1,19 @@
+//! What hand and keys do to a job through the window: before, gesture, after. No screen and no graphics.
+
+#![expect(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    reason = "a room that is not as written here fails its test"
+)]
+
+#[path = "gestures/dialogs.rs"]
+mod dialogs;
+#[path = "gestures/drags.rs"]
+mod drags;
+#[path = "gestures/keys.rs"]
+mod keys;
+#[path = "gestures/panels.rs"]
+mod panels;
+#[path = "gestures/room.rs"]
+mod room;

@@ -1,0 +1,109 @@
+//! Files, and the questions about them.
+
+use super::room::*;
+use egui::accesskit::Role;
+use egui::{Event, Key, Modifiers, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use strikeline::app::App;
+use strikeline::files::job_file::{read_job, write_job_text};
+use strikeline::moves::HandleKind;
+use strikeline::session::Session;
+
+#[test]
+fn a_typed_path_is_opened_changed_and_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    std::fs::write(&path, write_job_text(&room()).unwrap()).unwrap();
+    let mut harness = window_on(Session::fresh());
+    harness.run();
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    harness.run();
+    harness.event(Event::Text(path.display().to_string()));
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Open").click();
+    harness.run();
+    assert_eq!(job(&harness), room());
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    assert!(harness.state().session().is_changed());
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    harness.run();
+    assert!(!harness.state().session().is_changed());
+    assert_eq!(read_job(&path).unwrap().job, job(&harness));
+}
+
+#[test]
+fn a_file_written_by_hand_is_not_replaced_before_it_is_said() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    std::fs::write(&path, ROOM).unwrap();
+    let opened = path.clone();
+    let mut harness = Harness::builder()
+        .with_size(vec2(1280.0, 800.0))
+        .with_step_dt(1.0 / 60.0)
+        .build_eframe(|created| App::new(&created.egui_ctx, Some(opened)));
+    harness.run();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    harness.run();
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), ROOM);
+    harness.get_by_label("This file was written or changed by hand.");
+    let in_dialog = |harness: &Harness<'_, App>| {
+        harness.get_all_by_role_and_label(Role::Button, "Save").last().expect("a button").click();
+    };
+    in_dialog(&harness);
+    harness.run();
+    assert_eq!(read_job(&path).unwrap().job, job(&harness));
+    assert!(!harness.state().session().is_changed());
+}
+
+#[test]
+fn unsaved_changes_are_asked_about_before_they_are_lost() {
+    let mut harness = window();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    let moved = job(&harness);
+    let ask = |harness: &mut Harness<'_, App>| {
+        harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
+        harness.run();
+        harness.get_by_label("This job has changes that are not saved.");
+    };
+    ask(&mut harness);
+    harness.get_by_role_and_label(Role::Button, "Cancel").click();
+    harness.run();
+    assert_eq!(job(&harness), moved);
+    ask(&mut harness);
+    harness.get_by_role_and_label(Role::Button, "Discard the changes").click();
+    harness.run();
+    assert_eq!(job(&harness).title, "", "a fresh job");
+    assert!(!harness.state().session().is_changed());
+}
+
+#[test]
+fn a_file_that_cannot_be_read_is_told_of() {
+    let mut harness = Harness::builder()
+        .with_size(vec2(1280.0, 800.0))
+        .build_eframe(|created| App::new(&created.egui_ctx, Some("/not/there.ron".into())));
+    harness.run();
+    harness.get_by_label_contains("Not opened: cannot read the job");
+}
+
+#[test]
+fn what_was_discarded_once_is_asked_about_again_after_another_change() {
+    let mut harness = window();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Discard the changes").click();
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Cancel").click();
+    harness.run();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(0.0, 60.0));
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    harness.run();
+    harness.get_by_label("This job has changes that are not saved.");
+}

@@ -1,0 +1,87 @@
+//! Fields and rows.
+
+use super::room::*;
+use egui::accesskit::Role;
+use egui::{Event, Key, Modifiers, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use strikeline::app::App;
+use strikeline_solver::units::Length;
+use strikeline_solver::words;
+
+#[test]
+fn a_field_writes_what_it_understands_and_keeps_what_it_does_not() {
+    let mut harness = window();
+    let field =
+        |harness: &Harness<'_, App>| harness.get_by_role_and_label(Role::TextInput, "Wall width").rect();
+    let at = field(&harness).center();
+    tap(&mut harness, at);
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    harness.event(Event::Text("10' 4".to_owned()));
+    harness.run();
+    assert_eq!(job(&harness).walls[0].width, Some(Length::inches(124.0).quantised()));
+    harness.get_by_label("124 in is 3149.6 mm");
+    harness.event(Event::Text(" 3/".to_owned()));
+    harness.run();
+    assert_eq!(
+        job(&harness).walls[0].width,
+        Some(Length::inches(124.0).quantised()),
+        "the last understood stays"
+    );
+    harness.get_by_label_contains("Not understood.");
+    // Elsewhere: what was typed is not lost.
+    let corner = canvas_rect(&harness).min + vec2(6.0, 6.0);
+    tap(&mut harness, corner);
+    harness.get_by_label_contains("Not understood.");
+    let shown = harness.get_by_role_and_label(Role::TextInput, "Wall width").value();
+    assert_eq!(shown.as_deref(), Some("10' 4 3/"));
+}
+
+#[test]
+fn choosing_a_mark_selects_what_it_is_about() {
+    let mut harness = window();
+    let plan = plan(&mut harness);
+    let mark = plan.marks.iter().find(|mark| !mark.assumed).expect("a mark");
+    let name = words::mark_name(&plan, mark);
+    harness.get_by_role_and_label(Role::Button, &name).click();
+    harness.run();
+    assert_eq!(harness.state().session().selected.as_ref(), Some(&mark.id));
+    assert_eq!(job(&harness), room());
+}
+
+#[test]
+fn without_a_job_the_display_s_width_waits_to_be_typed_and_the_drawing_grows() {
+    let mut harness = Harness::builder()
+        .with_size(vec2(1280.0, 800.0))
+        .with_step_dt(1.0 / 60.0)
+        .build_eframe(|created| App::new(&created.egui_ctx, None));
+    harness.run();
+    assert_eq!(plan(&mut harness).pieces.len(), 1, "never an empty canvas");
+    harness.event(Event::Text("48 1/2".to_owned()));
+    harness.run();
+    assert_eq!(job(&harness).pieces[0].width, Some(Length::inches(48.5).quantised()));
+    let drawn = plan(&mut harness).pieces[0].outline.width();
+    assert!((drawn - Length::inches(48.5)).abs() < Length::millimetres(1e-6), "{drawn:?}");
+}
+
+#[test]
+fn every_demo_job_is_shown_and_not_changed() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-jobs");
+    let mut shown = 0;
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        let job = strikeline::files::job_file::read_job(&path).unwrap().job;
+        // Wide and narrow: nothing has to be unnamed, asked for again and again, or without a glyph.
+        for size in [vec2(1280.0, 800.0), vec2(720.0, 480.0)] {
+            let opened = path.clone();
+            let mut harness = Harness::builder()
+                .with_size(size)
+                .build_eframe(|created| App::new(&created.egui_ctx, Some(opened)));
+            harness.run();
+            assert_eq!(super::room::job(&harness), job, "{}", path.display());
+            assert!(!harness.state().session().can_undo(), "{}", path.display());
+        }
+        shown += 1;
+    }
+    assert!(shown > 0, "there are demo jobs");
+}
