@@ -3,7 +3,7 @@
 
 use std::path::{Path, PathBuf};
 
-/// Runs `strikeline plan FILE --json` on some bytes; gives the exit code and all that was said.
+/// Runs `strikeline plan FILE` on some bytes; gives the exit code and all that was said.
 fn plan(name: &str, bytes: &[u8]) -> (u8, String) {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join(name);
@@ -57,6 +57,47 @@ fn deep_nesting_is_refused() {
 }
 
 #[test]
+fn endless_comments_and_texts_are_refused() {
+    let text = |begin: &str, more: &str| format!("(format: 1, title: {begin}{}", more.repeat(100_000));
+    for text in [text("", "/*"), text("r", "#"), text("\"", "\\n"), text("Some", "(Some")] {
+        let (code, said) = plan("a.ron", text.as_bytes());
+        assert_eq!(code, 2, "{said}");
+        assert!(said.len() < 2000, "{} bytes said", said.len());
+    }
+}
+
+#[test]
+fn what_is_wrong_is_told_briefly_however_long_it_is() {
+    for sum in ["9".repeat(1_000_000), "1 in + ".repeat(100_000)] {
+        let text = format!("(format: 1, walls: [(width: \"{sum} in\")])");
+        let (code, said) = plan("a.ron", text.as_bytes());
+        assert_eq!(code, 2);
+        assert!(said.len() < 2000, "{} bytes said", said.len());
+    }
+}
+
+#[test]
+fn a_folder_is_refused() {
+    let folder = tempfile::tempdir().unwrap();
+    let (code, said) = run(&["strikeline", "plan", folder.path().to_str().unwrap()]);
+    assert_eq!(code, 2, "{said}");
+    assert!(said.contains("no plain file"), "{said}");
+}
+
+#[cfg(unix)]
+#[test]
+fn a_device_and_a_pipe_that_never_end_are_refused() {
+    let folder = tempfile::tempdir().unwrap();
+    let pipe = folder.path().join("pipe.ron");
+    assert!(std::process::Command::new("mkfifo").arg(&pipe).status().unwrap().success());
+    for path in [pipe.to_str().unwrap(), "/dev/zero"] {
+        let (code, said) = run(&["strikeline", "plan", path]);
+        assert_eq!(code, 2, "{said}");
+        assert!(said.contains("no plain file") && said.trim_end().ends_with(path), "{said}");
+    }
+}
+
+#[test]
 fn a_missing_file_is_told_with_its_path_last() {
     let (code, said) = run(&["strikeline", "plan", "/nowhere/at-all.ron"]);
     assert_eq!(code, 2);
@@ -64,24 +105,43 @@ fn a_missing_file_is_told_with_its_path_last() {
 }
 
 #[test]
-fn a_newer_format_is_refused_naming_both() {
+fn a_newer_or_missing_format_is_refused() {
     let (code, said) = plan("a.ron", b"(format: 9, anything: 3)");
     assert_eq!(code, 2);
-    assert!(said.contains('9') && said.contains("format 1"), "{said}");
+    assert!(said.contains("format 9") && said.contains("format 1"), "{said}");
+    let (code, said) = plan("a.ron", b"(walls: [(width: \"4 m\")])");
+    assert_eq!(code, 2);
+    assert!(said.contains("begin the job with (format: 1,"), "{said}");
+}
+
+#[test]
+fn a_job_without_a_wall_is_refused() {
+    for arguments in [&["plan"][..], &["plan", "--json"], &["check"], &["sheet", "--out", "never.svg"]] {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.ron");
+        std::fs::write(&path, "(format: 1)").unwrap();
+        let all: Vec<&str> = ["strikeline"].iter().chain(arguments).copied().chain(path.to_str()).collect();
+        let (code, said) = run(&all);
+        assert_eq!(code, 2, "{arguments:?}: {said}");
+        assert!(said.contains("no wall"), "{said}");
+    }
 }
 
 #[test]
 fn nonsense_is_refused_where_it_stands() {
     for (text, line) in [
-        ("(format: 1,\n colour: 3)", "line 2"),
+        ("(format: 1,\n colour: 3)", "line 2, column 2"),
         ("(format: 1,\n\n walls: [(width: \"-4 in\")])", "line 3"),
         ("(format: 1, walls: [(width: 48)])", "line 1"),
         ("(format: 1, walls: [(width: \"inf\")])", "line 1"),
-        ("(format: 1, walls: [(id: \"a\"), (id: \"a\")])", "stands twice"),
+        ("(format: 1, walls: [(width: \"20 km\")])", "line 1"),
+        ("(format: 1,\n title: \"a\",\n title: \"b\")", "line 3"),
+        ("(format: 1, walls: [(id: \"a\"),\n (id: \"a\")])", "line 1, column 26 and at line 2, column 7"),
     ] {
         let (code, said) = plan("a.ron", text.as_bytes());
         assert_eq!(code, 2, "{text}: {said}");
         assert!(said.contains(line), "{text}: {said}");
+        assert!(said.trim_end().ends_with("a.ron"), "{text}: {said}");
     }
 }
 
@@ -96,6 +156,18 @@ fn a_cut_file_is_refused_wherever_it_is_cut() {
 }
 
 #[test]
+fn a_garbled_file_is_refused_or_planned() {
+    let text = std::fs::read(&demos()[0]).unwrap();
+    for (index, sign) in (0..text.len()).step_by(61).zip(b"([{\")]}:,9-#/ \x00\xff".iter().cycle()) {
+        let mut garbled = text.clone();
+        garbled[index] = *sign;
+        let (code, said) = plan("a.ron", &garbled);
+        let told = if code == 2 { said.trim_end().ends_with("a.ron") } else { said.contains("\nFindings\n") };
+        assert!(told, "{sign:?} at {index}: {said}");
+    }
+}
+
+#[test]
 fn a_wall_of_a_kilometre_and_sizes_of_nothing_give_a_plan() {
     let text = |wall: &str, width: &str| {
         format!(
@@ -104,12 +176,13 @@ fn a_wall_of_a_kilometre_and_sizes_of_nothing_give_a_plan() {
         )
     };
     for (wall, width) in
-        [("1000 m", "50 in"), ("0 in", "50 in"), ("100 in", "0 in"), ("0 mm", "0 mm"), ("1 mm", "9 km")]
+        [("1000 m", "50 in"), ("0 in", "50 in"), ("100 in", "0 in"), ("0 mm", "0 mm"), ("1 mm", "9000 m")]
     {
         let (code, said) = plan("a.ron", text(wall, width).as_bytes());
-        assert!(code <= 2, "{said}");
-        assert!(!said.is_empty());
+        assert!(code <= 1, "{wall}, {width}: {said}");
+        assert!(said.contains("\nFindings\n"), "{wall}, {width}: {said}");
     }
+    assert_eq!(plan("a.ron", text("1000 m", "50 in").as_bytes()).0, 0, "a long wall is a wall");
     assert_eq!(plan("a.ron", text("0 in", "50 in").as_bytes()).0, 1, "a wall of nothing stops the job");
 }
 
@@ -146,39 +219,4 @@ fn every_demo_job_is_planned_and_reads_back_as_written() {
         assert_eq!(again.job, opened.job, "{}", path.display());
         assert!(again.canonical, "{}", path.display());
     }
-}
-
-#[test]
-fn json_has_the_promised_keys() {
-    let (_, said) = run(&["strikeline", "plan", "--json", demos()[0].to_str().unwrap()]);
-    let answer: serde_json::Value = serde_json::from_str(&said).unwrap();
-    let wall = &answer["walls"][0];
-    let keys: Vec<&String> = wall.as_object().unwrap().keys().collect();
-    assert_eq!(keys, ["id", "name", "option", "next", "assumed", "pieces", "studs", "marks", "findings"]);
-    let reading = wall["marks"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .find_map(|mark| mark["readings"].as_array()?.first())
-        .unwrap();
-    for key in
-        ["datum", "from_subject", "how", "direction", "value_mm", "shown", "closes_with_mm", "closes_shown"]
-    {
-        assert!(reading.get(key).is_some(), "{key}");
-    }
-}
-
-#[test]
-fn saving_keeps_a_backup_and_never_replaces_a_change_unasked() {
-    use strikeline::files::save::{backup_of, save_job};
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("room.ron");
-    let job = strikeline_solver::job::Job { title: "Room".into(), ..strikeline_solver::job::Job::new() };
-    let text = save_job(&job, &path, None).unwrap();
-    let other = strikeline_solver::job::Job { title: "Other".into(), ..job.clone() };
-    save_job(&other, &path, Some(&text)).unwrap();
-    assert_eq!(std::fs::read_to_string(backup_of(&path)).unwrap(), text);
-    let refused = save_job(&job, &path, Some(&text)).unwrap_err().to_string();
-    assert!(refused.contains("changed on the disk"), "{refused}");
-    assert!(std::fs::read_to_string(&path).unwrap().contains("Other"));
 }

@@ -2,8 +2,10 @@
 
 mod json;
 mod options;
+mod output;
+mod window;
 
-use crate::files::job_file::{Opened, read_job};
+use crate::files::job_file::read_job;
 use clap::{Parser, Subcommand};
 use options::chosen_options;
 use std::ffi::OsString;
@@ -12,6 +14,7 @@ use std::path::{Path, PathBuf};
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::solve::solve;
 use strikeline_solver::words;
 
 /// Plan a display on a wall before the first hole. It plans; it does not certify.
@@ -70,110 +73,106 @@ pub fn run<A: Into<OsString> + Clone>(
     out: &mut dyn Write,
     err: &mut dyn Write,
 ) -> u8 {
-    let arguments = match Arguments::try_parse_from(arguments) {
-        Ok(arguments) => arguments,
-        Err(why) if why.use_stderr() => return say(err, &why.to_string(), UNUSABLE),
-        Err(help) => return say(out, &help.to_string(), WELL),
+    let done = match Arguments::try_parse_from(arguments) {
+        Ok(arguments) => perform(arguments, out),
+        Err(why) if why.use_stderr() => Err(why.to_string()),
+        Err(help) => output::write(out, &help.to_string()).map(|()| WELL).map_err(told),
     };
+    done.unwrap_or_else(|why| {
+        // Where even this cannot be written, the exit code still tells.
+        output::write(err, &why).map_or(UNUSABLE, |()| UNUSABLE)
+    })
+}
+
+/// What went wrong, as it is told: by whom, and on a line of its own.
+fn told(why: String) -> String {
+    format!("strikeline: {why}\n")
+}
+
+fn perform(arguments: Arguments, out: &mut dyn Write) -> Result<u8, String> {
     let done = match arguments.command {
-        None => window(arguments.job),
+        None => window::open(arguments.job).map(|()| WELL),
         Some(Command::Plan { job, json, options }) => plan(&job, json, &options, out),
-        Some(Command::Check { jobs }) => Ok(check(&jobs, out)),
+        Some(Command::Check { jobs }) => check(&jobs, out),
         Some(Command::Sheet { job, out: file, options }) => sheet(&job, &file, &options, out),
     };
-    done.unwrap_or_else(|why| say(err, &format!("strikeline: {why}\n"), UNUSABLE))
+    done.map_err(told)
 }
 
-/// Writes and gives the code; a closed pipe is nobody's fault.
-fn say(out: &mut dyn Write, text: &str, code: u8) -> u8 {
-    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Ok(()) | Err(_) => code,
+/// A job and the plans of all its walls, each with the option asked for.
+struct Planned {
+    job: Job,
+    plans: Vec<Plan>,
+}
+
+impl Planned {
+    fn read(path: &Path, options: &[String]) -> Result<Self, String> {
+        let job = read_job(path).map_err(|why| why.to_string())?.job;
+        if job.walls.is_empty() {
+            return Err(format!("the job has no wall to plan; add one: {}", path.display()));
+        }
+        let chosen = chosen_options(&job, options)?;
+        let plans = chosen.into_iter().map(|(wall, option)| solve(&job, wall, option)).collect();
+        Ok(Self { job, plans })
     }
-}
 
-fn window(job: Option<PathBuf>) -> Result<u8, String> {
-    let shows = |name: &str| std::env::var_os(name).is_some_and(|value| !value.is_empty());
-    if cfg!(target_os = "linux") && !shows("DISPLAY") && !shows("WAYLAND_DISPLAY") {
-        return Err(no_display("no display is attached"));
+    fn count(&self, level: Level) -> usize {
+        self.plans.iter().flat_map(|plan| &plan.findings).filter(|finding| finding.level == level).count()
     }
-    crate::app::run(job).map_err(|why| no_display(&why))?;
-    Ok(WELL)
-}
 
-/// What to do without a window.
-fn no_display(why: &str) -> String {
-    format!(
-        "the window cannot open: {why}.\n\
-         Without a display, print the plan with: strikeline plan JOB.ron\n\
-         and draw the sheet with: strikeline sheet JOB.ron --out FILE.svg"
-    )
-}
-
-/// The plans of all walls, each with the option asked for.
-fn plans(job: &Job, options: &[String]) -> Result<Vec<Plan>, String> {
-    let chosen = chosen_options(job, options)?;
-    Ok(chosen.into_iter().map(|(wall, option)| strikeline_solver::solve::solve(job, wall, option)).collect())
-}
-
-fn code_of(plans: &[Plan]) -> u8 {
-    let stops = plans.iter().flat_map(|plan| &plan.findings).any(|finding| finding.level == Level::Stop);
-    if stops { STOPPED } else { WELL }
-}
-
-fn open(path: &Path) -> Result<Opened, String> {
-    read_job(path).map_err(|why| why.to_string())
+    fn code(&self) -> u8 {
+        if self.count(Level::Stop) > 0 { STOPPED } else { WELL }
+    }
 }
 
 fn plan(path: &Path, as_json: bool, options: &[String], out: &mut dyn Write) -> Result<u8, String> {
-    let opened = open(path)?;
-    let plans = plans(&opened.job, options)?;
+    let planned = Planned::read(path, options)?;
+    let Planned { job, plans } = &planned;
     let text = if as_json {
-        json::text(&opened.job, &plans)
+        json::text(job, plans)
     } else {
-        plans.iter().map(|plan| words::plan_text(&opened.job, plan)).collect::<Vec<_>>().join("\n")
+        plans.iter().map(|plan| words::plan_text(job, plan)).collect::<Vec<_>>().join("\n")
     };
-    Ok(say(out, &text, code_of(&plans)))
+    output::write(out, &text)?;
+    Ok(planned.code())
 }
 
-fn check(paths: &[PathBuf], out: &mut dyn Write) -> u8 {
+fn check(paths: &[PathBuf], out: &mut dyn Write) -> Result<u8, String> {
     let mut worst = WELL;
     for path in paths {
-        let (line, code) = match open(path).and_then(|opened| plans(&opened.job, &[])) {
-            Ok(plans) => {
-                let count =
-                    |level| plans.iter().flat_map(|plan| &plan.findings).filter(|f| f.level == level).count();
-                let (stops, cautions) = (count(Level::Stop), count(Level::Caution));
-                let marks: usize = plans.iter().map(|plan| plan.marks.len()).sum();
-                let line =
-                    format!("{}: {marks} marks, stops: {stops}, cautions: {cautions}\n", path.display());
-                (line, code_of(&plans))
-            }
-            Err(why) => (format!("{}: {why}\n", path.display()), UNUSABLE),
+        let (line, code) = match Planned::read(path, &[]) {
+            Ok(planned) => (summary(&planned, path), planned.code()),
+            Err(why) => (format!("unusable: {why}\n"), UNUSABLE),
         };
-        worst = worst.max(say(out, &line, code));
+        output::write(out, &line)?;
+        worst = worst.max(code);
     }
-    worst
+    Ok(worst)
+}
+
+/// A job in one line.
+fn summary(planned: &Planned, path: &Path) -> String {
+    let verdict = if planned.code() == WELL { "well" } else { "stopped" };
+    let marks: usize = planned.plans.iter().map(|plan| plan.marks.len()).sum();
+    let (stops, cautions) = (planned.count(Level::Stop), planned.count(Level::Caution));
+    format!("{verdict}: marks {marks}, stops {stops}, cautions {cautions}: {}\n", path.display())
 }
 
 fn sheet(path: &Path, file: &Path, options: &[String], out: &mut dyn Write) -> Result<u8, String> {
     let svg = file.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("svg"));
     if !svg {
-        return Err(format!("the sheet is written as SVG: end the name in .svg: {}", file.display()));
+        return Err(format!("this program writes SVG sheets; end the name in .svg: {}", file.display()));
     }
-    let opened = open(path)?;
-    let plans = plans(&opened.job, options)?;
-    if plans.is_empty() {
-        return Err(format!("the job has no wall to draw; add one: {}", path.display()));
-    }
-    for (index, plan) in plans.iter().enumerate() {
+    let planned = Planned::read(path, options)?;
+    for (index, plan) in planned.plans.iter().enumerate() {
         let file = numbered(file, index);
-        let scene = strikeline_drawing::sheet::bare_elevation(&opened.job, plan);
+        let scene = strikeline_drawing::sheet::bare_elevation(&planned.job, plan);
         std::fs::write(&file, strikeline_drawing::svg::svg(&scene)).map_err(|why| {
             format!("cannot write the sheet ({why}); choose another place: {}", file.display())
         })?;
-        say(out, &format!("{}\n", file.display()), WELL);
+        output::write(out, &format!("{}\n", file.display()))?;
     }
-    Ok(code_of(&plans))
+    Ok(planned.code())
 }
 
 /// The first sheet has the name given, the others `-2`, `-3`.

@@ -2,4 +2,5 @@
 
 pub mod error;
 pub mod job_file;
+mod place;
 pub mod save;

@@ -1,9 +1,10 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
 use serde_json::{Map, Value, json};
+use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
-use strikeline_solver::plan::mark::{How, Mark, Reading, ReadingDatum, Stage};
+use strikeline_solver::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Meets, PiecePlan};
 use strikeline_solver::plan::{AssumedWhat, Plan};
 use strikeline_solver::units::Length;
@@ -36,9 +37,9 @@ fn wall(job: &Job, plan: &Plan) -> Value {
     let findings = plan.findings.iter().map(|finding| {
         json!({
             "level": match finding.level {
-                strikeline_solver::finding::Level::Stop => "stop",
-                strikeline_solver::finding::Level::Caution => "caution",
-                strikeline_solver::finding::Level::Note => "note",
+                Level::Stop => "stop",
+                Level::Caution => "caution",
+                Level::Note => "note",
             },
             "rule": finding.what.rule(),
             "subject": finding.subject.to_string(),
@@ -54,9 +55,9 @@ fn wall(job: &Job, plan: &Plan) -> Value {
     });
     json!({
         "id": plan.wall.to_string(),
-        "name": named.and_then(|wall| wall.name.clone()).unwrap_or_default(),
+        "name": named.and_then(|wall| wall.name.clone()),
         "option": plan.option.as_ref().map(ToString::to_string),
-        "next": words::next(plan),
+        "next": plan.next.as_ref().map(|_| words::next(plan)),
         "assumed": assumed.collect::<Vec<_>>(),
         "pieces": plan.pieces.iter().map(piece).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
@@ -122,11 +123,11 @@ fn mark(plan: &Plan, mark: &Mark) -> Value {
         "x_mm": mark.place.map(|place| mm(place.x)),
         "y_mm": mark.place.map(|place| mm(place.y)),
         "words": words::mark(plan, mark),
-        "readings": mark.readings.iter().map(|one| reading(plan, one)).collect::<Vec<_>>(),
+        "readings": mark.readings.iter().map(|one| reading(plan, mark, one)).collect::<Vec<_>>(),
     })
 }
 
-fn reading(plan: &Plan, reading: &Reading) -> Value {
+fn reading(plan: &Plan, mark: &Mark, reading: &Reading) -> Value {
     let wall = &plan.wall;
     let from_subject = match &reading.from {
         ReadingDatum::LeftEnd => Some(wall.part("left").to_string()),
@@ -137,7 +138,7 @@ fn reading(plan: &Plan, reading: &Reading) -> Value {
         ReadingDatum::Nothing => None,
     };
     let close = reading.close.as_ref();
-    json!({
+    let mut told = json!({
         "datum": words::datum(plan, &reading.from),
         "from_subject": from_subject,
         "how": match reading.how {
@@ -156,12 +157,16 @@ fn reading(plan: &Plan, reading: &Reading) -> Value {
             Direction::Up => "up",
             Direction::Down => "down",
         },
-        "at_mm": mm(reading.at),
         "value_mm": mm(reading.value),
         "shown": plan.style.print_steps(reading.steps),
         "closes_with_mm": close.map(|close| mm(close.value)),
         "closes_shown": close.map(|close| plan.style.print_steps(close.closing.second)),
-    })
+    });
+    // The one mark that is read at both its ends says at which.
+    if let (MarkWhat::LevelLine, Value::Object(keys)) = (&mark.what, &mut told) {
+        keys.insert("at_mm".to_owned(), mm(reading.at));
+    }
+    told
 }
 
 fn assumed_what(what: AssumedWhat) -> &'static str {

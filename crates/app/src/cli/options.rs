@@ -14,9 +14,7 @@ pub(super) fn chosen_options<'a>(
             wall.options.iter().find(|option| option.id.as_str() == name).map(|option| (slot, &option.id))
         });
         let Some((slot, id)) = found else {
-            let there: Vec<&str> =
-                job.walls.iter().flat_map(|wall| &wall.options).map(|option| option.id.as_str()).collect();
-            return Err(format!("there is no option \"{name}\"; the job has: {}", there.join(", ")));
+            return Err(format!("there is no option \"{name}\"; the job has {}", there(job)));
         };
         if slot.1.is_some() {
             return Err(format!("a second option, \"{name}\", for wall {}; give one a wall", slot.0));
@@ -24,4 +22,11 @@ pub(super) fn chosen_options<'a>(
         slot.1 = Some(id);
     }
     Ok(chosen)
+}
+
+/// The options there are, to choose one of them.
+fn there(job: &Job) -> String {
+    let there: Vec<&str> =
+        job.walls.iter().flat_map(|wall| &wall.options).map(|option| option.id.as_str()).collect();
+    if there.is_empty() { "none: leave --option out".to_owned() } else { there.join(", ") }
 }

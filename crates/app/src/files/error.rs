@@ -13,6 +13,12 @@ pub enum FileError {
         /// The file.
         path: PathBuf,
     },
+    /// It is a folder, a pipe or a device, which may have no end.
+    #[error("this is no plain file and no job; choose a job file (.ron): {}", path.display())]
+    NotAFile {
+        /// What was named.
+        path: PathBuf,
+    },
     /// It is larger than any job.
     #[error("this file is over {limit_mb} MB and no job; choose a job file (.ron): {}", path.display())]
     TooLarge {
@@ -31,7 +37,7 @@ pub enum FileError {
     #[error("the job has format {found}, this program reads format {known}; open it with a newer program: {}", path.display())]
     NewerFormat {
         /// The file's format.
-        found: u32,
+        found: u64,
         /// The newest format read.
         known: u32,
         /// The file.
@@ -50,22 +56,26 @@ pub enum FileError {
         path: PathBuf,
     },
     /// An id stands twice.
-    #[error("the id \"{id}\" stands twice, at line {first} and at line {second}; rename one of them: {}", path.display())]
+    #[error("the id \"{id}\" stands twice, {places}; give one of them another: {}", path.display())]
     DoubleId {
         /// The id.
         id: String,
-        /// The first line, from 1; 0 where it was not found.
-        first: usize,
-        /// The second line.
-        second: usize,
+        /// Both places: their lines and columns, or what the two entries are.
+        places: String,
         /// The file.
         path: PathBuf,
     },
-    /// The job holds a value that a file cannot.
-    #[error("the job holds a value that cannot be written ({why}); undo the last change and save again: {}", path.display())]
+    /// The job holds what could not be read back.
+    #[error("the job cannot be written so that it is read again ({why}); undo the last change and save again: {}", path.display())]
     Unwritable {
         /// Which.
         why: String,
+        /// The file.
+        path: PathBuf,
+    },
+    /// The file may not be written.
+    #[error("the file is marked read-only; save under another name, or lift the mark: {}", path.display())]
+    ReadOnly {
         /// The file.
         path: PathBuf,
     },

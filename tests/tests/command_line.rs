@@ -1,0 +1,306 @@
+//! The command line as it is called: what is printed, where, and the exit code.
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a failure here is a failed test"
+)]
+
+use serde_json::Value;
+use std::path::{Path, PathBuf};
+
+/// What a call gave.
+struct Said {
+    code: u8,
+    out: String,
+    err: String,
+}
+
+fn run(arguments: &[&str]) -> Said {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let code = strikeline::cli::run(["strikeline"].iter().chain(arguments), &mut out, &mut err);
+    Said { code, out: String::from_utf8(out).unwrap(), err: String::from_utf8(err).unwrap() }
+}
+
+/// A folder for one test.
+struct Room(tempfile::TempDir);
+
+impl Room {
+    fn new() -> Self {
+        Self(tempfile::tempdir().unwrap())
+    }
+
+    fn path(&self, name: &str) -> String {
+        self.0.path().join(name).to_str().unwrap().to_owned()
+    }
+
+    fn job(&self, name: &str, text: &str) -> String {
+        std::fs::write(self.path(name), text).unwrap();
+        self.path(name)
+    }
+
+    /// Two walls: the first with two options, the other with one.
+    fn two_walls(&self) -> String {
+        let wall = |id: &str, options: &str| {
+            format!("(id: \"{id}\", width: \"4 m\", height: \"2.4 m\", options: [{options}])")
+        };
+        let option = |id: &str| {
+            let place = "across: on_wall, upright: height(of: centre, by: \"57 in\")";
+            format!("(id: \"{id}\", hangings: [(piece: \"d\", mount: \"m\", {place})])")
+        };
+        let walls =
+            [wall("north", &format!("{}, {}", option("a"), option("b"))), wall("south", &option("c"))];
+        let text = format!(
+            "(format: 1, pieces: [(id: \"d\", kind: display, width: \"50 in\", height: \"28 in\")], \
+             mounts: [(id: \"m\", kind: flush, drop: \"6 in\")], walls: [{}])",
+            walls.join(", ")
+        );
+        self.job("two.ron", &text)
+    }
+}
+
+const STOPPED: &str = "(format: 1, pieces: [(kind: display, width: \"5 m\", height: \"2 m\")], \
+     mounts: [(kind: flush)], walls: [(width: \"4 m\", height: \"2.4 m\")])";
+
+fn demos() -> Vec<PathBuf> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-jobs");
+    let mut demos: Vec<PathBuf> =
+        std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    demos.sort();
+    demos
+}
+
+fn json(path: &str, more: &[&str]) -> Value {
+    let arguments: Vec<&str> = ["plan", path, "--json"].into_iter().chain(more.iter().copied()).collect();
+    let said = run(&arguments);
+    assert!(said.code <= 1 && said.err.is_empty(), "{}", said.err);
+    assert!(said.out.ends_with("}\n"));
+    serde_json::from_str(&said.out).unwrap()
+}
+
+fn keys(value: &Value) -> Vec<&str> {
+    value.as_object().unwrap().keys().map(String::as_str).collect()
+}
+
+fn list<'v>(value: &'v Value, key: &str) -> &'v [Value] {
+    value[key].as_array().unwrap_or_else(|| panic!("{key} is a list"))
+}
+
+#[test]
+fn help_and_version_are_printed_and_wrong_usage_is_unusable() {
+    for (arguments, words) in [(["--help"], "Usage: strikeline"), (["--version"], "strikeline ")] {
+        let said = run(&arguments);
+        assert_eq!((said.code, said.err.as_str()), (0, ""));
+        assert!(said.out.contains(words), "{}", said.out);
+    }
+    for arguments in [&["plan"][..], &["check"], &["plan", "a.ron", "--colour"], &["sheet", "a.ron"]] {
+        let said = run(arguments);
+        assert_eq!((said.code, said.out.as_str()), (2, ""), "{arguments:?}");
+        assert!(said.err.contains("Usage: strikeline"), "{}", said.err);
+    }
+}
+
+#[test]
+fn the_exit_code_tells_what_stops_the_job() {
+    let room = Room::new();
+    let (well, stopped) = (room.two_walls(), room.job("stopped.ron", STOPPED));
+    let gone = room.path("gone.ron");
+    for (path, code) in [(&well, 0), (&stopped, 1), (&gone, 2)] {
+        let said = run(&["plan", path]);
+        assert_eq!(said.code, code, "{}{}", said.out, said.err);
+        assert_eq!(said.out.is_empty(), code == 2, "a stopped job still has its plan");
+        assert_eq!(said.err.is_empty(), code != 2, "{}", said.err);
+    }
+}
+
+#[test]
+fn check_prints_a_line_each_and_exits_with_the_worst() {
+    let room = Room::new();
+    let (well, stopped) = (room.two_walls(), room.job("stopped.ron", STOPPED));
+    let bad = room.job("bad.ron", "(format: 1,\n colour: 3)");
+    for (paths, code) in [(&[&well][..], 0), (&[&stopped, &well], 1), (&[&bad, &stopped, &well], 2)] {
+        let arguments: Vec<&str> =
+            ["check"].into_iter().chain(paths.iter().map(|path| path.as_str())).collect();
+        let said = run(&arguments);
+        assert_eq!(said.code, code, "{}", said.out);
+        let lines: Vec<&str> = said.out.lines().collect();
+        assert_eq!(lines.len(), paths.len(), "{}", said.out);
+        for (line, path) in lines.iter().zip(paths) {
+            let verdict = match path.as_str() {
+                path if path == well => "well: ",
+                path if path == stopped => "stopped: ",
+                _ => "unusable: line 2, column ",
+            };
+            assert!(line.starts_with(verdict), "{line}");
+            assert!(line.ends_with(&format!(": {path}")), "{line}");
+        }
+    }
+}
+
+#[test]
+fn an_option_may_be_named_once_a_wall() {
+    let room = Room::new();
+    let path = room.two_walls();
+    let options = |more: &[&str]| -> Vec<String> {
+        list(&json(&path, more), "walls")
+            .iter()
+            .map(|wall| wall["option"].as_str().unwrap().to_owned())
+            .collect()
+    };
+    assert_eq!(options(&[]), ["a", "c"]);
+    assert_eq!(options(&["--option", "b"]), ["b", "c"]);
+    assert_eq!(options(&["--option", "c", "--option", "b"]), ["b", "c"]);
+    for (more, told) in [
+        (&["--option", "z"][..], "there is no option \"z\"; the job has a, b, c"),
+        (&["--option", "a", "--option", "b"], "for wall north; give one a wall"),
+    ] {
+        let arguments: Vec<&str> = ["plan", &path].into_iter().chain(more.iter().copied()).collect();
+        let said = run(&arguments);
+        assert_eq!((said.code, said.out.as_str()), (2, ""));
+        assert!(said.err.contains(told), "{}", said.err);
+    }
+    let none = room.job("none.ron", STOPPED);
+    let said = run(&["plan", &none, "--option", "a"]);
+    assert_eq!(said.code, 2);
+    assert!(said.err.contains("the job has none"), "{}", said.err);
+}
+
+#[test]
+fn a_sheet_is_written_a_wall_each() {
+    let room = Room::new();
+    let (path, out) = (room.two_walls(), room.path("wall.svg"));
+    let said = run(&["sheet", &path, "--out", &out, "--option", "b"]);
+    assert_eq!(said.code, 0, "{}", said.err);
+    let second = room.path("wall-2.svg");
+    assert_eq!(said.out, format!("{out}\n{second}\n"));
+    for file in [out, second] {
+        assert!(std::fs::read_to_string(&file).unwrap().contains("<svg"), "{file}");
+    }
+}
+
+#[test]
+fn a_sheet_that_cannot_be_written_is_told() {
+    let room = Room::new();
+    let path = room.two_walls();
+    for (name, told) in
+        [("wall.pdf", "writes SVG"), ("wall", "writes SVG"), ("gone/wall.svg", "cannot write the sheet")]
+    {
+        let out = room.path(name);
+        let said = run(&["sheet", &path, "--out", &out]);
+        assert_eq!((said.code, said.out.as_str()), (2, ""));
+        assert!(said.err.contains(told) && said.err.trim_end().ends_with(&out), "{}", said.err);
+        assert!(!Path::new(&out).exists());
+    }
+}
+
+#[test]
+fn json_has_the_promised_keys_in_their_order() {
+    for demo in demos() {
+        let answer = json(demo.to_str().unwrap(), &[]);
+        assert_eq!(keys(&answer), ["walls"]);
+        for wall in list(&answer, "walls") {
+            let of_wall = ["id", "name", "option", "next", "assumed", "pieces", "studs", "marks", "findings"];
+            assert_eq!(keys(wall), of_wall);
+            for assumed in list(wall, "assumed") {
+                assert_eq!(keys(assumed), ["subject", "what", "shown"]);
+            }
+            for stud in list(wall, "studs") {
+                assert_eq!(keys(stud), ["centre_mm", "left_mm", "right_mm", "doubt_mm"]);
+            }
+            for finding in list(wall, "findings") {
+                assert_eq!(keys(finding), ["level", "rule", "subject", "text"]);
+            }
+            list(wall, "pieces").iter().for_each(piece_has_its_keys);
+            list(wall, "marks").iter().for_each(mark_has_its_keys);
+        }
+    }
+}
+
+fn piece_has_its_keys(piece: &Value) {
+    let sides = ["left_mm", "right_mm", "bottom_mm", "top_mm"];
+    let of_piece: Vec<&str> =
+        ["id", "name", "kind"].into_iter().chain(sides).chain(["plate", "holes"]).collect();
+    assert_eq!(keys(piece), of_piece);
+    assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
+    for hole in list(piece, "holes") {
+        assert_eq!(keys(hole), ["id", "name", "x_mm", "y_mm", "meets"]);
+    }
+}
+
+fn mark_has_its_keys(mark: &Value) {
+    assert_eq!(keys(mark), ["id", "name", "stage", "x_mm", "y_mm", "words", "readings"]);
+    let stages = ["find", "agree", "level", "probe", "open", "fix", "hang"];
+    assert!(stages.contains(&mark["stage"].as_str().unwrap()), "{mark}");
+    let readings = list(mark, "readings");
+    assert_eq!(mark["x_mm"].is_null(), mark["y_mm"].is_null(), "{mark}");
+    assert!(!mark["x_mm"].is_null() || readings.is_empty(), "a step without a place has no readings: {mark}");
+    let is_level_line = mark["id"].as_str().unwrap().ends_with(".level_line");
+    assert!(!is_level_line || readings.len() == 2, "read at both its ends: {mark}");
+    for reading in readings {
+        let mut of_reading = vec![
+            "datum",
+            "from_subject",
+            "how",
+            "direction",
+            "value_mm",
+            "shown",
+            "closes_with_mm",
+            "closes_shown",
+        ];
+        of_reading.extend(is_level_line.then_some("at_mm"));
+        assert_eq!(keys(reading), of_reading, "{mark}");
+        assert!(["left", "right", "up", "down"].contains(&reading["direction"].as_str().unwrap()));
+        assert_eq!(reading["closes_with_mm"].is_null(), reading["closes_shown"].is_null(), "{reading}");
+    }
+}
+
+#[test]
+fn a_length_in_json_is_rounded_to_a_millionth_and_never_minus_nothing() {
+    fn each_length(value: &Value, see: &mut dyn FnMut(f64)) {
+        match value {
+            Value::Array(all) => all.iter().for_each(|one| each_length(one, see)),
+            Value::Object(all) => {
+                for (key, one) in all {
+                    match one.as_f64() {
+                        Some(length) if key.ends_with("_mm") => see(length),
+                        _ => each_length(one, see),
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+    let mut count = 0;
+    for demo in demos() {
+        each_length(&json(demo.to_str().unwrap(), &[]), &mut |length| {
+            count += 1;
+            assert!(length != 0.0 || length.is_sign_positive());
+            let millionths = length * 1e6;
+            assert!((millionths - millionths.round()).abs() < 1e-3, "{length}");
+        });
+    }
+    assert!(count > 500, "{count} lengths were seen");
+}
+
+#[test]
+fn nothing_to_say_is_null() {
+    let room = Room::new();
+    let path = room.job("bare.ron", "(format: 1, walls: [(id: \"w\", width: \"4 m\")])");
+    let wall = &json(&path, &[])["walls"][0];
+    assert_eq!(wall["id"], "w");
+    for key in ["name", "option"] {
+        assert!(wall[key].is_null(), "{key}: {}", wall[key]);
+    }
+    assert_ne!(wall["next"], "", "a sentence or null");
+}
+
+#[test]
+fn the_same_job_gives_the_same_text() {
+    for demo in demos() {
+        for more in [&[][..], &["--json"]] {
+            let arguments: Vec<&str> =
+                ["plan", demo.to_str().unwrap()].into_iter().chain(more.iter().copied()).collect();
+            assert_eq!(run(&arguments).out, run(&arguments).out, "{}", demo.display());
+        }
+    }
+}
