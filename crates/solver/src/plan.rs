@@ -63,16 +63,10 @@ pub enum AssumedWhat {
     Width(Length),
     /// A height.
     Height(Length),
-    /// A depth.
-    Depth(Length),
     /// The drop from the piece's top to the plate's.
     Drop(Length),
     /// That the plate is a strip so wide and high.
     PlateSize(Length, Length),
-    /// The play to either side.
-    Play(Length),
-    /// The distance from the wall to the piece's back.
-    StandOff(Length),
     /// The thickness in front of the framing.
     Thickness(Length),
     /// How far a feature stands proud.

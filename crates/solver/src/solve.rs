@@ -8,28 +8,41 @@ mod assumed_option;
 mod choice;
 mod entry;
 mod framing;
+mod gaps;
 mod holes;
+mod leaning;
 mod marks;
+mod mounted;
 mod next;
 mod pieces;
 mod placement;
 mod survey;
+#[cfg(test)]
+mod tests;
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::option::WallOption;
 use crate::job::wall::Wall;
+use crate::plan::mark::MarkWhat;
 use crate::plan::survey::{Floor, Survey};
 use crate::plan::{Assumed, AssumedWhat, Plan};
 use crate::rules;
 use crate::subject::{Id, Subject};
+use crate::tolerance::PROBE_BITE_MM;
+use crate::units::Length;
+use holes::Ground;
 use std::borrow::Cow;
+
+pub use assumed_option::assumed_option;
 
 /// What the steps note on their way: assumptions, and findings that only they can see.
 #[derive(Default)]
 struct Notes {
     assumed: Vec<Assumed>,
     findings: Vec<Finding>,
+    /// Whether a hit or floor reading, which every place leans on, was read from an assumed place.
+    ground_assumed: bool,
 }
 
 impl Notes {
@@ -64,13 +77,29 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
     }
     let arrangement = match named.or_else(|| chosen_option(wall)) {
         Some(option) => Cow::Borrowed(option),
-        None => Cow::Owned(assumed_option::assumed_option(job, wall, &mut notes)),
+        None => {
+            if !job.pieces.is_empty() {
+                notes.assume(wall.id.whole(), AssumedWhat::Option, true);
+            }
+            Cow::Owned(assumed_option(job))
+        }
     };
 
     let survey = survey::survey(job, wall, &mut notes);
     let framing = framing::framing(wall, &survey);
-    let pieces = pieces::pieces(job, wall, &arrangement, &survey, &framing, &mut notes);
+    let pieces =
+        pieces::pieces(job, Ground { wall, survey: &survey, framing: &framing }, &arrangement, &mut notes);
+    leaning::note_leaning(wall, &arrangement, &mut notes);
     let marks = marks::marks(job, wall, &survey, &framing, &pieces);
+
+    let supposed = marks.iter().find_map(|mark| match mark.what {
+        MarkWhat::Probe { depth: Some(depth), thickness_measured: false, .. } => Some(depth),
+        _ => None,
+    });
+    if let Some(depth) = supposed {
+        let thickness = depth - Length::millimetres(PROBE_BITE_MM);
+        notes.assume(wall.id.whole(), AssumedWhat::Thickness(thickness), false);
+    }
 
     let mut plan = Plan {
         wall: wall.id.clone(),

@@ -83,6 +83,15 @@ pub struct Wall {
     pub notes: Option<String>,
 }
 
+impl Wall {
+    /// What the wall is made of, or the chimney breast `on` it where that says what it is itself.
+    #[must_use]
+    pub fn framing_on(&self, on: Option<&Id>) -> Option<&WallFraming> {
+        let breast = on.and_then(|id| self.features.iter().find(|feature| feature.id == *id));
+        breast.and_then(|breast| breast.framing.as_ref()).or(self.framing.as_ref())
+    }
+}
+
 /// What a wall's end is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -140,7 +140,7 @@ pub enum ReadingDatum {
     Edge(Subject),
     /// A line already struck, or a helping mark: its mark id.
     Struck(Subject),
-    /// Nothing can be reached: the middle of the wall's nearest end, with help.
+    /// Nothing within reach: told from the wall's left end, or the floor, to be taken with help.
     Nothing,
 }
 

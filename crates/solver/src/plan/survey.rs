@@ -33,6 +33,19 @@ pub struct Survey {
     pub misfits: Vec<Misfit>,
 }
 
+impl Survey {
+    /// The chimney breast that a place is on: a plane of its own. A place without a height is on it wherever
+    /// it stands in the breast's width.
+    #[must_use]
+    pub fn breast_at(&self, x: Length, y: Option<Length>) -> Option<&PlacedFeature> {
+        self.features.iter().find(|feature| {
+            feature.kind == FeatureKind::ChimneyBreast
+                && feature.rect.across().holds(x)
+                && y.is_none_or(|y| feature.rect.upright().holds(y))
+        })
+    }
+}
+
 /// The floor: straight between neighbouring readings, the end pieces going on beyond the outer two.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Floor {

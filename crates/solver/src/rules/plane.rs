@@ -32,12 +32,7 @@ pub(super) fn proud_of(survey: &Survey, place: Point, feature: &PlacedFeature) -
 
 /// What the wall, or the chimney breast at a place, is made of.
 pub(super) fn framing_at<'a>(wall: &'a Wall, survey: &Survey, place: Point) -> Option<&'a WallFraming> {
-    let breast = survey
-        .features
-        .iter()
-        .find(|feature| feature.kind == FeatureKind::ChimneyBreast && feature.rect.holds(place));
-    let own = breast.and_then(|breast| wall.features.iter().find(|feature| feature.id == breast.id));
-    own.and_then(|feature| feature.framing.as_ref()).or(wall.framing.as_ref())
+    wall.framing_on(survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id))
 }
 
 #[cfg(test)]

@@ -1,19 +1,22 @@
 //! The option of a wall that has none: the first piece on the first mount, centred.
 
-use super::Notes;
 use crate::job::Job;
 use crate::job::option::{Hanging, Nudge, WallOption};
 use crate::job::place::UprightDatum;
 use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
-use crate::job::wall::Wall;
-use crate::plan::AssumedWhat;
 use crate::subject::Id;
-use crate::units::Length;
+use crate::units::{Length, LengthUnit};
 
 /// Centred on the wall with its middle at 60 in, a height at which anybody standing can judge it (chosen).
-pub(super) fn assumed_option(job: &Job, wall: &Wall, notes: &mut Notes) -> WallOption {
+///
+/// Without ids, since it is none of the job's; without a piece in the job nothing hangs.
+#[must_use]
+pub fn assumed_option(job: &Job) -> WallOption {
     let Some(piece) = job.pieces.first() else { return WallOption::default() };
-    notes.assume(wall.id.whole(), AssumedWhat::Option, true);
+    let unit = match job.units() {
+        crate::job::Units::Inches => LengthUnit::Inch,
+        crate::job::Units::Millimetres => LengthUnit::Millimetre,
+    };
     let hanging = Hanging {
         id: Id::default(),
         piece: piece.id.clone(),
@@ -24,7 +27,7 @@ pub(super) fn assumed_option(job: &Job, wall: &Wall, notes: &mut Notes) -> WallO
             of: PieceHeight::Centre,
             from: UprightDatum::Floor,
             toward: None,
-            by: Length::millimetres(1524.0),
+            by: Length::millimetres(1524.0).with_unit(unit),
         },
         nudge: Nudge::default(),
         cables: Vec::new(),

@@ -22,9 +22,8 @@ pub(super) fn framing(wall: &Wall, survey: &Survey) -> Framing {
     let mut studs = plane(survey, None, wall.framing.as_ref());
     let mut known = !wall.hits.is_empty() || built_solid(wall.framing.as_ref());
     for breast in survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast) {
-        let own =
-            wall.features.iter().find(|feature| feature.id == breast.id).and_then(|f| f.framing.as_ref());
-        studs.extend(plane(survey, Some(&breast.id), own.or(wall.framing.as_ref())));
+        let own = wall.framing_on(Some(&breast.id));
+        studs.extend(plane(survey, Some(&breast.id), own));
         known |= built_solid(own);
     }
     studs.sort_by(|a, b| a.centre.mm().total_cmp(&b.centre.mm()));
@@ -40,7 +39,11 @@ fn built_solid(framing: Option<&WallFraming>) -> bool {
 fn plane(survey: &Survey, on: Option<&Id>, framing: Option<&WallFraming>) -> Vec<Stud> {
     let framing = framing.unwrap_or(&WallFraming::NotKnown);
     let Some(face) = framing.face() else { return Vec::new() };
-    let mut hits: Vec<&PlacedHit> = survey.hits.iter().filter(|hit| breast_at(survey, hit) == on).collect();
+    let mut hits: Vec<&PlacedHit> = survey
+        .hits
+        .iter()
+        .filter(|hit| survey.breast_at(hit.x, hit.y).map(|breast| &breast.id) == on)
+        .collect();
     hits.sort_by(|a, b| a.x.mm().total_cmp(&b.x.mm()));
     let mut estimates = estimates(&hits, face.mm(), matches!(framing, WallFraming::Steel(_)));
     estimates.sort_by(|a, b| a.centre_mm.total_cmp(&b.centre_mm));
@@ -55,15 +58,6 @@ fn plane(survey: &Survey, on: Option<&Id>, framing: Option<&WallFraming>) -> Vec
             on: on.cloned(),
         })
         .collect()
-}
-
-/// The chimney breast that a hit was taken on.
-fn breast_at<'a>(survey: &'a Survey, hit: &PlacedHit) -> Option<&'a Id> {
-    let holds = |rect: crate::geometry::Rect| {
-        rect.across().holds(hit.x) && hit.y.is_none_or(|y| rect.upright().holds(y))
-    };
-    let mut breasts = survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
-    breasts.find(|breast| holds(breast.rect)).map(|breast| &breast.id)
 }
 
 /// Each hit's word; an edge followed by the opposite edge about a face away is one word.

@@ -13,6 +13,7 @@ use crate::tolerance::{EDGE_NEED_MM, SAME_PLACE_MM};
 use crate::units::Length;
 
 /// What the holes are seen against.
+#[derive(Clone, Copy)]
 pub(super) struct Ground<'a> {
     pub(super) wall: &'a Wall,
     pub(super) survey: &'a Survey,
@@ -47,25 +48,11 @@ impl Ground<'_> {
     /// How far along a sideways slot the fastener moves to the nearest stud's centre within reach.
     fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
         let place = frame.to_wall(middle.x, middle.y);
-        let on = self.breast_at(place);
+        let on = self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
         let shifts =
             self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
         let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
         if nearest.abs() <= reach { nearest } else { Length::default() }
-    }
-
-    /// The chimney breast a place is on.
-    fn breast_at(&self, place: Point) -> Option<&Id> {
-        let mut breasts =
-            self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
-        breasts.find(|breast| breast.rect.holds(place)).map(|breast| &breast.id)
-    }
-
-    /// What the wall is made of at a place.
-    fn framing_at(&self, on: Option<&Id>) -> Option<&WallFraming> {
-        let own =
-            on.and_then(|id| self.wall.features.iter().find(|feature| feature.id == *id)?.framing.as_ref());
-        own.or(self.wall.framing.as_ref())
     }
 
     /// What a hole meets, the stud where it has room in one, and the hidden thing where it meets that.
@@ -82,8 +69,8 @@ impl Ground<'_> {
         {
             return (Meets::Hidden, None, Some(hidden.id.clone()));
         }
-        let on = self.breast_at(place);
-        match self.framing_at(on) {
+        let on = self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
+        match self.wall.framing_on(on) {
             Some(WallFraming::Masonry(_) | WallFraming::Concrete(_)) => return (Meets::Masonry, None, None),
             Some(WallFraming::Veneer | WallFraming::NoFraming) => return (Meets::Board, None, None),
             Some(WallFraming::Wood(_) | WallFraming::Steel(_) | WallFraming::NotKnown) | None => {}

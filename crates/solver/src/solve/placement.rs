@@ -5,7 +5,7 @@ use crate::finding::What;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::mount::Mount;
 use crate::job::option::Hanging;
-use crate::job::piece::Piece;
+use crate::job::piece::{Piece, PieceKind};
 use crate::job::place::{AcrossDatum, Sideways, UpDown, UprightDatum};
 use crate::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
 use crate::job::wall::Wall;
@@ -42,39 +42,44 @@ pub(super) fn place(
     piece: &Piece,
     notes: &mut Notes,
 ) -> Option<Placed> {
-    let (width, height, size_assumed) = size(piece, notes);
+    let (width, height) = size(piece);
     let (x, x_assumed) = around.across(&hanging.across, width)?;
     let (y, roll, y_assumed) = around.upright(&hanging.upright, x, height)?;
+    note_size(piece, width, height, notes);
+    let size_assumed = piece.width.is_none() || piece.height.is_none();
     let centre = Point::new(x + hanging.nudge.right.length(), y + hanging.nudge.up.length());
     Some(Placed {
         outline: Rect::new(Span::about(centre.x, width), Span::about(centre.y, height)),
         ruled_centre: Point::new(x, y),
         frame: Frame { origin: centre, roll },
-        assumed: size_assumed || x_assumed || y_assumed,
+        assumed: size_assumed || x_assumed || y_assumed || notes.ground_assumed,
     })
 }
 
 /// A piece's width and height, measured or a usual one (chosen: a middling display, a sound bar under it).
-fn size(piece: &Piece, notes: &mut Notes) -> (Length, Length, bool) {
-    if [piece.width, piece.height].into_iter().flatten().any(|side| side <= Length::default()) {
+fn size(piece: &Piece) -> (Length, Length) {
+    let (usual_width, usual_height) = match piece.kind {
+        PieceKind::Display => (1450.0, 830.0),
+        PieceKind::SoundBar => (900.0, 70.0),
+        PieceKind::Shelf | PieceKind::Box => (600.0, 300.0),
+    };
+    (
+        piece.width.unwrap_or(Length::millimetres(usual_width)),
+        piece.height.unwrap_or(Length::millimetres(usual_height)),
+    )
+}
+
+/// Notes what was taken for a size not given, and a size of nothing.
+fn note_size(piece: &Piece, width: Length, height: Length, notes: &mut Notes) {
+    if width <= Length::default() || height <= Length::default() {
         notes.stop(piece.id.whole(), What::ZeroSize);
     }
-    let (usual_width, usual_height) = match piece.kind {
-        crate::job::piece::PieceKind::Display => (1450.0, 830.0),
-        crate::job::piece::PieceKind::SoundBar => (900.0, 70.0),
-        crate::job::piece::PieceKind::Shelf | crate::job::piece::PieceKind::Box => (600.0, 300.0),
-    };
-    let width = piece.width.unwrap_or_else(|| {
-        let usual = Length::millimetres(usual_width);
-        notes.assume(piece.id.whole(), AssumedWhat::Width(usual), true);
-        usual
-    });
-    let height = piece.height.unwrap_or_else(|| {
-        let usual = Length::millimetres(usual_height);
-        notes.assume(piece.id.whole(), AssumedWhat::Height(usual), true);
-        usual
-    });
-    (width, height, piece.width.is_none() || piece.height.is_none())
+    if piece.width.is_none() {
+        notes.assume(piece.id.whole(), AssumedWhat::Width(width), true);
+    }
+    if piece.height.is_none() {
+        notes.assume(piece.id.whole(), AssumedWhat::Height(height), true);
+    }
 }
 
 impl Surroundings<'_> {

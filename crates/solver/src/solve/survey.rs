@@ -40,7 +40,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
     let step = job.style().length_of(1);
     let mut misfits = Vec::new();
     let across = AcrossPlaces::of(wall, width, step, &mut misfits, notes);
-    let (floor, control_line_y) = floor(wall, &across);
+    let (floor, control_line_y) = floor(wall, &across, notes);
     let lowest = floor.readings.iter().map(|place| place.y).fold(Length::default(), Length::min);
     let level = UprightPlaces { wall, across: &across, floor: &floor, control_line_y, ceiling: height };
     let upright = level.all(step, &mut misfits, notes);
@@ -56,7 +56,13 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
             rect: Rect::new(sides.span, whole),
             top_ends: heights.top,
             bottom_ends: heights.bottom,
-            proud: feature.proud.unwrap_or_else(|| usual::proud(feature.kind)),
+            proud: feature.proud.unwrap_or_else(|| {
+                let usual = usual::proud(feature.kind);
+                if usual > Length::default() {
+                    notes.assume(feature.id.whole(), AssumedWhat::Proud(usual), false);
+                }
+                usual
+            }),
             on: None,
             assumed: sides.assumed || heights.assumed,
         });
@@ -75,13 +81,14 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
         })
     });
     let hits = wall.hits.iter().filter_map(|hit| {
-        let x = across.place_or_note(&hit.x, &hit.id, notes)?;
+        let (x, assumed) = across.place_or_note(&hit.x, &hit.id, notes)?;
+        notes.ground_assumed |= assumed;
         let y = hit.y.as_ref().and_then(|reading| upright.reading(&level, reading, x));
         Some(PlacedHit { id: hit.id.clone(), kind: hit.kind, x, y })
     });
     let hits: Vec<_> = hits.collect();
     let humps = wall.flatness.iter().filter_map(|hump| {
-        let x = across.place(&hump.at)?;
+        let (x, _) = across.place(&hump.at)?;
         let y = hump.up.as_ref().and_then(|reading| upright.reading(&level, reading, x));
         Some(PlacedHump { id: hump.id.clone(), x, y, proud: hump.proud.length() })
     });
@@ -105,12 +112,16 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
 }
 
 /// The floor's readings as places, and the control line's height: the first reading is at y = 0.
-fn floor(wall: &Wall, across: &AcrossPlaces<'_>) -> (Floor, Option<Length>) {
+fn floor(wall: &Wall, across: &AcrossPlaces<'_>, notes: &mut Notes) -> (Floor, Option<Length>) {
     let Some(first) = wall.floor.first() else { return (Floor::default(), None) };
     let mut readings: Vec<Point> = wall
         .floor
         .iter()
-        .filter_map(|reading| Some(Point::new(across.place(&reading.at)?, first.down - reading.down)))
+        .filter_map(|reading| {
+            let (x, assumed) = across.place(&reading.at)?;
+            notes.ground_assumed |= assumed;
+            Some(Point::new(x, first.down - reading.down))
+        })
         .collect();
     readings.sort_by(|a, b| a.x.mm().total_cmp(&b.x.mm()));
     (Floor { readings }, Some(first.down))

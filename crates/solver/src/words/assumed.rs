@@ -34,12 +34,7 @@ pub(super) fn to_do(plan: &Plan, assumed: &Assumed) -> String {
 /// The sentence of an assumed mark that says what to measure.
 pub(super) fn first_to_measure(plan: &Plan) -> String {
     let moving = plan.assumed.iter().filter(|assumed| assumed.moves_marks);
-    // A piece placed by a feature whose own place was assumed: that is noted without moving marks by itself.
-    let places = plan.assumed.iter().filter(|assumed| !assumed.moves_marks && is_place(&assumed.what));
     let mut named: Vec<String> = moving.map(|assumed| to_do(plan, assumed)).collect();
-    if named.is_empty() {
-        named = places.map(|assumed| to_do(plan, assumed)).collect();
-    }
     if named.is_empty() {
         return "Measure first what it hangs on.".to_owned();
     }
@@ -49,18 +44,6 @@ pub(super) fn first_to_measure(plan: &Plan) -> String {
         named.push("what else is assumed".to_owned());
     }
     sentence(&list(&named))
-}
-
-fn is_place(what: &AssumedWhat) -> bool {
-    matches!(
-        what,
-        AssumedWhat::PlaceAcross
-            | AssumedWhat::PlaceUpright
-            | AssumedWhat::Width(_)
-            | AssumedWhat::Height(_)
-            | AssumedWhat::WallWidth(_)
-            | AssumedWhat::WallHeight(_)
-    )
 }
 
 /// The value that is lacking, in the middle of a sentence.
@@ -76,16 +59,11 @@ fn lacking(plan: &Plan, assumed: &Assumed) -> String {
         AssumedWhat::RightEnd => "what the wall's right end is".to_owned(),
         AssumedWhat::Width(_) => own("width"),
         AssumedWhat::Height(_) => own("height"),
-        AssumedWhat::Depth(_) => own("depth"),
         AssumedWhat::Drop(_) => {
             format!("the drop from the top of {} to its plate's", piece_words(plan, &assumed.subject))
         }
         AssumedWhat::PlateSize(..) => {
             format!("the size of {}", super::things::piece_part(plan, &assumed.subject, "plate"))
-        }
-        AssumedWhat::Play(_) => format!("the play of {}", thing(plan, &assumed.subject)),
-        AssumedWhat::StandOff(_) => {
-            format!("the distance from the wall to the back of {}", piece_words(plan, &assumed.subject))
         }
         AssumedWhat::Thickness(_) => "the thickness in front of the framing".to_owned(),
         AssumedWhat::Proud(_) => format!("how far {} stands proud", thing(plan, &assumed.subject)),
@@ -103,12 +81,9 @@ fn taken(plan: &Plan, what: &AssumedWhat) -> Option<String> {
         | AssumedWhat::WallHeight(length)
         | AssumedWhat::Width(length)
         | AssumedWhat::Height(length)
-        | AssumedWhat::Depth(length)
         | AssumedWhat::Drop(length)
-        | AssumedWhat::StandOff(length)
         | AssumedWhat::Thickness(length)
         | AssumedWhat::Proud(length) => Some(is(length)),
-        AssumedWhat::Play(length) => Some(format!("{} to either side is", plan.style.print(length))),
         AssumedWhat::PlateSize(width, height) => {
             Some(format!("a strip {} wide and {} high is", plan.style.print(width), plan.style.print(height)))
         }
@@ -135,11 +110,8 @@ mod tests {
             ("wall-1.right", AssumedWhat::RightEnd),
             ("display-1", AssumedWhat::Width(length)),
             ("display-1", AssumedWhat::Height(length)),
-            ("display-1", AssumedWhat::Depth(length)),
             ("mount-1", AssumedWhat::Drop(length)),
             ("mount-1", AssumedWhat::PlateSize(length, length)),
-            ("mount-1", AssumedWhat::Play(length)),
-            ("mount-1", AssumedWhat::StandOff(length)),
             ("wall-1", AssumedWhat::Thickness(length)),
             ("window-1", AssumedWhat::Proud(length)),
             ("wall-1", AssumedWhat::Option),

@@ -27,9 +27,7 @@ pub(super) struct Way {
 impl Site<'_> {
     /// The chimney breast that a place is on.
     pub(super) fn breast_at(&self, place: Point) -> Option<&PlacedFeature> {
-        let breasts =
-            self.survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
-        breasts.into_iter().find(|breast| breast.rect.holds(place))
+        self.survey.breast_at(place.x, Some(place.y))
     }
 
     /// Every way to read a place along an axis that one person can take, best first.

@@ -90,21 +90,24 @@ impl<'a> AcrossPlaces<'a> {
         self.found.get(&self.wall.hidden.get(index)?.id).copied()
     }
 
-    /// Where a reading leads; `None` while its datum is not settled.
-    pub(super) fn place(&self, reading: &AcrossReading) -> Option<Length> {
-        let (datum, away) = match &reading.from {
-            AcrossDatum::LeftEnd => (Length::default(), 1.0),
-            AcrossDatum::RightEnd => (self.width, -1.0),
+    /// Where a reading leads, and whether that hangs on something assumed; `None` while its datum is not
+    /// settled.
+    pub(super) fn place(&self, reading: &AcrossReading) -> Option<(Length, bool)> {
+        let right_end = (self.width, self.wall.width.is_none(), -1.0);
+        let left_end = (Length::default(), false, 1.0);
+        let (datum, assumed, away) = match &reading.from {
+            AcrossDatum::LeftEnd => left_end,
+            AcrossDatum::RightEnd => right_end,
             AcrossDatum::Edge(subject) if subject.id == self.wall.id => match subject.part_str() {
-                "right" => (self.width, -1.0),
-                _ => (Length::default(), 1.0),
+                "right" => right_end,
+                _ => left_end,
             },
             AcrossDatum::Edge(subject) => {
                 let sides = self.found.get(&subject.id)?;
                 match subject.part_str() {
-                    "left" => (sides.span.from, -1.0),
-                    "right" => (sides.span.to, 1.0),
-                    _ => (sides.span.middle(), 1.0),
+                    "left" => (sides.span.from, sides.assumed, -1.0),
+                    "right" => (sides.span.to, sides.assumed, 1.0),
+                    _ => (sides.span.middle(), sides.assumed, 1.0),
                 }
             }
         };
@@ -113,7 +116,7 @@ impl<'a> AcrossPlaces<'a> {
             Some(Sideways::Right) => 1.0,
             None => away,
         };
-        Some(datum + reading.by * sign)
+        Some((datum + reading.by * sign, assumed))
     }
 
     /// The same, with a finding where it leads nowhere.
@@ -122,7 +125,7 @@ impl<'a> AcrossPlaces<'a> {
         reading: &AcrossReading,
         id: &Id,
         notes: &mut Notes,
-    ) -> Option<Length> {
+    ) -> Option<(Length, bool)> {
         let place = self.place(reading);
         if place.is_none()
             && let AcrossDatum::Edge(named) = &reading.from
@@ -146,8 +149,9 @@ impl<'a> AcrossPlaces<'a> {
             None => Some(None),
         };
         let (left, right, centre) = (read(&extent.left)?, read(&extent.right)?, read(&extent.centre)?);
-        let half = extent.width.map(|width| width / 2.0);
-        let mut assumed = false;
+        let leans = [left, right, centre].into_iter().flatten().any(|(_, assumed)| assumed);
+        let [left, right, centre] = [left, right, centre].map(|read| read.map(|(place, _)| place));
+        let mut assumed = leans;
         let span = match (left, right, centre, extent.width) {
             (Some(left), Some(right), _, _) => Span::new(left, right),
             (Some(left), None, _, Some(width)) => Span::new(left, left + width),
@@ -177,14 +181,14 @@ impl<'a> AcrossPlaces<'a> {
             }
         };
         compare(thing.id.part("centre"), span.middle(), centre);
-        compare(thing.id.whole(), span.length(), half.map(|half| half * 2.0));
+        compare(thing.id.whole(), span.length(), extent.width);
         for (part, reading, used) in [
             ("left", &extent.left, span.from),
             ("right", &extent.right, span.to),
             ("centre", &extent.centre, span.middle()),
         ] {
             let check = reading.as_ref().and_then(|reading| reading.check.as_deref());
-            compare(thing.id.part(part), used, check.and_then(|check| self.place(check)));
+            compare(thing.id.part(part), used, check.and_then(|check| Some(self.place(check)?.0)));
         }
         Some(Sides { span, assumed })
     }

@@ -131,7 +131,7 @@ impl<'a> UprightPlaces<'a> {
 
     fn place(&self, reading: &UprightReading, x: Length, found: &BTreeMap<&Id, Heights>) -> Option<Length> {
         let x = match &reading.at {
-            Some(at) => self.across.place(at)?,
+            Some(at) => self.across.place(at)?.0,
             None => x,
         };
         let (datum, away) = match &reading.from {
@@ -179,7 +179,7 @@ impl<'a> UprightPlaces<'a> {
         let bottom = edge(&extent.bottom, &extent.bottom_at_right)?;
         let top = edge(&extent.top, &extent.top_at_right)?;
         let centre = edge(&extent.centre, &None)?;
-        let mut assumed = false;
+        let mut assumed = thing.sides.assumed || leans_on_assumed(extent, found);
         let moved = |ends: (Length, Length), by: Length| (ends.0 + by, ends.1 + by);
         let floor = || (self.floor.y_at(span.from), self.floor.y_at(span.to));
         let (bottom, top) = match (bottom, top, centre, extent.height) {
@@ -193,6 +193,7 @@ impl<'a> UprightPlaces<'a> {
             (Some(bottom), None, _, None) if thing.to_ceiling => (bottom, (self.ceiling, self.ceiling)),
             (None, None, None, Some(height)) if thing.on_floor => (floor(), moved(floor(), height)),
             (None, None, None, Some(height)) if thing.to_ceiling => {
+                assumed |= self.wall.height.is_none();
                 ((self.ceiling - height, self.ceiling - height), (self.ceiling, self.ceiling))
             }
             (None, None, None, None) if thing.on_floor && thing.to_ceiling => {
@@ -227,6 +228,16 @@ impl<'a> UprightPlaces<'a> {
             let check = reading.as_ref().and_then(|reading| reading.check.as_deref());
             compare(thing.id.part(part), used, check.and_then(|check| self.place(check, x, found)));
         }
-        Some(Heights { bottom, top, assumed: assumed || thing.sides.assumed })
+        Some(Heights { bottom, top, assumed })
     }
+}
+
+/// Whether an edge that an extent is read from is itself assumed.
+fn leans_on_assumed(extent: &UprightExtent, found: &BTreeMap<&Id, Heights>) -> bool {
+    let readings =
+        [&extent.bottom, &extent.bottom_at_right, &extent.top, &extent.top_at_right, &extent.centre];
+    readings.into_iter().flatten().any(|reading| match &reading.from {
+        UprightDatum::Floor | UprightDatum::ControlLine => false,
+        UprightDatum::Edge(edge) => found.get(&edge.id).is_some_and(|heights| heights.assumed),
+    })
 }

@@ -1,0 +1,98 @@
+//! Steps 4 to 6 for one placed piece: its drop, its plate, what its holes meet, the opening for its cables.
+
+use super::Notes;
+use super::choice::Candidates;
+use super::entry::{Behind, entry};
+use super::holes::Ground;
+use super::placement::{self, Placed};
+use crate::geometry::{Frame, Point, Rect, Span};
+use crate::job::mount::Mount;
+use crate::job::piece::Piece;
+use crate::job::plate::{Plate, Solid};
+use crate::plan::AssumedWhat;
+use crate::plan::piece::{MountedPlan, PortPlan};
+use crate::units::Length;
+
+/// The mount of a placed piece: its plate at the best of its possible places.
+pub(super) fn mounted(
+    ground: Ground<'_>,
+    piece: &Piece,
+    mount: &Mount,
+    place: &Placed,
+    ports: &[PortPlan],
+    notes: &mut Notes,
+) -> MountedPlan {
+    let (drop, drop_assumed) = placement::drop(piece, mount, place.outline.height(), notes);
+    let no_plate = Plate::default();
+    let plate = mount.plate.as_ref().unwrap_or(&no_plate);
+    let candidates = Candidates {
+        ground,
+        piece: &piece.id,
+        piece_frame: place.frame,
+        rise: place.outline.height() / 2.0 - drop,
+        mount,
+        plate,
+    };
+    let chosen = candidates.choose();
+    let origin = chosen.frame.origin;
+    let in_plate = plate.outline_in_plate().unwrap_or_else(|| {
+        let (width, height) = usual_plate();
+        notes.assume(mount.id.whole(), AssumedWhat::PlateSize(width, height), false);
+        Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
+    });
+    let on_wall = |rect: Rect| rect.moved(origin.x, origin.y);
+    let solids: Vec<Rect> = plate.solids.iter().map(Solid::in_plate).map(on_wall).collect();
+    let brackets = brackets(mount, place.frame, origin.y);
+    let used: Vec<Point> = ports.iter().filter(|port| port.used).map(|port| port.place).collect();
+    let behind = Behind {
+        outline: place.outline,
+        solids: &solids,
+        brackets: &brackets,
+        survey: ground.survey,
+        framing: ground.framing,
+    };
+    let opening = middle_of(&used).and_then(|wished| entry(&behind, wished));
+    MountedPlan {
+        id: mount.id.clone(),
+        kind: mount.kind,
+        frame: chosen.frame,
+        plate: on_wall(in_plate),
+        solids,
+        brackets,
+        offset: chosen.offset,
+        holes: chosen.holes,
+        wish: chosen.wish,
+        entry: opening,
+        assumed: place.assumed || drop_assumed,
+    }
+}
+
+/// A plate that was not measured: 16 x 8 in (chosen; only the level line's ends hang on it).
+fn usual_plate() -> (Length, Length) {
+    (Length::millimetres(406.4), Length::millimetres(203.2))
+}
+
+/// The brackets on the piece's back, about the piece's own middle.
+fn brackets(mount: &Mount, piece: Frame, plate_top: Length) -> Vec<Rect> {
+    let Some(brackets) = &mount.brackets else { return Vec::new() };
+    let top = plate_top + brackets.top.length();
+    let upright = Span::new(top - brackets.length, top);
+    [-1.0, 1.0]
+        .map(|side| {
+            Rect::new(Span::about(piece.origin.x + brackets.apart / 2.0 * side, brackets.width), upright)
+        })
+        .to_vec()
+}
+
+/// The middle of some places; `None` of none.
+fn middle_of(places: &[Point]) -> Option<Point> {
+    let count = places.len();
+    if count == 0 {
+        return None;
+    }
+    // A handful of ports: the count is exact as f64.
+    #[expect(clippy::cast_precision_loss, reason = "far below 2^52 ports")]
+    let share = 1.0 / count as f64;
+    let sum = places.iter().fold(Point::default(), |sum, place| Point::new(sum.x + place.x, sum.y + place.y));
+    Some(Point::new(sum.x * share, sum.y * share))
+}

@@ -1,0 +1,98 @@
+//! What only a whole solve shows.
+
+use super::solve;
+use crate::job::Job;
+use crate::plan::{AssumedWhat, Next, Plan};
+use crate::subject::Id;
+
+/// The plan of `w` with these pieces and mounts, and this wall's own fields.
+fn plan(wall: &str) -> Plan {
+    let text = format!(
+        "(format: 1, pieces: [\
+            (id: \"display\", kind: display, width: \"48 in\", height: \"28 in\"),\
+            (id: \"bar\", kind: sound_bar, height: \"3 in\")],\
+          mounts: [(id: \"mount\", kind: flush, drop: \"6 in\")],\
+          walls: [(id: \"w\", height: \"96 in\", {wall})])"
+    );
+    let options = ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+    let job: Job = options.from_str(&text).unwrap();
+    solve(&job, &Id::new("w"), None)
+}
+
+/// A hanging of the display by a sideways rule.
+fn display(across: &str) -> String {
+    format!(
+        "(id: \"h-1\", piece: \"display\", mount: \"mount\", across: {across}, \
+          upright: height(of: centre, by: \"56 in\"))"
+    )
+}
+
+fn asked_for(plan: &Plan) -> Option<(String, AssumedWhat)> {
+    match &plan.next {
+        Some(Next::Measure(assumed)) => Some((assumed.subject.to_string(), assumed.what)),
+        _ => None,
+    }
+}
+
+#[test]
+fn a_width_that_marks_hang_on_is_asked_for() {
+    let on_wall = plan(&format!("options: [(id: \"o\", hangings: [{}])]", display("on_wall")));
+    assert!(on_wall.marks.iter().any(|mark| mark.assumed));
+    assert!(matches!(asked_for(&on_wall), Some((subject, AssumedWhat::WallWidth(_))) if subject == "w"));
+
+    let beside = display("beside(from: \"left\", by: \"20 in\")");
+    let from_left = plan(&format!("options: [(id: \"o\", hangings: [{beside}])]"));
+    assert!(from_left.marks.iter().all(|mark| !mark.assumed), "the width does not matter here");
+    assert_eq!(asked_for(&from_left), None);
+}
+
+#[test]
+fn a_feature_that_a_piece_is_centred_on_is_asked_for() {
+    let door = "features: [(id: \"door\", kind: door, across: (left: (by: \"30 in\")))]";
+    let wall =
+        |rule| format!("width: \"200 in\", {door}, options: [(id: \"o\", hangings: [{}])]", display(rule));
+    let on_it = plan(&wall("on(\"door\")"));
+    assert!(matches!(asked_for(&on_it), Some((subject, AssumedWhat::Width(_))) if subject == "door"));
+    assert_eq!(asked_for(&plan(&wall("on_wall"))), None, "nothing hangs on the door");
+}
+
+#[test]
+fn a_piece_that_waits_for_another_assumes_once() {
+    let bar = "(id: \"h-2\", piece: \"bar\", hung_on: \"display\", across: on(\"display\"), \
+               upright: gap(side: down, of: \"display\", by: \"1 in\"))";
+    let plan = plan(&format!(
+        "width: \"200 in\", options: [(id: \"o\", hangings: [{bar}, {}])]",
+        display("on_wall")
+    ));
+    let of_bar = plan.assumed.iter().filter(|assumed| assumed.subject.to_string() == "bar").count();
+    assert_eq!(of_bar, 1);
+}
+
+#[test]
+fn what_a_probe_and_a_butt_suppose_is_told() {
+    let wall = format!(
+        "width: \"200 in\", hits: [(id: \"s\", kind: centre, x: (by: \"100 in\"))], \
+         features: [(id: \"door\", kind: door, across: (left: (by: \"10 in\"), width: \"36 in\"), \
+         upright: (height: \"82 in\"))], options: [(id: \"o\", hangings: [{}])]",
+        display("on_wall")
+    );
+    let supposed = plan(&wall);
+    let told = |id: &str, what: fn(&AssumedWhat) -> bool| {
+        supposed.assumed.iter().any(|one| one.subject.to_string() == id && what(&one.what))
+    };
+    assert!(told("door", |what| matches!(what, AssumedWhat::Proud(_))));
+    assert!(!told("w", |what| matches!(what, AssumedWhat::Thickness(_))), "no probe is asked for");
+}
+
+#[test]
+fn a_rule_that_names_what_is_not_there_says_so() {
+    use crate::finding::What;
+    let told = |across: &str| {
+        let plan =
+            plan(&format!("width: \"200 in\", options: [(id: \"o\", hangings: [{}])]", display(across)));
+        plan.findings.first().map(|finding| finding.what.clone())
+    };
+    let named = crate::subject::Subject::read("stove").unwrap();
+    assert_eq!(told("on(\"stove\")"), Some(What::NotThere { named }));
+    assert_eq!(told("on(\"display\")"), Some(What::Ring), "placed by itself");
+}
