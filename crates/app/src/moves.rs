@@ -5,6 +5,9 @@
 
 mod extent;
 mod piece;
+mod rule;
+
+pub use rule::{gap_rule, height_rule};
 
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
@@ -73,10 +76,8 @@ pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
 #[must_use]
 pub fn with_option(job: &Job, plan: &Plan) -> Job {
     let mut after = job.clone();
-    if plan.option.is_none()
-        && let Some(piece) = plan.pieces.first()
-    {
-        piece::write_down(&mut after, plan, piece);
+    if plan.option.is_none() && !plan.pieces.is_empty() {
+        piece::write_down(&mut after, plan);
     }
     after
 }

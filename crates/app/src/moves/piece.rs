@@ -2,13 +2,10 @@
 
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
-use strikeline_solver::job::place::UprightDatum;
-use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{MarkWhat, Reading};
 use strikeline_solver::plan::piece::PiecePlan;
-use strikeline_solver::solve::solve;
+use strikeline_solver::solve::{assumed_option, solve};
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
@@ -110,7 +107,7 @@ fn rest(plan: &Plan, piece: &Id, axis: Axis) -> Length {
 fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize, usize, usize)> {
     let wall = job.walls.iter().position(|wall| wall.id == plan.wall)?;
     let Some(option) = &plan.option else {
-        write_down(job, plan, piece);
+        write_down(job, plan);
         return Some((wall, job.walls.get(wall)?.options.len().checked_sub(1)?, 0));
     };
     let options = &job.walls.get(wall)?.options;
@@ -120,24 +117,12 @@ fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize
 }
 
 /// Writes the option that the plan assumed down as one of the job's own.
-pub(super) fn write_down(job: &mut Job, plan: &Plan, piece: &PiecePlan) {
-    let above_floor = piece.ruled_centre.y - plan.survey.floor.y_at(piece.ruled_centre.x);
-    let hanging = Hanging {
-        id: job.give_id("hanging"),
-        piece: piece.id.clone(),
-        mount: piece.mount.as_ref().map(|mount| mount.id.clone()).filter(|id| job.mount(id).is_some()),
-        hung_on: None,
-        across: AcrossRule::OnWall,
-        upright: UprightRule::Height {
-            of: PieceHeight::Centre,
-            from: UprightDatum::Floor,
-            toward: None,
-            by: above_floor.max(Length::default()).quantised().with_unit(plan.style.graduation.unit()),
-        },
-        nudge: Nudge::default(),
-        cables: Vec::new(),
-    };
-    let option = WallOption { id: job.give_id("option"), hangings: vec![hanging], ..WallOption::default() };
+pub(super) fn write_down(job: &mut Job, plan: &Plan) {
+    let mut option = assumed_option(job);
+    option.id = job.give_id("option");
+    for hanging in &mut option.hangings {
+        hanging.id = job.give_id("hanging");
+    }
     if let Some(wall) = job.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.options.push(option);
     }

@@ -13,7 +13,6 @@ use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
-use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
 /// Shows where each piece of the option goes. An assumed option is written down at the first change.
@@ -109,13 +108,12 @@ fn upright(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed:
     };
     let id = hanging.piece.clone();
     if let Some(index) = choice(ui, field_id(&id, "upright"), "Height", &shown, &entries, held) {
-        let now = plan.pieces.iter().find(|piece| piece.id == hanging.piece).map(|piece| piece.outline);
         hanging.upright = match HEIGHTS.get(index) {
-            Some((of, _)) => height_rule(*of, now, plan),
+            Some((of, _)) => moves::height_rule(plan, &hanging.piece, *of),
             None => {
                 let feature = index.checked_sub(HEIGHTS.len()).and_then(|index| things.get(index));
                 let Some((of, _)) = feature else { return };
-                gap_rule(of, now, plan)
+                moves::gap_rule(plan, &hanging.piece, of)
             }
         };
         hanging.nudge.up = Offset::default();
@@ -129,39 +127,6 @@ fn upright(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed:
         }
         UprightRule::Aligned { .. } => {}
     }
-}
-
-type WallRect = strikeline_solver::geometry::Rect;
-
-/// A height rule that leaves the piece about where it is, in whole graduations.
-fn height_rule(of: PieceHeight, now: Option<WallRect>, plan: &Plan) -> UprightRule {
-    let now = now.unwrap_or_default();
-    let y = match of {
-        PieceHeight::Top => now.top,
-        PieceHeight::Centre => now.centre().y,
-        PieceHeight::Bottom => now.bottom,
-    };
-    let above = y - plan.survey.floor.y_at(now.centre().x);
-    UprightRule::Height { of, from: UprightDatum::Floor, toward: None, by: whole(above, plan) }
-}
-
-/// A gap rule that leaves the piece about where it is, in whole graduations.
-fn gap_rule(of: &Id, now: Option<WallRect>, plan: &Plan) -> UprightRule {
-    let now = now.unwrap_or_default();
-    let feature = plan.survey.features.iter().find(|feature| feature.id == *of);
-    let piece = plan.pieces.iter().find(|piece| piece.id == *of);
-    let edge = feature.map(|feature| feature.top_at(now.centre().x)).or(piece.map(|piece| piece.outline.top));
-    let edge = edge.unwrap_or(now.bottom);
-    UprightRule::Gap {
-        side: UpDown::Up,
-        of: of.clone(),
-        by: whole(now.bottom - edge, plan),
-        follow: strikeline_solver::job::rule::Follow::default(),
-    }
-}
-
-fn whole(length: Length, plan: &Plan) -> Length {
-    plan.style.length_of(plan.style.steps(length)).max(Length::default())
 }
 
 fn nudge(ui: &mut Ui, hanging: &mut Hanging, allowed: Allowed) {
