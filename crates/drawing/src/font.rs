@@ -29,7 +29,7 @@ static REGULAR: LazyLock<Option<Face<'static>>> = LazyLock::new(|| Face::parse(F
 static SEMIBOLD: LazyLock<Option<Face<'static>>> = LazyLock::new(|| Face::parse(FONT_SEMIBOLD, 0).ok());
 
 /// A face of the typeface. `None` only for a damaged file, which a test rules out.
-fn face(weight: Weight) -> Option<&'static Face<'static>> {
+pub(crate) fn face(weight: Weight) -> Option<&'static Face<'static>> {
     match weight {
         Weight::Regular => REGULAR.as_ref(),
         Weight::Semibold => SEMIBOLD.as_ref(),

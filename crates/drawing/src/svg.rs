@@ -1,15 +1,17 @@
 //! A scene as SVG: black graphite on white paper, in millimetres, the same text for the same scene.
 
+mod outline;
 mod palette;
 
-use crate::font::{FAMILY, Weight};
+use crate::font::{FAMILY, Weight, text_width_mm};
 use crate::paper::PaperPoint;
 use crate::scene::{Anchor, Item, ItemKind, Scene, Turn};
 use palette::Paint;
 use std::fmt::Write;
 
-/// The text of an SVG file, sized in millimetres. Fonts are named, not embedded: the bundled face, else the
-/// reader's own sans-serif.
+/// The text of an SVG file, sized in millimetres. Texts are drawn as outlines, so that they look and measure
+/// alike everywhere; what they say stands in `aria-label`. A text in a script that the bundled face lacks is
+/// set in the reader's own sans-serif.
 #[must_use]
 pub fn svg(scene: &Scene) -> String {
     let (width, height) = (number(scene.width_mm), number(scene.height_mm));
@@ -55,6 +57,27 @@ fn write_item(out: &mut String, item: &Item) {
         }
         ItemKind::Text { at, text, height_mm, anchor, turn, weight } => {
             let (x, y) = (number(at.x_mm), number(at.y_mm));
+            let turned = if *turn == Turn::Up { " rotate(-90)" } else { "" };
+            if let Some(data) = outline::path(text, *height_mm, *weight) {
+                let width_mm = text_width_mm(text, *height_mm, *weight);
+                let back = match anchor {
+                    Anchor::Start => 0.0,
+                    Anchor::Middle => width_mm / 2.0,
+                    Anchor::End => width_mm,
+                };
+                put(
+                    out,
+                    &format!("<path role=\"img\" aria-label=\"{}\" fill=\"{}\"", escaped(text), paint.stroke),
+                );
+                put(
+                    out,
+                    &format!(" transform=\"translate({x} {y}){turned} translate({} 0)\"", number(-back)),
+                );
+                put(out, &format!(" d=\"{data}\""));
+                subject(out, item);
+                put(out, "/>\n");
+                return;
+            }
             put(out, &format!("<text x=\"{x}\" y=\"{y}\" font-size=\"{}\"", number(*height_mm)));
             put(out, &format!(" fill=\"{}\"", paint.stroke));
             match anchor {
