@@ -27,5 +27,5 @@ pub use mark_name::{mark_name, stage};
 pub use next::next;
 pub use plan_text::plan_text;
 pub use things::thing;
-pub use top_line::top_line;
+pub use top_line::{place_line, top_line};
 pub use wish::wish;

@@ -27,8 +27,10 @@ pub fn height(session: &Session, plan: &Plan) -> f32 {
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     options(ui, session, plan);
     ScrollArea::vertical().id_salt("told").auto_shrink(false).show(ui, |ui| {
-        for piece in &plan.pieces {
-            ui.add(egui::Label::new(words::top_line(plan, piece)).wrap());
+        for (index, piece) in plan.pieces.iter().enumerate() {
+            // What to do now is one thing, told once.
+            let line = if index == 0 { words::top_line(plan, piece) } else { words::place_line(plan, piece) };
+            ui.add(egui::Label::new(line).wrap());
             if let Some(wish) = words::wish(plan, piece) {
                 let quiet = theme::quiet(ui.theme());
                 ui.add(egui::Label::new(RichText::new(wish).color(quiet)).wrap());

@@ -1,8 +1,8 @@
 //! The whole plan as text for a terminal.
 
 use super::phrase::one_line;
+use super::place_line;
 use super::things::{Called, along, hole_name};
-use super::top_line::place_line;
 use super::{assumed, cautions, finding, mark, mark_name, next, stage, wish};
 use crate::finding::Level;
 use crate::job::Job;

@@ -22,8 +22,9 @@ pub fn top_line(plan: &Plan, piece: &PiecePlan) -> String {
     }
 }
 
-/// The same without what to do now.
-pub(super) fn place_line(plan: &Plan, piece: &PiecePlan) -> String {
+/// The same without what to do now: for every piece but the first.
+#[must_use]
+pub fn place_line(plan: &Plan, piece: &PiecePlan) -> String {
     let mut parts = match &piece.mount {
         Some(mount) => plate(plan, piece, mount),
         None => bare_piece(plan, piece),
