@@ -214,6 +214,8 @@ pub enum What {
     },
     /// There is no room behind the piece for the cables' opening.
     NoEntry,
+    /// Behind the piece is nothing that a cable could run in.
+    NoBay,
     /// Nothing can be reached with a tape: a helping mark could not be placed.
     WithHelp {
         /// The place that cannot be reached.
@@ -285,6 +287,7 @@ impl What {
             Self::NoStudMet => "no_stud_met",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",
+            Self::NoBay => "no_bay",
             Self::WithHelp { .. } => "with_help",
             Self::OtherSide { .. } => "other_side",
             Self::PlansOnly => "plans_only",

@@ -17,6 +17,7 @@ mod lift_room;
 mod missing;
 mod more_studs_near;
 mod near_box;
+mod no_bay;
 mod no_entry;
 mod no_stud_met;
 mod off_wall;
@@ -50,7 +51,7 @@ use crate::plan::Plan;
 type Rule = fn(&Job, &Wall, &Plan) -> Vec<Finding>;
 
 /// Every rule, in the order in which findings of one level are told.
-const RULES: [Rule; 28] = [
+const RULES: [Rule; 29] = [
     does_not_close::check,
     off_wall::check,
     over_feature::check,
@@ -74,6 +75,7 @@ const RULES: [Rule; 28] = [
     tilt::check,
     access_below::check,
     no_entry::check,
+    no_bay::check,
     floor_out_of_level::check,
     floor_not_read::check,
     crooked_edge::check,

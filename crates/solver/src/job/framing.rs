@@ -118,4 +118,14 @@ impl WallFraming {
             Self::Masonry(_) | Self::Concrete(_) | Self::Veneer | Self::NoFraming => None,
         }
     }
+
+    /// Whether there are bays between uprights, in which a cable could run. What is not known may have them: a
+    /// look into the bay comes before any cut.
+    #[must_use]
+    pub fn has_bays(&self) -> bool {
+        match self {
+            Self::Wood(_) | Self::Steel(_) | Self::NotKnown => true,
+            Self::Masonry(_) | Self::Concrete(_) | Self::Veneer | Self::NoFraming => false,
+        }
+    }
 }

@@ -2,14 +2,19 @@
 //! things: its cable will show, or the plate must move (common practice, no source).
 
 use super::hung;
+use super::plane::framing_at;
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
+use crate::job::framing::WallFraming;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
-    let without = hung::mounted(job, wall, plan)
-        .filter(|(hung, mounted, _)| mounted.entry.is_none() && hung.at.ports.iter().any(|port| port.used));
+    let without = hung::mounted(job, wall, plan).filter(|(hung, mounted, _)| {
+        let framing = framing_at(wall, &plan.survey, hung.at.outline.centre());
+        let is_used = hung.at.ports.iter().any(|port| port.used);
+        mounted.entry.is_none() && is_used && framing.is_none_or(WallFraming::has_bays)
+    });
     let told = without.map(|(hung, ..)| Finding {
         level: Level::Caution,
         subject: hung.at.id.whole(),
@@ -32,5 +37,8 @@ mod tests {
         assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::NoEntry)]);
         room.plan.pieces[0].ports[0].used = false;
         assert!(room.told(check).is_empty());
+        room.plan.pieces[0].ports[0].used = true;
+        room.wall_mut().framing = Some(WallFraming::Concrete(crate::job::framing::Concrete::default()));
+        assert!(room.told(check).is_empty(), "a wall without bays is told by another rule");
     }
 }

@@ -4,23 +4,32 @@ use crate::geometry::Rect;
 use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
 use crate::plan::piece::{Gap, Gaps, PiecePlan};
-use crate::plan::survey::Survey;
+use crate::plan::survey::{PlacedFeature, Survey};
 use crate::subject::Id;
 use crate::units::Length;
 
 /// The nearest thing the eye sees to either side and below, within the piece's height or width.
+///
+/// On a chimney breast that is what is on the breast, and the breast's own edges in place of the wall's ends.
 pub(super) fn gaps(wall: &Wall, survey: &Survey, piece: &PiecePlan, pieces: &[(Id, Rect)]) -> Gaps {
     let outline = piece.outline;
-    let features = survey.features.iter().filter(|feature| {
-        feature.kind != FeatureKind::ChimneyBreast && feature.kind != FeatureKind::Panelling
-    });
+    let middle = outline.centre();
+    let breast = survey.breast_at(middle.x, Some(middle.y));
+    let seen = |feature: &&PlacedFeature| match breast {
+        Some(breast) => feature.on.as_ref() == Some(&breast.id),
+        None => feature.on.is_none() && feature.kind != FeatureKind::Panelling,
+    };
+    let features = survey.features.iter().filter(seen);
     let features: Vec<(Id, Rect)> = features.map(|feature| (feature.id.clone(), feature.rect)).collect();
     let others = pieces.iter().filter(|(id, _)| *id != piece.id);
     let things: Vec<&(Id, Rect)> = features.iter().chain(others).collect();
 
-    let mut left = Gap { to: wall.id.part("left"), from: outline.left, other: outline.left };
-    let mut right_gap = survey.outline.right - outline.right;
-    let mut right = Gap { to: wall.id.part("right"), from: right_gap, other: right_gap };
+    let plane = breast.map_or(survey.outline, |breast| breast.rect);
+    let plane_id = breast.map_or(&wall.id, |breast| &breast.id);
+    let left_gap = outline.left - plane.left;
+    let mut left = Gap { to: plane_id.part("left"), from: left_gap, other: left_gap };
+    let mut right_gap = plane.right - outline.right;
+    let mut right = Gap { to: plane_id.part("right"), from: right_gap, other: right_gap };
     let mut below: Option<Gap> = None;
     for (id, rect) in things {
         if rect.upright().overlaps(outline.upright()) {

@@ -64,16 +64,18 @@ impl Site<'_> {
         marks
     }
 
-    /// The two lines to sweep for studs: at the plate's upper and lower hole rows, over the piece and a bay
-    /// to each side.
+    /// The two lines to sweep: at the plate's upper and lower hole rows, over the piece and a bay to each
+    /// side, as far as the plane goes that the piece hangs on.
     fn sweep(&self, piece: &PiecePlan, mount: &MountedPlan, marks: &mut Vec<Mark>) {
         let heights = mount.holes.iter().map(|hole| hole.place.y);
         let upper = heights.clone().reduce(Length::max).unwrap_or(mount.plate.top);
         let lower = heights.reduce(Length::min).unwrap_or(mount.plate.bottom);
         let past = Length::millimetres(SWEEP_PAST_MM);
-        let wall = self.survey.outline.across();
+        let middle = piece.outline.centre();
+        let breast = self.survey.breast_at(middle.x, Some(middle.y));
+        let plane = breast.map_or(self.survey.outline, |breast| breast.rect).across();
         let ends = piece.outline.across().grown(past);
-        let ends = Span { from: ends.from.max(wall.from), to: ends.to.min(wall.to) };
+        let ends = Span { from: ends.from.max(plane.from), to: ends.to.min(plane.to) };
         let rows = if same(upper, lower) { vec![(true, upper)] } else { vec![(true, upper), (false, lower)] };
         for (upper, y) in rows {
             let name = if upper { "sweep_upper" } else { "sweep_lower" };

@@ -6,6 +6,7 @@ use super::entry::{Behind, entry};
 use super::holes::Ground;
 use super::placement::{self, Placed};
 use crate::geometry::{Frame, Point, Rect, Span};
+use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
 use crate::job::piece::Piece;
 use crate::job::plate::{Plate, Solid};
@@ -51,7 +52,8 @@ pub(super) fn mounted(
         survey: ground.survey,
         framing: ground.framing,
     };
-    let opening = middle_of(&used).and_then(|wished| entry(&behind, wished));
+    let has_bays = framing_at(&ground, place.outline.centre()).is_none_or(WallFraming::has_bays);
+    let opening = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
     MountedPlan {
         id: mount.id.clone(),
         kind: mount.kind,
@@ -65,6 +67,11 @@ pub(super) fn mounted(
         entry: opening,
         assumed: place.assumed || drop_assumed,
     }
+}
+
+/// What the wall, or the chimney breast at a place, is made of.
+fn framing_at<'a>(ground: &Ground<'a>, place: Point) -> Option<&'a WallFraming> {
+    ground.wall.framing_on(ground.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id))
 }
 
 /// A plate that was not measured: 16 x 8 in (chosen; only the level line's ends hang on it).

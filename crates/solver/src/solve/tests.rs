@@ -4,6 +4,7 @@ use super::solve;
 use crate::job::Job;
 use crate::plan::{AssumedWhat, Next, Plan};
 use crate::subject::Id;
+use crate::units::Length;
 
 /// The plan of `w` with these pieces and mounts, and this wall's own fields.
 fn plan(wall: &str) -> Plan {
@@ -25,6 +26,11 @@ fn display(across: &str) -> String {
         "(id: \"h-1\", piece: \"display\", mount: \"mount\", across: {across}, \
           upright: height(of: centre, by: \"56 in\"))"
     )
+}
+
+/// A length in inches to a millionth, so that the last bits of sums do not count.
+fn inches(length: Length) -> String {
+    format!("{:.6}", length.in_inches())
 }
 
 fn asked_for(plan: &Plan) -> Option<(String, AssumedWhat)> {
@@ -95,4 +101,61 @@ fn a_rule_that_names_what_is_not_there_says_so() {
     let named = crate::subject::Subject::read("stove").unwrap();
     assert_eq!(told("on(\"stove\")"), Some(What::NotThere { named }));
     assert_eq!(told("on(\"display\")"), Some(What::Ring), "placed by itself");
+}
+
+/// A wall of 200 in with a breast of 80 in in its middle, and on the wall beside it a rail at the display's height.
+fn on_breast() -> Plan {
+    let breast = "(id: \"breast\", kind: chimney_breast, across: (left: (by: \"60 in\"), width: \"80 in\"), \
+         upright: (bottom: (by: \"0 in\"), height: \"96 in\"), proud: \"13 in\")";
+    let rail = "(id: \"rail\", kind: trim, across: (left: (by: \"0 in\"), width: \"60 in\"), \
+                upright: (bottom: (by: \"50 in\"), height: \"2 in\"), proud: \"1 in\")";
+    plan(&format!(
+        "width: \"200 in\", features: [{breast}, {rail}], options: [(id: \"o\", hangings: [{}])]",
+        display("on(\"breast\")")
+    ))
+}
+
+#[test]
+fn gaps_and_sweeps_on_a_breast_end_at_its_edges() {
+    let plan = on_breast();
+    let gaps = &plan.pieces[0].gaps;
+    for (gap, to) in [(&gaps.left, "breast.left"), (&gaps.right, "breast.right")] {
+        let gap = gap.as_ref().unwrap();
+        assert_eq!((gap.to.to_string().as_str(), inches(gap.from).as_str()), (to, "16.000000"));
+    }
+    let sweep = plan.marks.iter().find(|mark| mark.id.part_str() == "sweep_upper").unwrap();
+    let (from, to) = sweep.line.unwrap();
+    assert_eq!((inches(from.x).as_str(), inches(to.x).as_str()), ("60.000000", "140.000000"));
+}
+
+#[test]
+fn beside_a_breast_the_gap_ends_at_its_side() {
+    let breast = "(id: \"breast\", kind: chimney_breast, across: (left: (by: \"100 in\"), width: \"60 in\"), \
+                  upright: (bottom: (by: \"0 in\"), height: \"96 in\"), proud: \"13 in\")";
+    let plan = plan(&format!(
+        "width: \"200 in\", features: [{breast}], options: [(id: \"o\", hangings: [{}])]",
+        display("beside(from: \"left\", by: \"20 in\")")
+    ));
+    let gap = plan.pieces[0].gaps.right.as_ref().unwrap();
+    assert_eq!((gap.to.to_string().as_str(), inches(gap.from).as_str()), ("breast.left", "32.000000"));
+}
+
+#[test]
+fn only_a_wall_with_bays_is_opened_for_a_cable() {
+    let entry = |framing: &str| {
+        let text = format!(
+            "(format: 1, pieces: [(id: \"display\", kind: display, width: \"48 in\", height: \"28 in\", \
+                ports: [(id: \"port\", carries: power, from: left, read: front, by: \"9 in\", up: \"6 in\")])],\
+              mounts: [(id: \"mount\", kind: flush, drop: \"6 in\")],\
+              walls: [(id: \"w\", width: \"200 in\", height: \"96 in\", framing: {framing})])"
+        );
+        let options =
+            ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+        let plan = solve(&options.from_str::<Job>(&text).unwrap(), &Id::new("w"), None);
+        plan.pieces[0].mount.as_ref().unwrap().entry
+    };
+    assert!(entry("wood(())").is_some() && entry("not_known").is_some());
+    for solid in ["concrete(())", "masonry((solid: false))", "veneer", "no_framing"] {
+        assert_eq!(entry(solid), None, "{solid}");
+    }
 }

@@ -136,6 +136,9 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             format!("{} meets {studs} of the studs; moved {} it meets {most}", plate(), ways.join(" or "))
         }
         What::NoEntry => format!("there is no room behind {} for the cables' opening", piece()),
+        What::NoBay => {
+            format!("the wall behind {} has no bays: run the cables on its surface and cut nothing", piece())
+        }
         What::WithHelp { .. } => format!("{} cannot be reached with a tape alone: take it with help", thing(plan, subject)),
         What::OtherSide { outside, neighbour } => if *neighbour {
             "a neighbour, shaft or garage is on the other side: the wall may be fire-rated; ask before cutting"

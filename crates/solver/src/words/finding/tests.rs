@@ -54,6 +54,7 @@ fn what_a_hole_or_plate_would_meet() {
     let text = told("display-1", What::MoreStudsNear { studs: 1, most: 2, left, right });
     assert!(text.contains("7/8\" to the left or 3\" to the right"), "{text}");
     told("display-1", What::NoEntry);
+    told("display-1", What::NoBay);
 }
 
 #[test]
