@@ -15,7 +15,8 @@ use strikeline::files::job_file::read_job;
 
 fn demo_jobs() -> Vec<PathBuf> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-jobs");
-    let mut jobs: Vec<PathBuf> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut jobs: Vec<PathBuf> =
+        std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     jobs.sort();
     jobs
 }

@@ -127,8 +127,10 @@ impl Site<'_> {
         level.line = Some((left, right));
         level.assumed = mount.assumed;
         level.on_tape = !(hides(left) && hides(right));
-        let (at_left, help_left) = self.reading(&level, "", left, Axis::Upright, piece);
-        let (at_right, help_right) = self.reading(&level, "_right", right, Axis::Upright, piece);
+        let (left_ways, right_ways) = self.ways_of_ends(left, right);
+        let (at_left, help_left) = self.reading_by(left_ways, &level, "", left, Axis::Upright, piece);
+        let (at_right, help_right) =
+            self.reading_by(right_ways, &level, "_right", right, Axis::Upright, piece);
         marks.extend([help_left, help_right].into_iter().flatten());
         level.readings = vec![at_left, at_right];
         marks.push(level);

@@ -159,3 +159,29 @@ fn only_a_wall_with_bays_is_opened_for_a_cable() {
         assert_eq!(entry(solid), None, "{solid}");
     }
 }
+
+#[test]
+fn a_level_line_is_read_from_one_datum_where_it_can() {
+    let feature = |id: &str, across: &str, top: &str| {
+        format!(
+            "(id: \"{id}\", kind: bench, across: {across}, upright: (bottom: (by: \"0 in\"), \
+             height: \"{top} in\"), proud: \"1 in\")"
+        )
+    };
+    // The box is higher and under the left end only; the bench runs under both.
+    let low = feature("bench", "(left: (by: \"40 in\"), width: \"120 in\")", "20");
+    let high = feature("box", "(left: (by: \"60 in\"), width: \"30 in\")", "30");
+    let from = |features: &str| {
+        let plan = plan(&format!(
+            "width: \"200 in\", features: [{features}], options: [(id: \"o\", hangings: [{}])]",
+            display("on_wall")
+        ));
+        let level = plan.marks.iter().find(|mark| mark.id.part_str() == "level_line").unwrap();
+        level.readings.iter().map(|reading| format!("{:?}", reading.from)).collect::<Vec<_>>()
+    };
+    let both = from(&format!("{low}, {high}"));
+    assert_eq!(both[0], both[1]);
+    assert!(both[0].contains("bench"), "{both:?}");
+    let apart = from(&high);
+    assert_ne!(apart[0], apart[1], "the box alone is not under both ends");
+}

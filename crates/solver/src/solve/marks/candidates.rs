@@ -59,6 +59,30 @@ impl Site<'_> {
         ways
     }
 
+    /// The ways to read the heights of a line's two ends, best first, from one datum where the best ways leave a
+    /// choice: a shelf under one end and a rail under the other need not agree.
+    pub(super) fn ways_of_ends(&self, left: Point, right: Point) -> (Vec<Way>, Vec<Way>) {
+        let (mut at_left, mut at_right) = (self.ways(left, Axis::Upright), self.ways(right, Axis::Upright));
+        let span = self.settings.arm_span() + Length::millimetres(SAME_PLACE_MM);
+        let as_good = |ways: &[Way], way: &Way| {
+            ways.first()
+                .is_some_and(|first| first.how == way.how && (first.value > span) == (way.value > span))
+        };
+        let shared = at_left.iter().position(|way| {
+            let other = at_right.iter().find(|other| other.from == way.from);
+            as_good(&at_left, way) && other.is_some_and(|other| as_good(&at_right, other))
+        });
+        if let Some(shared) = shared {
+            let way = at_left.remove(shared);
+            if let Some(other) = at_right.iter().position(|other| other.from == way.from) {
+                let other = at_right.remove(other);
+                at_right.insert(0, other);
+            }
+            at_left.insert(0, way);
+        }
+        (at_left, at_right)
+    }
+
     fn across_ways(&self, place: Point) -> Vec<Way> {
         let mut ways = Vec::new();
         let breast = self.breast_at(place);

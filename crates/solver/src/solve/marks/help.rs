@@ -17,7 +17,19 @@ impl Site<'_> {
         axis: Axis,
         piece: &PiecePlan,
     ) -> (Reading, Option<Mark>) {
-        let ways = self.ways(place, axis);
+        self.reading_by(self.ways(place, axis), mark, suffix, place, axis, piece)
+    }
+
+    /// The reading by the first of these ways.
+    pub(super) fn reading_by(
+        &self,
+        ways: Vec<Way>,
+        mark: &Mark,
+        suffix: &str,
+        place: Point,
+        axis: Axis,
+        piece: &PiecePlan,
+    ) -> (Reading, Option<Mark>) {
         if let Some(first) = ways.first() {
             return (self.told(first, &ways, place, axis, piece), None);
         }
