@@ -4,9 +4,9 @@
 use proptest::prelude::*;
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::feature::{Feature, FeatureKind};
-use strikeline_solver::job::mount::{Mount, MountKind};
+use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
-use strikeline_solver::job::piece::{Piece, PieceKind};
+use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{
     AcrossExtent, AcrossReading, UprightDatum, UprightExtent, UprightReading,
 };
@@ -93,36 +93,11 @@ fn rooms() -> impl Strategy<Value = Job> {
                 units: Some(if metric { Units::Millimetres } else { Units::Inches }),
                 pieces: vec![Piece {
                     id: Id::new("display-1"),
-                    kind: PieceKind::Display,
-                    name: None,
                     width: Some(mm(width).quantised()),
                     height: Some(mm(height).quantised()),
-                    depth: None,
-                    mass: None,
-                    centre_of_mass: None,
-                    pattern: None,
-                    ports: Vec::new(),
+                    ..Piece::default()
                 }],
-                mounts: vec![Mount {
-                    id: Id::new("mount-1"),
-                    kind: MountKind::Flush,
-                    name: None,
-                    mass: None,
-                    plate: None,
-                    brackets: None,
-                    drop: Some(mm(120.0)),
-                    hook_rise: None,
-                    play_left: None,
-                    play_right: None,
-                    height_adjustment: None,
-                    tilt: None,
-                    stand_off: None,
-                    arm: None,
-                    lift: None,
-                    access_below: None,
-                    rating: None,
-                    required: None,
-                }],
+                mounts: vec![Mount { id: Id::new("mount-1"), drop: Some(mm(120.0)), ..Mount::default() }],
                 walls: vec![wall],
                 ..Job::new()
             }

@@ -6,9 +6,9 @@ use crate::solved::Solved;
 use std::path::PathBuf;
 use std::rc::Rc;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::mount::{Mount, MountKind};
+use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::WallOption;
-use strikeline_solver::job::piece::{Piece, PieceKind};
+use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::solve::chosen_option;
@@ -123,39 +123,9 @@ impl Session {
 fn fresh_job() -> Job {
     let mut job = Job::new();
     let piece = job.give_id("display");
-    job.pieces.push(Piece {
-        id: piece,
-        kind: PieceKind::Display,
-        name: None,
-        width: None,
-        height: None,
-        depth: None,
-        mass: None,
-        centre_of_mass: None,
-        pattern: None,
-        ports: Vec::new(),
-    });
+    job.pieces.push(Piece { id: piece, ..Piece::default() });
     let mount = job.give_id("mount");
-    job.mounts.push(Mount {
-        id: mount,
-        kind: MountKind::Flush,
-        name: None,
-        mass: None,
-        plate: None,
-        brackets: None,
-        drop: None,
-        hook_rise: None,
-        play_left: None,
-        play_right: None,
-        height_adjustment: None,
-        tilt: None,
-        stand_off: None,
-        arm: None,
-        lift: None,
-        access_below: None,
-        rating: None,
-        required: None,
-    });
+    job.mounts.push(Mount { id: mount, ..Mount::default() });
     let wall = job.give_id("wall");
     job.walls.push(Wall { id: wall, ..Wall::default() });
     job

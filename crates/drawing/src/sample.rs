@@ -186,6 +186,8 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
                 Span::new(plate_top - inch(6.5), plate_top - inch(2.5)),
             )),
             assumed: false,
+            holes_assumed: false,
+            middle_assumed: false,
         }),
         ports: vec![
             PortPlan { id: Id::new("port-1"), place: centre, used: true },

@@ -8,6 +8,7 @@ pub mod piece;
 pub mod survey;
 
 use crate::finding::Finding;
+use crate::job::mount::UsualPlate;
 use crate::subject::{Id, Subject};
 use crate::tape::Style;
 use crate::units::Length;
@@ -67,6 +68,8 @@ pub enum AssumedWhat {
     Drop(Length),
     /// That the plate is a strip so wide and high.
     PlateSize(Length, Length),
+    /// That the plate is a usual one.
+    Plate(UsualPlate),
     /// The thickness in front of the framing.
     Thickness(Length),
     /// How far a feature stands proud.

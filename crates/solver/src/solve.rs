@@ -17,6 +17,8 @@ mod next;
 mod pieces;
 mod placement;
 mod survey;
+mod usual_plate;
+mod usual_size;
 #[cfg(test)]
 mod tests;
 

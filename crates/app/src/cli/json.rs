@@ -179,6 +179,7 @@ fn assumed_what(what: AssumedWhat) -> &'static str {
         AssumedWhat::Height(_) => "height",
         AssumedWhat::Drop(_) => "drop",
         AssumedWhat::PlateSize(..) => "plate_size",
+        AssumedWhat::Plate(_) => "plate",
         AssumedWhat::Thickness(_) => "thickness",
         AssumedWhat::Proud(_) => "proud",
         AssumedWhat::Option => "option",

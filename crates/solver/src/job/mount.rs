@@ -7,7 +7,7 @@ use crate::units::{Angle, Length, Mass};
 use serde::{Deserialize, Serialize};
 
 /// All of a piece's hanging hardware.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Mount {
     /// Its id.
@@ -21,6 +21,9 @@ pub struct Mount {
     /// Its own mass.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mass: Option<Mass>,
+    /// A usual plate that stands in, assumed, while the mount's own is absent.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub like: Option<UsualPlate>,
     /// The part that is fixed to the wall.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub plate: Option<Plate>,
@@ -67,16 +70,33 @@ pub struct Mount {
 }
 
 /// A kind of mount.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum MountKind {
     /// Close to the wall.
+    #[default]
     Flush,
     /// Tilts.
     Tilting,
     /// Swings out on an arm.
     Arm,
     /// Comes down in front of a fireplace.
+    PullDown,
+}
+
+/// A plate as many are, of nobody's make, to plan with until the real one is measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum UsualPlate {
+    /// One narrow rail, close to the wall.
+    NarrowRail,
+    /// Two long rails, for a display that tilts.
+    TwoRails,
+    /// A narrow upright plate of an arm, for one stud.
+    ArmOnOneStud,
+    /// A wide plate of an arm, for two studs.
+    ArmOnTwoStuds,
+    /// A wide, high plate that a display is pulled down from.
     PullDown,
 }
 
@@ -183,6 +203,23 @@ pub struct Required {
     /// The holes that must be used.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub holes: Vec<Id>,
+}
+
+impl UsualPlate {
+    /// Every usual plate, in the order in which a list shows them.
+    pub const ALL: [Self; 5] =
+        [Self::NarrowRail, Self::TwoRails, Self::ArmOnOneStud, Self::ArmOnTwoStuds, Self::PullDown];
+
+    /// The kind of mount that has such a plate.
+    #[must_use]
+    pub fn kind(self) -> MountKind {
+        match self {
+            Self::NarrowRail => MountKind::Flush,
+            Self::TwoRails => MountKind::Tilting,
+            Self::ArmOnOneStud | Self::ArmOnTwoStuds => MountKind::Arm,
+            Self::PullDown => MountKind::PullDown,
+        }
+    }
 }
 
 impl Mount {

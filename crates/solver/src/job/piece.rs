@@ -7,7 +7,7 @@ use crate::units::{Length, Mass};
 use serde::{Deserialize, Serialize};
 
 /// Something to hang: its outline, seen from the front.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Piece {
     /// Its id.
@@ -18,6 +18,10 @@ pub struct Piece {
     /// What it is called.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub name: Option<String>,
+    /// The diagonal that a display is sold by: a usual case round a 16:9 picture of it stands in, assumed, for
+    /// a width or height that is absent.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub diagonal: Option<Length>,
     /// Its width.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub width: Option<Length>,
@@ -42,10 +46,11 @@ pub struct Piece {
 }
 
 /// A kind of piece.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum PieceKind {
     /// A display.
+    #[default]
     Display,
     /// A sound bar.
     SoundBar,

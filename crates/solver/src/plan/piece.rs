@@ -58,6 +58,10 @@ pub struct MountedPlan {
     pub entry: Option<Rect>,
     /// Whether its place hangs on an assumed value.
     pub assumed: bool,
+    /// Whether its holes are those of a usual plate, not of its own.
+    pub holes_assumed: bool,
+    /// Whether its middle was chosen by such holes.
+    pub middle_assumed: bool,
 }
 
 impl MountedPlan {

@@ -175,13 +175,10 @@ fn job() -> Job {
 fn display() -> Piece {
     Piece {
         id: Id::new("display-1"),
-        kind: PieceKind::Display,
-        name: None,
         width: Some(mm(1200.0)),
         height: Some(mm(700.0)),
         depth: Some(mm(50.0)),
         mass: Some(Mass::kilograms(20.0)),
-        centre_of_mass: None,
         pattern: Some(Pattern {
             across: mm(400.0),
             upright: mm(400.0),
@@ -201,6 +198,7 @@ fn display() -> Piece {
             points: None,
             reach: None,
         }],
+        ..Piece::default()
     }
 }
 
@@ -213,26 +211,14 @@ fn mount() -> Mount {
     };
     Mount {
         id: Id::new("mount-1"),
-        kind: MountKind::Flush,
-        name: None,
-        mass: None,
         plate: Some(Plate {
             solids: Vec::new(),
             thickness: None,
             holes: vec![hole("hole-1", -200.0, 20.0), hole("hole-2", 200.0, 20.0)],
             slots: Vec::new(),
         }),
-        brackets: None,
         drop: Some(mm(200.0)),
-        hook_rise: None,
-        play_left: None,
-        play_right: None,
-        height_adjustment: None,
-        tilt: None,
         stand_off: Some(mm(30.0)),
-        arm: None,
-        lift: None,
-        access_below: None,
         rating: Some(Rating {
             mass: Some(Mass::kilograms(25.0)),
             least_across: Some(mm(200.0)),
@@ -240,7 +226,7 @@ fn mount() -> Mount {
             least_upright: Some(mm(200.0)),
             most_upright: Some(mm(400.0)),
         }),
-        required: None,
+        ..Mount::default()
     }
 }
 
@@ -336,6 +322,8 @@ fn piece_plan() -> PiecePlan {
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: Some(rect((1975.0, 2025.0), (1300.0, 1376.0))),
         assumed: false,
+        holes_assumed: false,
+        middle_assumed: false,
     };
     PiecePlan {
         hanging: Id::new("hanging-1"),

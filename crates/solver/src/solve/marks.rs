@@ -139,14 +139,14 @@ impl Site<'_> {
         let below = mount.frame.to_wall(Length::default(), -(mount.plate.height() + past / 2.0));
         let mut centre = mark(piece, "centre_line", Stage::Level, MarkWhat::CentreLine, origin);
         centre.line = Some((below, above));
-        centre.assumed = mount.assumed;
+        centre.assumed = mount.assumed || mount.middle_assumed;
         centre.on_tape = !(hides(above) && hides(below));
         self.read(centre, &[Axis::Across], piece, marks);
 
         if !same(mount.offset, Length::default()) {
             let place = mount.frame.to_wall(mount.offset, Length::default());
             let mut own = mark(piece, "piece_centre", Stage::Level, MarkWhat::PieceCentre, place);
-            own.assumed = mount.assumed;
+            own.assumed = mount.assumed || mount.middle_assumed;
             own.on_tape = true;
             own.readings = vec![self.line_reading(piece, Axis::Across, mount.offset, place)];
             marks.push(own);

@@ -5,6 +5,7 @@ use super::choice::Candidates;
 use super::entry::{Behind, entry};
 use super::holes::Ground;
 use super::placement::{self, Placed};
+use super::usual_plate::usual_plate;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
@@ -24,8 +25,15 @@ pub(super) fn mounted(
     notes: &mut Notes,
 ) -> MountedPlan {
     let (drop, drop_assumed) = placement::drop(piece, mount, place.outline.height(), notes);
-    let no_plate = Plate::default();
-    let plate = mount.plate.as_ref().unwrap_or(&no_plate);
+    let stand_in = match (&mount.plate, mount.like) {
+        (None, Some(like)) => {
+            notes.assume(mount.id.whole(), AssumedWhat::Plate(like), true);
+            usual_plate(like)
+        }
+        _ => Plate::default(),
+    };
+    let plate = mount.plate.as_ref().unwrap_or(&stand_in);
+    let holes_assumed = mount.plate.is_none();
     let candidates = Candidates {
         ground,
         piece: &piece.id,
@@ -37,7 +45,7 @@ pub(super) fn mounted(
     let chosen = candidates.choose();
     let origin = chosen.frame.origin;
     let in_plate = plate.outline_in_plate().unwrap_or_else(|| {
-        let (width, height) = usual_plate();
+        let (width, height) = usual_strip();
         notes.assume(mount.id.whole(), AssumedWhat::PlateSize(width, height), false);
         Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
     });
@@ -54,6 +62,7 @@ pub(super) fn mounted(
     };
     let has_bays = framing_at(&ground, place.outline.centre()).is_none_or(WallFraming::has_bays);
     let opening = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
+    let (least_offset, most_offset) = mount.offsets();
     MountedPlan {
         id: mount.id.clone(),
         kind: mount.kind,
@@ -66,6 +75,8 @@ pub(super) fn mounted(
         wish: chosen.wish,
         entry: opening,
         assumed: place.assumed || drop_assumed,
+        holes_assumed,
+        middle_assumed: holes_assumed && least_offset != most_offset,
     }
 }
 
@@ -74,8 +85,8 @@ fn framing_at<'a>(ground: &Ground<'a>, place: Point) -> Option<&'a WallFraming> 
     ground.wall.framing_on(ground.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id))
 }
 
-/// A plate that was not measured: 16 x 8 in (chosen; only the level line's ends hang on it).
-fn usual_plate() -> (Length, Length) {
+/// A plate of which nothing is known: 16 x 8 in (chosen; only the level line's ends hang on it).
+fn usual_strip() -> (Length, Length) {
     (Length::millimetres(406.4), Length::millimetres(203.2))
 }
 

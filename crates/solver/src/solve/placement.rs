@@ -1,11 +1,12 @@
 //! Step 3: where a piece's rules put it, and the plate's possible places.
 
 use super::Notes;
+use super::usual_size::usual_size;
 use crate::finding::What;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::mount::Mount;
 use crate::job::option::Hanging;
-use crate::job::piece::{Piece, PieceKind};
+use crate::job::piece::Piece;
 use crate::job::place::{AcrossDatum, Sideways, UpDown, UprightDatum};
 use crate::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
 use crate::job::wall::Wall;
@@ -56,17 +57,10 @@ pub(super) fn place(
     })
 }
 
-/// A piece's width and height, measured or a usual one (chosen: a middling display, a sound bar under it).
+/// A piece's width and height, measured or usual.
 fn size(piece: &Piece) -> (Length, Length) {
-    let (usual_width, usual_height) = match piece.kind {
-        PieceKind::Display => (1450.0, 830.0),
-        PieceKind::SoundBar => (900.0, 70.0),
-        PieceKind::Shelf | PieceKind::Box => (600.0, 300.0),
-    };
-    (
-        piece.width.unwrap_or(Length::millimetres(usual_width)),
-        piece.height.unwrap_or(Length::millimetres(usual_height)),
-    )
+    let (usual_width, usual_height) = usual_size(piece);
+    (piece.width.unwrap_or(usual_width), piece.height.unwrap_or(usual_height))
 }
 
 /// Notes what was taken for a size not given, and a size of nothing.

@@ -185,3 +185,32 @@ fn a_level_line_is_read_from_one_datum_where_it_can() {
     let apart = from(&high);
     assert_ne!(apart[0], apart[1], "the box alone is not under both ends");
 }
+
+#[test]
+fn a_usual_plate_gives_marks_that_are_not_to_be_struck_yet() {
+    let solve_with = |mount: &str| {
+        let text = format!(
+            "(format: 1, pieces: [(id: \"display\", kind: display, width: \"48 in\", height: \"28 in\")], \
+              mounts: [(id: \"mount\", kind: tilting, drop: \"6 in\", {mount})], \
+              walls: [(id: \"w\", width: \"200 in\", height: \"96 in\", \
+                hits: [(id: \"s\", kind: centre, x: (by: \"101 in\"))], \
+                options: [(id: \"o\", hangings: [{}])])])",
+            display("on_wall")
+        );
+        let options =
+            ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+        solve(&options.from_str::<Job>(&text).unwrap(), &Id::new("w"), None)
+    };
+    let assumed = |plan: &Plan, part: &str| {
+        plan.marks.iter().find(|mark| mark.id.part_str() == part).map(|mark| mark.assumed)
+    };
+    let still = solve_with("like: two_rails");
+    assert!(matches!(asked_for(&still), Some((mount, AssumedWhat::Plate(_))) if mount == "mount"));
+    assert!(!still.pieces[0].mount.as_ref().unwrap().holes.is_empty());
+    assert_eq!(assumed(&still, "centre_line"), Some(false), "no play: the holes do not move the plate");
+    let moved = solve_with("like: two_rails, play_left: \"3 in\", play_right: \"3 in\"");
+    assert_eq!(assumed(&moved, "centre_line"), Some(true), "which hole meets the stud moves the plate");
+    assert!(moved.marks.iter().any(|mark| mark.id.part_str().starts_with("hole-") && mark.assumed));
+    let own = solve_with("like: two_rails, plate: (holes: [(right: \"1 in\", down: \"1 in\")])");
+    assert!(own.assumed.iter().all(|one| !matches!(one.what, AssumedWhat::Plate(_))), "its own is given");
+}

@@ -2,6 +2,7 @@
 
 use super::phrase::{list, sentence};
 use super::things::{piece_words, thing, whole};
+use crate::job::mount::UsualPlate;
 use crate::plan::{Assumed, AssumedWhat, Plan};
 use crate::units::Length;
 
@@ -65,6 +66,7 @@ fn lacking(plan: &Plan, assumed: &Assumed) -> String {
         AssumedWhat::PlateSize(..) => {
             format!("the size of {}", super::things::piece_part(plan, &assumed.subject, "plate"))
         }
+        AssumedWhat::Plate(_) => super::things::piece_part(plan, &assumed.subject, "plate"),
         AssumedWhat::Thickness(_) => "the thickness in front of the framing".to_owned(),
         AssumedWhat::Proud(_) => format!("how far {} stands proud", thing(plan, &assumed.subject)),
         AssumedWhat::Option => "where the piece goes".to_owned(),
@@ -87,11 +89,24 @@ fn taken(plan: &Plan, what: &AssumedWhat) -> Option<String> {
         AssumedWhat::PlateSize(width, height) => {
             Some(format!("a strip {} wide and {} high is", plan.style.print(width), plan.style.print(height)))
         }
+        AssumedWhat::Plate(like) => Some(format!("{} is", usual_plate(like))),
         AssumedWhat::LeftEnd | AssumedWhat::RightEnd => Some("an inside corner is".to_owned()),
         AssumedWhat::Option => {
             Some("the first piece on the first mount, centred on the wall at a usual height, is".to_owned())
         }
         AssumedWhat::PlaceAcross | AssumedWhat::PlaceUpright => None,
+    }
+}
+
+/// What a usual plate is called, within a sentence.
+#[must_use]
+pub fn usual_plate(like: UsualPlate) -> &'static str {
+    match like {
+        UsualPlate::NarrowRail => "a narrow rail",
+        UsualPlate::TwoRails => "a plate of two rails",
+        UsualPlate::ArmOnOneStud => "an arm's plate for one stud",
+        UsualPlate::ArmOnTwoStuds => "an arm's plate for two studs",
+        UsualPlate::PullDown => "a pull-down mount's plate",
     }
 }
 
@@ -112,6 +127,7 @@ mod tests {
             ("display-1", AssumedWhat::Height(length)),
             ("mount-1", AssumedWhat::Drop(length)),
             ("mount-1", AssumedWhat::PlateSize(length, length)),
+            ("mount-1", AssumedWhat::Plate(UsualPlate::TwoRails)),
             ("wall-1", AssumedWhat::Thickness(length)),
             ("window-1", AssumedWhat::Proud(length)),
             ("wall-1", AssumedWhat::Option),

@@ -180,6 +180,8 @@ fn mount() -> MountedPlan {
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: None,
         assumed: false,
+        holes_assumed: false,
+        middle_assumed: false,
     }
 }
 

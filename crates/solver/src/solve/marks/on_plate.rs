@@ -22,7 +22,7 @@ impl Site<'_> {
             let what = MarkWhat::Probe { hole: hole.id.clone(), depth, thickness_measured: measured };
             let mut probe = mark(piece, &format!("{}.probe", hole.id), Stage::Probe, what, hole.place);
             probe.readings = self.line_readings(piece, hole.in_plate, hole.place);
-            probe.assumed = mount.assumed;
+            probe.assumed = mount.assumed || mount.holes_assumed;
             marks.push(probe);
         }
         if let Some(entry) = mount.entry {
@@ -34,7 +34,7 @@ impl Site<'_> {
                 let mut opening = mark(piece, name, stage, what, place);
                 opening.outline = Some(entry);
                 opening.readings = self.line_readings(piece, in_plate, place);
-                opening.assumed = mount.assumed;
+                opening.assumed = mount.assumed || mount.holes_assumed;
                 marks.push(opening);
             }
         }
@@ -44,7 +44,7 @@ impl Site<'_> {
             let what = MarkWhat::Hole { hole: hole.id.clone(), first: index == 0, held };
             let mut fixed = mark(piece, hole.id.as_str(), Stage::Fix, what, hole.place);
             fixed.readings = self.line_readings(piece, hole.in_plate, hole.place);
-            fixed.assumed = mount.assumed;
+            fixed.assumed = mount.assumed || mount.holes_assumed;
             marks.push(fixed);
         }
     }
