@@ -22,6 +22,8 @@ pub struct App {
     canvas: Canvas,
     queue: Queue,
     dialog: Option<Dialog>,
+    /// What is done once the job is saved; nothing once the question for that was let go.
+    after_save: Option<Command>,
     /// The field that gets the focus when the panels are shown next.
     focus: Option<Id>,
     /// The text of the file as it was read or last saved.
@@ -75,6 +77,7 @@ impl App {
             canvas: Canvas::default(),
             queue: Queue::new(),
             dialog: None,
+            after_save: None,
             focus: None,
             as_read: None,
             is_canonical: true,
@@ -158,6 +161,10 @@ impl eframe::App for App {
         });
         if let Some(dialog) = self.dialog.take() {
             self.dialog = dialog.ui(ui, &mut self.queue);
+        }
+        // Nothing asked and nothing to be done: the save that something waits for is not to be.
+        if self.dialog.is_none() && self.queue.is_empty() {
+            self.after_save = None;
         }
         let is_quiet = self.is_quiet(ui);
         self.session.note(is_quiet);

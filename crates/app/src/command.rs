@@ -16,6 +16,8 @@ pub enum Command {
     BrowseOpen,
     /// Save to the job's own file, or ask for one.
     Save,
+    /// Save as [`Command::Save`] does, and do something else once that is done.
+    SaveThen(Box<Command>),
     /// Ask for a file to save to.
     AskSave,
     /// Save to this file.

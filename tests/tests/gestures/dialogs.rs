@@ -107,3 +107,107 @@ fn what_was_discarded_once_is_asked_about_again_after_another_change() {
     harness.run();
     harness.get_by_label("This job has changes that are not saved.");
 }
+
+/// A window on a job without a path that was changed, asked to begin a new one.
+fn changed_and_asked_for_a_new_one() -> Harness<'static, App> {
+    let mut harness = window();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Save first").click();
+    harness.run();
+    harness.get_by_label("Save the job");
+    harness
+}
+
+/// Answers the question for a path.
+fn save_to(harness: &mut Harness<'_, App>, path: &std::path::Path) {
+    harness.event(Event::Text(path.display().to_string()));
+    harness.run();
+    harness.get_all_by_role_and_label(Role::Button, "Save").last().expect("a button").click();
+    harness.run();
+}
+
+#[test]
+fn save_first_goes_on_to_what_was_asked_once_the_job_is_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    let mut harness = changed_and_asked_for_a_new_one();
+    let moved = job(&harness);
+    save_to(&mut harness, &path);
+    assert_eq!(read_job(&path).unwrap().job, moved);
+    assert_eq!(job(&harness).title, "", "a fresh job");
+    assert_eq!(harness.state().session().path, None, "which has no file");
+}
+
+#[test]
+fn save_first_goes_on_after_a_file_there_was_replaced() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    std::fs::write(&path, "something else").unwrap();
+    let mut harness = changed_and_asked_for_a_new_one();
+    let moved = job(&harness);
+    save_to(&mut harness, &path);
+    assert_eq!(job(&harness), moved, "it is asked first");
+    harness.get_by_role_and_label(Role::Button, "Replace it").click();
+    harness.run();
+    assert_eq!(read_job(&path).unwrap().job, moved);
+    assert_eq!(job(&harness).title, "", "a fresh job");
+}
+
+#[test]
+fn a_save_that_fails_or_is_cancelled_leaves_the_job_and_forgets_what_was_asked() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    for fails in [true, false] {
+        let mut harness = changed_and_asked_for_a_new_one();
+        let moved = job(&harness);
+        if fails {
+            save_to(&mut harness, &folder.path().join("no such folder").join("room.ron"));
+            harness.get_by_label_contains("Not saved");
+            harness.get_by_role_and_label(Role::Button, "Close").click();
+        } else {
+            harness.get_by_role_and_label(Role::Button, "Cancel").click();
+        }
+        harness.run();
+        assert_eq!(job(&harness), moved, "fails: {fails}");
+        // A later save is a save and nothing more.
+        harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+        harness.run();
+        save_to(&mut harness, &path);
+        assert_eq!(job(&harness), moved, "fails: {fails}");
+        assert!(!harness.state().session().is_changed());
+        std::fs::remove_file(&path).unwrap();
+    }
+}
+
+#[test]
+fn asked_to_close_and_save_first_the_window_closes_when_the_job_is_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    let mut harness = window();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(60.0, 0.0));
+    let commands = |harness: &Harness<'_, App>| {
+        let output = harness.output().viewport_output.values();
+        output.flat_map(|viewport| viewport.commands.clone()).collect::<Vec<_>>()
+    };
+    let root = harness.input_mut().viewports.entry(egui::ViewportId::ROOT).or_default();
+    root.events.push(egui::ViewportEvent::Close);
+    harness.step();
+    assert!(commands(&harness).contains(&egui::ViewportCommand::CancelClose), "{:?}", commands(&harness));
+    harness.input_mut().viewports.entry(egui::ViewportId::ROOT).or_default().events.clear();
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Save first").click();
+    harness.run();
+    harness.event(Event::Text(path.display().to_string()));
+    harness.run();
+    harness.get_all_by_role_and_label(Role::Button, "Save").last().expect("a button").click();
+    let mut closes = false;
+    for _ in 0..6 {
+        harness.step();
+        closes |= commands(&harness).contains(&egui::ViewportCommand::Close);
+    }
+    assert!(path.exists() && closes);
+}

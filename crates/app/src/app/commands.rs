@@ -48,6 +48,10 @@ impl App {
                 Some(path) => self.dialog = Some(Dialog::ByHand { path }),
                 None => self.dialog = Some(Dialog::Save { path: self.typed_path() }),
             },
+            Command::SaveThen(then) => {
+                self.after_save = Some(*then);
+                self.perform(context, Command::Save);
+            }
             Command::AskSave => self.dialog = Some(Dialog::Save { path: self.typed_path() }),
             Command::BrowseSave => {
                 if let Some(path) = file_dialog().set_file_name("job.ron").save_file() {
@@ -128,6 +132,7 @@ impl App {
                 self.session.was_saved(path.to_owned());
                 self.as_read = Some(text);
                 self.is_canonical = true;
+                self.queue.extend(self.after_save.take());
             }
             Err(FileError::ChangedOnDisk { path }) => self.dialog = Some(Dialog::OnDisk { path }),
             Err(why) => self.dialog = Some(Dialog::Message(format!("Not saved: {why}"))),

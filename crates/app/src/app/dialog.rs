@@ -60,7 +60,7 @@ impl Dialog {
             Self::Unsaved { then } => {
                 ui.heading("This job has changes that are not saved.");
                 let answers = [
-                    ("Save first", vec![Command::Save, then.clone()]),
+                    ("Save first", vec![Command::SaveThen(Box::new(then.clone()))]),
                     ("Discard the changes", vec![Command::Discard, then.clone()]),
                     ("Cancel", Vec::new()),
                 ];
