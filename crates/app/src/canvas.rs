@@ -66,7 +66,7 @@ impl Canvas {
         ui.expand_to_include_rect(canvas);
         let plan = session.plan();
         let window = shown(&plan, canvas, view_state);
-        let grabbable = handles::handles(&plan, &window);
+        let grabbable = handles::handles(&plan, &window, session.selected.as_ref());
         if let Some(focused) = handles::register(ui, &plan, canvas, &grabbable)
             && self.drag.is_none()
         {
@@ -91,8 +91,8 @@ impl Canvas {
         painter.rect_filled(canvas, 0.0, theme::desk(theme));
         paint::paint(&painter, canvas.min, theme, &scene);
         let lit = self.drag.as_ref().map(|drag| &drag.handle).or(hovered);
-        if let Some(thing) = grabbable.iter().find(|thing| Some(&thing.handle) == lit) {
-            // A ring where a finger would take it.
+        // A ring where a finger would take it: no finger hovers, so what is selected has one too.
+        for thing in grabbable.iter().filter(|thing| thing.is_selected || Some(&thing.handle) == lit) {
             painter.circle_stroke(thing.body.center(), 7.0, Stroke::new(1.5, theme::accent(theme)));
         }
     }
@@ -107,7 +107,8 @@ impl Canvas {
         if response.drag_started_by(PointerButton::Primary) || is_quick {
             let press = ui.input(|input| input.pointer.press_origin()).or(pointer);
             let plan = session.plan();
-            let held = press.and_then(|press| grab::grab(press, &handles::handles(&plan, window)).cloned());
+            let grabbable = handles::handles(&plan, window, session.selected.as_ref());
+            let held = press.and_then(|press| grab::grab(press, &grabbable).cloned());
             session.selected = held.as_ref().map(|handle| handle.id.whole());
             self.drag = held.zip(press).and_then(|(handle, press)| {
                 ui.memory_mut(|memory| memory.request_focus(handles::handle_id(&handle.id)));
@@ -192,7 +193,7 @@ pub fn shown(plan: &Plan, canvas: egui::Rect, view_state: &ViewState) -> Window 
 /// Everything that has a handle, whether it shows or not.
 fn handle_list(plan: &Plan) -> Vec<Handle> {
     let nowhere = Window { canvas: egui::Rect::ZERO, view: View::fit(plan.survey.outline, egui::Vec2::ZERO) };
-    handles::handles(plan, &nowhere).into_iter().map(|thing| thing.handle).collect()
+    handles::handles(plan, &nowhere, None).into_iter().map(|thing| thing.handle).collect()
 }
 
 /// The way an arrow key points: right, up, and whether Shift was held.

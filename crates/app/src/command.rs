@@ -17,7 +17,7 @@ pub enum Command {
     /// Save to the job's own file, or ask for one.
     Save,
     /// Save as [`Command::Save`] does, and do something else once that is done.
-    SaveThen(Box<Command>),
+    SaveThen(Box<Self>),
     /// Ask for a file to save to.
     AskSave,
     /// Save to this file.

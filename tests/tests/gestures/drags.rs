@@ -5,6 +5,8 @@ use egui::{Event, Key, Modifiers, PointerButton, vec2};
 use egui_kittest::kittest::Queryable as _;
 use strikeline::canvas;
 use strikeline::moves::HandleKind;
+use strikeline::session::Session;
+use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Nudge;
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
@@ -228,4 +230,78 @@ fn a_tap_within_one_frame_selects() {
     harness.key_press(Key::ArrowRight);
     harness.run();
     assert_eq!(nudge(&job(&harness)).right.length(), Length::inches(1.0 / 16.0).quantised());
+}
+
+/// The room with a hit over the display, away from the display's middle.
+fn room_with_a_hit_over_the_display() -> Job {
+    let mut room = room();
+    room.walls[0].hits[0].x.by = Length::inches(44.0).quantised();
+    room.walls[0].hits[0].y.as_mut().unwrap().by = Length::inches(66.0).quantised();
+    room
+}
+
+#[test]
+fn a_piece_dragged_by_its_body_near_a_hit_moves_and_the_hit_stays() {
+    let before = room_with_a_hit_over_the_display();
+    for beside in [vec2(12.0, 0.0), vec2(-9.0, 9.0), vec2(0.0, -20.0)] {
+        let mut harness = window_on(Session::new(before.clone(), None));
+        harness.run();
+        let from = middle(&mut harness, HandleKind::Hit, "hit-1") + beside;
+        drag(&mut harness, from, vec2(30.0, 10.0));
+        assert_eq!(job(&harness).walls[0].hits, before.walls[0].hits, "{beside:?}");
+        assert_ne!(nudge(&job(&harness)), Nudge::default(), "{beside:?}");
+    }
+}
+
+#[test]
+fn a_hit_over_a_piece_is_dragged_where_the_press_is_on_it_or_it_is_selected() {
+    let before = room_with_a_hit_over_the_display();
+    let mut harness = window_on(Session::new(before.clone(), None));
+    harness.run();
+    let at = middle(&mut harness, HandleKind::Hit, "hit-1");
+    drag(&mut harness, at + vec2(3.0, 3.0), vec2(30.0, 0.0));
+    let by = |harness: &egui_kittest::Harness<'_, strikeline::app::App>| job(harness).walls[0].hits[0].x.by;
+    let first = by(&harness);
+    assert!(first > before.walls[0].hits[0].x.by);
+    // Now it is selected: a fingertip is enough.
+    let at = middle(&mut harness, HandleKind::Hit, "hit-1");
+    drag(&mut harness, at + vec2(-14.0, 8.0), vec2(30.0, 0.0));
+    assert!(by(&harness) > first);
+    assert_eq!(nudge(&job(&harness)), Nudge::default());
+}
+
+/// Drags there and back with the hand down all the time.
+fn there_and_back(harness: &mut egui_kittest::Harness<'_, strikeline::app::App>, kind: HandleKind, id: &str) {
+    let from = middle(harness, kind, id);
+    press_and_move(harness, from, vec2(50.0, 30.0));
+    // A hit is drawn to nothing, not even to where it was.
+    let off = if kind == HandleKind::Hit { vec2(0.0, 0.0) } else { vec2(1.0, -1.0) };
+    harness.hover_at(from + off);
+    harness.step();
+    harness.drop_at(from + off);
+    harness.step();
+    harness.run();
+}
+
+#[test]
+fn a_drag_that_ends_where_it_began_is_no_step() {
+    let mut odd = room();
+    // A nudge and readings that are no whole graduations, and an option that is only assumed.
+    odd.walls[0].options[0].hangings[0].nudge.right.0 = Length::millimetres(33.3);
+    odd.walls[0].hits[0].x.by = Length::millimetres(333.3);
+    odd.walls[0].features[0].across.left.as_mut().unwrap().by = Length::millimetres(2033.3);
+    let mut assumed = room();
+    assumed.walls[0].options.clear();
+    for (before, kind, id) in [
+        (&odd, HandleKind::Piece, "display-1"),
+        (&odd, HandleKind::Hit, "hit-1"),
+        (&odd, HandleKind::Feature, "shelf-1"),
+        (&assumed, HandleKind::Piece, "display-1"),
+    ] {
+        let mut harness = window_on(Session::new(before.clone(), None));
+        harness.run();
+        there_and_back(&mut harness, kind, id);
+        assert_eq!(job(&harness), *before, "{id}");
+        assert!(!harness.state().session().can_undo() && !harness.state().session().is_changed(), "{id}");
+    }
 }

@@ -62,7 +62,15 @@ impl Drag {
         } else {
             snapped(&self.start_plan, &self.handle, wished, window.wall_length(DRAWN_WITHIN))
         };
-        session.job = moves::moved(&self.start_job, &self.start_plan, &self.handle, to);
+        // Back where it was nothing is rounded and no assumed option is written down.
+        let style = self.start_plan.style;
+        let is_back =
+            style.steps(to.x - self.start_place.x) == 0 && style.steps(to.y - self.start_place.y) == 0;
+        session.job = if is_back {
+            self.start_job.clone()
+        } else {
+            moves::moved(&self.start_job, &self.start_plan, &self.handle, to)
+        };
     }
 
     /// Gives back what was there before.

@@ -1,10 +1,15 @@
-//! What a press takes hold of: the nearest centre within reach of a fingertip, else the body pressed on.
+//! What a press takes hold of: the nearest centre within reach of a fingertip, else the body pressed on. A piece,
+//! or what is selected, keeps a press on its body, but for one right on a hit that lies over it.
 
-use crate::moves::Handle;
+use crate::moves::{Handle, HandleKind};
 use egui::{Pos2, Rect};
 
 /// Within this many points of its centre a thing is taken (chosen: half a fingertip).
 pub const REACH: f32 = 22.0;
+
+/// Within this many points a hit is taken from the thing it lies over (chosen: the ring drawn round it, and a
+/// point more).
+pub const ON_IT: f32 = 8.0;
 
 /// Centres nearer to each other than this are alike to a finger, in points (chosen).
 const ALIKE: f32 = 1.0;
@@ -16,6 +21,8 @@ pub struct Grabbable {
     pub handle: Handle,
     /// Its body on the canvas. May be as small as nothing.
     pub body: Rect,
+    /// Whether it is selected: what is selected is meant before what is not.
+    pub is_selected: bool,
 }
 
 impl Grabbable {
@@ -23,16 +30,41 @@ impl Grabbable {
     fn narrow(&self) -> f32 {
         self.body.width().min(self.body.height())
     }
+
+    /// Whether a press on its body is meant for it, rather than for what lies behind it or near it.
+    fn keeps_its_body(&self) -> bool {
+        self.handle.kind == HandleKind::Piece || self.is_selected
+    }
+
+    /// From how far its centre is taken, where the press is on the body of `over`.
+    fn reach(&self, over: Option<&Self>) -> f32 {
+        match over {
+            None => REACH,
+            Some(over) if self == over => REACH,
+            // A wall unit behind the display is not narrower: its middle is not for the taking.
+            Some(over) if self.narrow() >= over.narrow() => -1.0,
+            Some(_) if self.is_selected => REACH,
+            Some(_) if self.handle.kind == HandleKind::Hit => ON_IT,
+            Some(_) => -1.0,
+        }
+    }
 }
 
 /// What a press takes hold of: the nearest centre within reach, of two alike the narrower; else the narrowest
 /// body pressed on; else nothing.
+///
+/// On the body of a piece or of what is selected, only a hit or what is selected has a reach beside it.
 #[must_use]
 pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Handle> {
+    let narrowest = |meant: fn(&Grabbable) -> bool| {
+        let pressed_on = handles.iter().filter(|one| meant(one) && one.body.contains(press));
+        pressed_on.min_by(|a, b| a.narrow().total_cmp(&b.narrow()))
+    };
+    let over = narrowest(Grabbable::keeps_its_body);
     let mut best: Option<(&Grabbable, f32)> = None;
     for candidate in handles {
         let away = candidate.body.center().distance(press);
-        if away > REACH || away.is_nan() {
+        if away > candidate.reach(over) || away.is_nan() {
             continue;
         }
         let better = best.is_none_or(|(held, least)| {
@@ -42,25 +74,41 @@ pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Handle> {
             best = Some((candidate, away));
         }
     }
-    let pressed_on = || {
-        handles
-            .iter()
-            .filter(|candidate| candidate.body.contains(press))
-            .min_by(|a, b| a.narrow().total_cmp(&b.narrow()))
-    };
-    best.map(|(held, _)| held).or_else(pressed_on).map(|held| &held.handle)
+    best.map(|(held, _)| held).or(over).or_else(|| narrowest(|_| true)).map(|held| &held.handle)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::moves::HandleKind;
     use egui::{pos2, vec2};
     use strikeline_solver::subject::Id;
 
+    fn kind(kind: HandleKind, id: &str, centre: (f32, f32), size: (f32, f32)) -> Grabbable {
+        let handle = Handle { id: Id::new(id), kind };
+        let body = Rect::from_center_size(pos2(centre.0, centre.1), vec2(size.0, size.1));
+        Grabbable { handle, body, is_selected: false }
+    }
+
     fn thing(id: &str, centre: (f32, f32), size: (f32, f32)) -> Grabbable {
-        let handle = Handle { id: Id::new(id), kind: HandleKind::Feature };
-        Grabbable { handle, body: Rect::from_center_size(pos2(centre.0, centre.1), vec2(size.0, size.1)) }
+        kind(HandleKind::Feature, id, centre, size)
+    }
+
+    /// A breast and an outlet behind a display, a hit over it and one beside it.
+    fn about_a_display() -> Vec<Grabbable> {
+        vec![
+            kind(HandleKind::Feature, "breast", (3.0, 40.0), (300.0, 600.0)),
+            kind(HandleKind::Feature, "outlet", (40.0, 0.0), (8.0, 12.0)),
+            kind(HandleKind::Piece, "display", (0.0, 0.0), (200.0, 120.0)),
+            kind(HandleKind::Hit, "over", (-60.0, 0.0), (0.0, 0.0)),
+            kind(HandleKind::Hit, "beside", (115.0, 0.0), (0.0, 0.0)),
+        ]
+    }
+
+    fn select<'a>(things: &'a mut [Grabbable], id: &str) -> &'a [Grabbable] {
+        for thing in things.iter_mut() {
+            thing.is_selected = thing.handle.id.as_str() == id;
+        }
+        things
     }
 
     fn taken(press: (f32, f32), things: &[Grabbable]) -> Option<&str> {
@@ -96,5 +144,41 @@ mod tests {
     #[test]
     fn an_empty_canvas_gives_nothing() {
         assert_eq!(taken((0.0, 0.0), &[]), None);
+    }
+
+    #[test]
+    fn a_piece_keeps_its_body_but_for_a_press_right_on_a_hit() {
+        let mut things = about_a_display();
+        for selected in ["none", "display"] {
+            let things = select(&mut things, selected);
+            assert_eq!(taken((-60.0, 7.0), things), Some("over"));
+            assert_eq!(taken((-60.0, 9.0), things), Some("display"), "its body near a hit");
+            assert_eq!(taken((95.0, 0.0), things), Some("display"), "near a hit that lies beside it");
+            assert_eq!(taken((40.0, 0.0), things), Some("display"), "an outlet behind it");
+            assert_eq!(taken((3.0, 40.0), things), Some("display"), "a breast behind it");
+            assert_eq!(taken((115.0, 21.0), things), Some("beside"), "off it a fingertip is enough");
+            assert_eq!(taken((0.0, 100.0), things), Some("breast"));
+        }
+    }
+
+    #[test]
+    fn what_is_selected_is_taken_with_a_fingertip_through_a_piece() {
+        let mut things = about_a_display();
+        assert_eq!(taken((-60.0, 20.0), select(&mut things, "over")), Some("over"));
+        assert_eq!(taken((-60.0, 23.0), select(&mut things, "over")), Some("display"));
+        assert_eq!(taken((40.0, 15.0), select(&mut things, "outlet")), Some("outlet"));
+        // A wider one behind the piece is no handle on it.
+        assert_eq!(taken((3.0, 40.0), select(&mut things, "breast")), Some("display"));
+        // On its own body it keeps off what is near.
+        assert_eq!(taken((115.0, 9.0), select(&mut things, "breast")), Some("breast"));
+        assert_eq!(taken((115.0, 7.0), select(&mut things, "breast")), Some("beside"));
+    }
+
+    #[test]
+    fn the_middle_of_a_piece_is_nearer_than_a_hit_beside_it() {
+        let display = kind(HandleKind::Piece, "display", (0.0, 0.0), (200.0, 120.0));
+        let things = [display, kind(HandleKind::Hit, "hit", (7.0, 0.0), (0.0, 0.0))];
+        assert_eq!(taken((0.0, 0.0), &things), Some("display"));
+        assert_eq!(taken((4.0, 0.0), &things), Some("hit"));
     }
 }

@@ -8,7 +8,7 @@ use egui::accesskit::Role;
 use egui::{Id, Rect, Sense, Ui, WidgetInfo};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::subject::Id as JobId;
+use strikeline_solver::subject::{Id as JobId, Subject};
 use strikeline_solver::words;
 
 /// The id of a handle in the window: from its id in the job, so that it stays while the thing lives.
@@ -21,9 +21,13 @@ pub fn handle_id(id: &JobId) -> Id {
 ///
 /// What belongs to the room (a baseboard, a crown, a chimney breast) can be too.
 #[must_use]
-pub fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
+pub fn handles(plan: &Plan, window: &Window, selected: Option<&Subject>) -> Vec<Grabbable> {
     let survey = &plan.survey;
-    let thing = |id: &JobId, kind, body: Rect| Grabbable { handle: Handle { id: id.clone(), kind }, body };
+    let thing = |id: &JobId, kind, body: Rect| Grabbable {
+        handle: Handle { id: id.clone(), kind },
+        body,
+        is_selected: selected == Some(&id.whole()),
+    };
     let middle = survey.outline.centre().y;
     let hidden = survey.hidden.iter().map(|h| thing(&h.id, HandleKind::Hidden, window.canvas_rect(h.rect)));
     let features =
@@ -39,7 +43,7 @@ pub fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
 /// Registers the handles without sensing: the canvas alone senses the press. Gives the one that has the focus.
 pub fn register(ui: &Ui, plan: &Plan, canvas: Rect, handles: &[Grabbable]) -> Option<Handle> {
     let mut focused = None;
-    for Grabbable { handle, body } in handles {
+    for Grabbable { handle, body, .. } in handles {
         // As large as a fingertip, within the canvas: what lies outside of it cannot be pointed at.
         let large = Rect::from_center_size(body.center(), body.size().max(egui::Vec2::splat(TOUCH)));
         let rect = large.intersect(canvas);

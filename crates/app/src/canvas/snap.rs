@@ -1,4 +1,4 @@
-//! What a held thing is drawn to: centres, edges and studs within a few points of it.
+//! What a held thing is drawn to: where it was, and centres, edges and studs within a few points of it.
 
 use crate::moves::{Handle, HandleKind};
 use strikeline_solver::geometry::{Axis, Point, Rect};
@@ -40,6 +40,8 @@ fn body(plan: &Plan, handle: &Handle) -> Option<Rect> {
 
 fn lines(plan: &Plan, handle: &Handle, axis: Axis) -> Lines {
     let mut lines = Lines::default();
+    // To where it was: a drag that comes back changes nothing, and a level one keeps its height.
+    lines.centres.extend(body(plan, handle).map(|body| body.centre().along(axis)));
     let wall = plan.survey.outline.span(axis);
     lines.edges.extend([wall.from, wall.to]);
     if axis == Axis::Across {
