@@ -8,6 +8,7 @@ mod figure;
 mod rows;
 
 pub use figure::Figure;
+pub use rows::rows_mm;
 pub(crate) use rows::{Rows, Side, Wanted};
 
 use crate::font::Weight;

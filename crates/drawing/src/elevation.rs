@@ -1,5 +1,6 @@
 //! The wall seen face-on, with all that is on it and in it, what is to be struck and how far it is.
 
+mod clear_labels;
 mod dimensions;
 mod labels;
 mod marks;
@@ -9,6 +10,7 @@ mod wall;
 use crate::dimension::Rows;
 use crate::ink::Ink;
 use crate::look::Look;
+use crate::paper::PaperRect;
 use crate::pen::Pen;
 use crate::scale::Scale;
 use crate::scene::Scene;
@@ -52,9 +54,15 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
     marks::marks(&mut pen, plan);
 
     let frame = scale.paper_rect(plan.survey.outline).shared(scale.shown()).unwrap_or(scale.shown());
-    let mut rows = Rows::new(frame, scale.page(), look.sound_text_height_mm());
+    // By importance: what is selected or held by name, the dimensions, all other names.
+    let lit = labels::lit_labels(plan, &scale, look);
+    let lit_grounds: Vec<PaperRect> = lit.iter().map(labels::Label::ground).collect();
+    let mut rows = Rows::new(frame, scale.page(), look.sound_text_height_mm(), lit_grounds.clone());
     dimensions::ask(&mut rows, plan, &scale, look);
-    labels::labels(&mut pen, plan, rows.taken(), look.sound_text_height_mm());
+    let mut taken = rows.taken();
+    taken.extend(lit_grounds);
+    let others = labels::other_labels(plan, &scale, look, taken);
+    labels::draw(&mut pen, &others, look);
     for (wanted, dimension) in rows.into_dimensions() {
         pen.take(wanted.subject, wanted.assumed);
         // In a close look a figure stands on the wall itself: the lines under it are kept off it.
@@ -63,6 +71,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
             pen.add(ink, kind);
         }
     }
+    labels::draw(&mut pen, &lit, look);
     Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, scale }
 }
 

@@ -1,7 +1,7 @@
 //! Which dimension goes into which row beside the drawing: the least important gives way, and no figure lies
 //! on another or under an extension line.
 
-use super::{Dimension, FIGURE_GAP_MM, Figure, TICK_HALF_MM};
+use super::{Dimension, FIGURE_GAP_MM, Figure, OVERSHOOT_MM, TICK_HALF_MM};
 use crate::paper::PaperRect;
 use crate::scene::{ItemKind, Turn};
 use std::cmp::Ordering;
@@ -17,6 +17,19 @@ const MOST_ROWS: usize = 3;
 const LEAST_MM: f64 = 0.2;
 /// Free on either side of what stands in a row.
 const CLEAR_MM: f64 = 0.8;
+
+/// How far out from the outline a row's line is.
+fn out_mm(row: usize, text_height_mm: f64) -> f64 {
+    // A stacked fraction is as high as 0.96 of the em; above it the next row's ticks need their half.
+    let step = NEXT_ROW_MM.max(text_height_mm * 0.96 + FIGURE_GAP_MM + TICK_HALF_MM);
+    FIRST_ROW_MM + step * row as f64
+}
+
+/// What all the rows take beside the outline at a text height, up to the ends of their extension lines.
+#[must_use]
+pub fn rows_mm(text_height_mm: f64) -> f64 {
+    out_mm(MOST_ROWS - 1, text_height_mm) + OVERSHOOT_MM
+}
 
 /// On which side of the drawing a dimension stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,13 +66,15 @@ pub(crate) struct Rows {
     frame: PaperRect,
     page: PaperRect,
     text_height_mm: f64,
+    /// Where no figure may lie.
+    kept: Vec<PaperRect>,
     placed: Vec<Placed>,
 }
 
 impl Rows {
-    /// The rows round a frame, as many as the page has room for.
-    pub(crate) fn new(frame: PaperRect, page: PaperRect, text_height_mm: f64) -> Self {
-        Self { frame, page, text_height_mm, placed: Vec::new() }
+    /// The rows round a frame, as many as the page has room for, with no figure on what is `kept`.
+    pub(crate) fn new(frame: PaperRect, page: PaperRect, text_height_mm: f64, kept: Vec<PaperRect>) -> Self {
+        Self { frame, page, text_height_mm, kept, placed: Vec::new() }
     }
 
     /// Gives a dimension the nearest row with room; without one it is left out. The most important come first.
@@ -97,9 +112,7 @@ impl Rows {
     }
 
     fn dimension(&self, wanted: &Wanted, row: usize) -> Dimension {
-        // A stacked fraction is as high as 0.96 of the em; above it the next row's ticks need their half.
-        let step = NEXT_ROW_MM.max(self.text_height_mm * 0.96 + FIGURE_GAP_MM + TICK_HALF_MM);
-        let out = FIRST_ROW_MM + step * row as f64;
+        let out = out_mm(row, self.text_height_mm);
         let (turn, line_mm) = match wanted.side {
             Side::Above => (Turn::Level, self.frame.top_mm - out),
             Side::Below => (Turn::Level, self.frame.bottom_mm + out),
@@ -118,12 +131,25 @@ impl Rows {
         }
     }
 
+    /// Whether all of a row is on the page, the ends of its extension lines included.
+    fn has_row(&self, side: Side, dimension: &Dimension) -> bool {
+        let (line, page) = (dimension.line_mm, self.page);
+        match side {
+            Side::Above => page.top_mm <= line - OVERSHOOT_MM,
+            Side::Below => line + OVERSHOOT_MM <= page.bottom_mm,
+            Side::Left => page.left_mm <= line - OVERSHOOT_MM,
+            Side::Right => line + OVERSHOOT_MM <= page.right_mm,
+        }
+    }
+
     fn has_room(&self, wanted: &Wanted, row: usize, dimension: &Dimension) -> bool {
         let figure = dimension.figure_bounds();
         // The row and its figure must be on the page.
-        let on_page = self.page.shared(figure) == Some(figure);
+        let on_page = self.page.shared(figure) == Some(figure) && self.has_row(wanted.side, dimension);
         let (low, high) = dimension.reach_mm();
+        let is_kept = self.kept.iter().any(|kept| kept.meets(figure));
         on_page
+            && !is_kept
             && self.placed.iter().all(|other| {
                 if other.dimension.figure_bounds().grown(CLEAR_MM).meets(figure) {
                     return false;

@@ -1,5 +1,6 @@
 //! Which dimensions the elevation asks for, the most important first: what is selected, the centre line and
-//! the level line by their readings, the gaps round a piece, its size, the wall's.
+//! the level line by their readings, the gaps round a piece, its size, the wall's. Those of a piece that is
+//! selected or held come before all those of the others.
 
 use crate::dimension::{Figure, Rows, Side, Wanted};
 use crate::look::Look;
@@ -20,17 +21,22 @@ pub(super) fn ask(rows: &mut Rows, plan: &Plan, scale: &Scale, look: &Look) {
     for mark in plan.marks.iter().filter(|mark| lit(look, &mark.id) != Lit::No) {
         asking.readings(rows, mark);
     }
-    let unlit = |mark: &&Mark| lit(look, &mark.id) == Lit::No;
-    for which in [MarkWhat::CentreLine, MarkWhat::LevelLine] {
-        for mark in plan.marks.iter().filter(unlit).filter(|mark| mark.what == which) {
-            asking.readings(rows, mark);
+    let is_lit = |piece: &&PiecePlan| lit(look, &piece.id.whole()) != Lit::No;
+    let (first, others): (Vec<_>, Vec<_>) = plan.pieces.iter().partition(is_lit);
+    for pieces in [first, others] {
+        for which in [MarkWhat::CentreLine, MarkWhat::LevelLine] {
+            let unlit = plan.marks.iter().filter(|mark| lit(look, &mark.id) == Lit::No);
+            let of_these = unlit.filter(|mark| pieces.iter().any(|piece| piece.id == mark.piece));
+            for mark in of_these.filter(|mark| mark.what == which) {
+                asking.readings(rows, mark);
+            }
         }
-    }
-    for piece in &plan.pieces {
-        asking.gaps(rows, piece);
-    }
-    for piece in &plan.pieces {
-        asking.size(rows, piece);
+        for piece in &pieces {
+            asking.gaps(rows, piece);
+        }
+        for piece in &pieces {
+            asking.size(rows, piece);
+        }
     }
     asking.wall(rows);
 }

@@ -1,17 +1,18 @@
 //! Names on the drawing, where there is room for them and nothing else says what a thing is.
 
+use super::clear_labels::{Clear, ground};
 use crate::font::{CAPITALS, Weight, text_width_mm};
 use crate::ink::Ink;
+use crate::look::Look;
 use crate::paper::{PaperPoint, PaperRect};
-use crate::pen::Pen;
-use crate::scene::Anchor;
+use crate::pen::{Pen, lit};
+use crate::scale::Scale;
+use crate::scene::{Anchor, Lit};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
 
 /// Between a name and the edge it stands at.
 const INSET_MM: f64 = 1.8;
-/// Free round a name.
-const CLEAR_MM: f64 = 0.6;
 
 /// A name that asks for a place.
 struct Name<'a> {
@@ -19,71 +20,116 @@ struct Name<'a> {
     assumed: bool,
     text: &'a str,
     inside: PaperRect,
+    /// Its place among the pieces; what is no piece has one past the last.
+    index: usize,
 }
 
-/// Writes the names of pieces, then of features, then of what is hidden: the last to come gives way.
-pub(super) fn labels(pen: &mut Pen<'_>, plan: &Plan, mut taken: Vec<PaperRect>, height_mm: f64) {
-    let scale = *pen.scale;
-    taken.extend(holes(pen, plan));
-    let pieces = plan.pieces.iter().map(|piece| Name {
-        subject: piece.id.whole(),
-        assumed: piece.assumed,
-        text: &piece.name,
-        inside: scale.paper_rect(piece.outline),
-    });
-    let features = plan.survey.features.iter().map(|feature| Name {
-        subject: feature.id.whole(),
-        assumed: feature.assumed,
-        text: &feature.name,
-        inside: scale.paper_rect(feature.rect),
-    });
-    let hidden = plan.survey.hidden.iter().map(|hidden| Name {
-        subject: hidden.id.whole(),
-        assumed: hidden.assumed,
-        text: &hidden.name,
-        inside: scale.paper_rect(hidden.rect),
-    });
-    // What hangs lies on top: a name under it would be read as its own.
-    let covers: Vec<PaperRect> = plan.pieces.iter().map(|piece| scale.paper_rect(piece.outline)).collect();
-    for (index, name) in pieces.chain(features).chain(hidden).enumerate() {
-        if name.text.is_empty() {
-            continue;
-        }
-        let width = text_width_mm(name.text, height_mm, Weight::Regular);
-        for at in places(name.inside, width, height_mm) {
-            let bounds = PaperRect::of(at, at.moved(width, -height_mm * CAPITALS));
-            let on_page = scale.page().shared(bounds) == Some(bounds);
-            let wide = bounds.grown(CLEAR_MM);
-            let covered = covers.iter().enumerate().any(|(piece, rect)| piece != index && rect.meets(wide));
-            if on_page && !covered && !taken.iter().any(|other| other.meets(wide)) {
-                pen.take(name.subject.clone(), name.assumed);
-                pen.fill(Ink::LabelGround, &bounds.grown(CLEAR_MM).corners());
-                pen.text(Ink::Label, at, name.text, height_mm, Anchor::Start);
-                taken.push(bounds);
-                break;
-            }
-        }
+/// A name at its place.
+pub(super) struct Label {
+    subject: Subject,
+    assumed: bool,
+    text: String,
+    /// The rectangle it takes, from its base line to the top of its capitals.
+    bounds: PaperRect,
+}
+
+impl Label {
+    /// What is kept free round it.
+    pub(super) fn ground(&self) -> PaperRect {
+        ground(self.bounds)
     }
 }
 
-/// Where a name may begin: in its thing's upper left corner, in its lower left one, above it, or below it.
-fn places(inside: PaperRect, width: f64, height_mm: f64) -> Vec<PaperPoint> {
+/// All names: of pieces, then of features, then of what is hidden.
+fn names<'a>(plan: &'a Plan, scale: &'a Scale) -> impl Iterator<Item = Name<'a>> {
+    let pieces = plan.pieces.iter().map(|it| (it.id.whole(), it.assumed, &it.name, it.outline));
+    let features = plan.survey.features.iter().map(|it| (it.id.whole(), it.assumed, &it.name, it.rect));
+    let hidden = plan.survey.hidden.iter().map(|it| (it.id.whole(), it.assumed, &it.name, it.rect));
+    let all = pieces.chain(features).chain(hidden).enumerate();
+    all.filter(|(_, (.., text, _))| !text.is_empty()).map(|(index, (subject, assumed, text, rect))| Name {
+        subject,
+        assumed,
+        text,
+        inside: scale.paper_rect(rect),
+        index,
+    })
+}
+
+/// The names of what is selected or held. They come before all else and are never left out on the page.
+pub(super) fn lit_labels(plan: &Plan, scale: &Scale, look: &Look) -> Vec<Label> {
+    let lit = names(plan, scale).filter(|name| lit(look, &name.subject) != Lit::No);
+    placed(lit.collect(), plan, scale, look, Vec::new(), Clear::place_first)
+}
+
+/// The names of all else, with so much taken: the last to come gives way.
+pub(super) fn other_labels(plan: &Plan, scale: &Scale, look: &Look, taken: Vec<PaperRect>) -> Vec<Label> {
+    let others = names(plan, scale).filter(|name| lit(look, &name.subject) == Lit::No);
+    placed(others.collect(), plan, scale, look, taken, Clear::place)
+}
+
+fn placed(
+    names: Vec<Name<'_>>,
+    plan: &Plan,
+    scale: &Scale,
+    look: &Look,
+    mut taken: Vec<PaperRect>,
+    place: fn(&mut Clear, &[PaperRect], &[PaperRect]) -> Option<PaperRect>,
+) -> Vec<Label> {
+    taken.extend(holes(plan, scale));
+    let mut clear = Clear::new(scale.page(), taken);
+    let mut labels = Vec::new();
+    for name in names {
+        // What hangs lies on top: a name under it would be read as its own.
+        let others = plan.pieces.iter().enumerate().filter(|(index, _)| *index != name.index);
+        let covers: Vec<PaperRect> = others.map(|(_, piece)| scale.paper_rect(piece.outline)).collect();
+        let places = places(&name, scale.page(), look.sound_text_height_mm());
+        if let Some(bounds) = place(&mut clear, &places, &covers) {
+            let Name { subject, assumed, text, .. } = name;
+            labels.push(Label { subject, assumed, text: text.to_owned(), bounds });
+        }
+    }
+    labels
+}
+
+/// Writes names, each on ground of its own.
+pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], look: &Look) {
+    for label in labels {
+        pen.take(label.subject.clone(), label.assumed);
+        pen.fill(Ink::LabelGround, &label.ground().corners());
+        let at = PaperPoint::new(label.bounds.left_mm, label.bounds.bottom_mm);
+        pen.text(Ink::Label, at, &label.text, look.sound_text_height_mm(), Anchor::Start);
+    }
+}
+
+/// Where a name may stand: in its thing's corners, in its middle, above it, or below it.
+fn places(name: &Name<'_>, page: PaperRect, height_mm: f64) -> Vec<PaperRect> {
+    let width = text_width_mm(name.text, height_mm, Weight::Regular);
     let capitals = height_mm * CAPITALS;
-    let mut places = Vec::new();
-    if width + 2.0 * INSET_MM <= inside.width_mm() && capitals + 2.0 * INSET_MM <= inside.height_mm() {
-        places.push(PaperPoint::new(inside.left_mm + INSET_MM, inside.top_mm + INSET_MM + capitals));
-        places.push(PaperPoint::new(inside.left_mm + INSET_MM, inside.bottom_mm - INSET_MM));
-    }
+    let inside = name.inside;
+    let mut starts = Vec::new();
     let centred = inside.centre().x_mm - width / 2.0;
-    places.push(PaperPoint::new(centred, inside.top_mm - INSET_MM));
-    places.push(PaperPoint::new(centred, inside.bottom_mm + INSET_MM + capitals));
-    places
+    if width + 2.0 * INSET_MM <= inside.width_mm() && capitals + 2.0 * INSET_MM <= inside.height_mm() {
+        let (left, right) = (inside.left_mm + INSET_MM, inside.right_mm - INSET_MM - width);
+        let (upper, lower) = (inside.top_mm + INSET_MM + capitals, inside.bottom_mm - INSET_MM);
+        starts.extend([(left, upper), (left, lower), (right, upper), (right, lower)]);
+        starts.push((centred, inside.centre().y_mm + capitals / 2.0));
+    }
+    // Beside a thing at the page's edge it stands as near its middle as the page allows.
+    let beside = centred.min(page.right_mm - INSET_MM - width).max(page.left_mm + INSET_MM);
+    starts.push((beside, inside.top_mm - INSET_MM));
+    starts.push((beside, inside.bottom_mm + INSET_MM + capitals));
+    let bounds = |(left, base)| {
+        let at = PaperPoint::new(left, base);
+        PaperRect::of(at, at.moved(width, -capitals))
+    };
+    starts.into_iter().map(bounds).collect()
 }
 
 /// What a name must not lie on: the holes, and the lines to strike.
-fn holes(pen: &Pen<'_>, plan: &Plan) -> Vec<PaperRect> {
+fn holes(plan: &Plan, scale: &Scale) -> Vec<PaperRect> {
+    let at = |place| scale.paper_from_wall(place);
     let holes = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref()).flat_map(|mount| &mount.holes);
-    let holes = holes.map(|hole| PaperRect::of(pen.at(hole.place), pen.at(hole.place)).grown(1.0));
+    let holes = holes.map(|hole| PaperRect::of(at(hole.place), at(hole.place)).grown(1.0));
     let lines = plan.marks.iter().filter_map(|mark| mark.line);
-    holes.chain(lines.map(|(from, to)| PaperRect::of(pen.at(from), pen.at(to)))).collect()
+    holes.chain(lines.map(|(from, to)| PaperRect::of(at(from), at(to)))).collect()
 }
