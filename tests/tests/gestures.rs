@@ -11,6 +11,8 @@
 mod dialogs;
 #[path = "gestures/drags.rs"]
 mod drags;
+#[path = "gestures/fit.rs"]
+mod fit;
 #[path = "gestures/keys.rs"]
 mod keys;
 #[path = "gestures/panels.rs"]

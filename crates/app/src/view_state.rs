@@ -1,6 +1,7 @@
 //! How the job is looked at: zoom, pan, theme. Never undone, never in the job's file.
 
 use egui::{Rect, Vec2};
+use strikeline_drawing::dimension::rows_mm;
 use strikeline_drawing::look::Look;
 use strikeline_solver::geometry::{Point, Rect as WallRect, Span};
 use strikeline_solver::units::Length;
@@ -11,11 +12,10 @@ pub const POINTS_PER_PAPER_MM: f64 = 96.0 / 25.4;
 const LEAST: f64 = 0.003;
 /// The largest zoom: a sixteenth of an inch in 160 points (chosen).
 const MOST: f64 = 100.0;
-/// Kept free around the part of the wall that shows, for dimensions, in paper millimetres (chosen: three rows
-/// at the text height of a screen).
-const MARGIN_MM: f64 = 24.0;
 /// The em size of text, in points (chosen: as the panels' text).
 const TEXT_POINTS: f64 = 13.0;
+/// Half the width of the widest line, in paper millimetres (chosen: a pixel of the coarsest screen, and more).
+const LINE_MM: f64 = 0.5;
 
 /// How the job is looked at.
 #[derive(Clone, Debug, Default)]
@@ -42,13 +42,26 @@ pub struct Window {
     pub view: View,
 }
 
+/// The em size of text, in paper millimetres.
+fn text_mm() -> f64 {
+    TEXT_POINTS / POINTS_PER_PAPER_MM
+}
+
+/// Kept free around the part of the wall that shows, in paper millimetres: what all rows of dimensions take.
+///
+/// Room for those that are drawn just now would do, but the wall would slip from under the hand whenever a
+/// dimension goes into another row.
+fn margin_mm() -> f64 {
+    rows_mm(text_mm()) + LINE_MM
+}
+
 impl View {
     /// All of a wall, with room for its dimensions, in a canvas so large.
     ///
     /// What has no size counts as a millimetre.
     #[must_use]
     pub fn fit(wall: WallRect, canvas: Vec2) -> Self {
-        let margin = 2.0 * MARGIN_MM * POINTS_PER_PAPER_MM;
+        let margin = 2.0 * margin_mm() * POINTS_PER_PAPER_MM;
         let room = |points: f32| (f64::from(points) - margin).max(40.0);
         let size = |length: Length| if length.mm().is_finite() { length.mm().max(1.0) } else { 1.0 };
         let scale = (room(canvas.x) / size(wall.width())).min(room(canvas.y) / size(wall.height()));
@@ -85,7 +98,7 @@ impl Window {
     #[must_use]
     pub fn look(&self) -> Look {
         let per = self.view.points_per_mm;
-        let margin = MARGIN_MM * POINTS_PER_PAPER_MM;
+        let margin = margin_mm() * POINTS_PER_PAPER_MM;
         let half = |points: f32| Length::millimetres(((f64::from(points) / 2.0 - margin) / per).max(0.0));
         let (width, height) = (half(self.canvas.width()), half(self.canvas.height()));
         let centre = self.centre();
@@ -95,8 +108,8 @@ impl Window {
                 Span::new(centre.x - width, centre.x + width),
                 Span::new(centre.y - height, centre.y + height),
             ),
-            margin_mm: MARGIN_MM,
-            text_height_mm: TEXT_POINTS / POINTS_PER_PAPER_MM,
+            margin_mm: margin_mm(),
+            text_height_mm: text_mm(),
             selected: None,
             held: None,
         }
@@ -168,7 +181,7 @@ mod tests {
     fn all_of_the_wall_shows_with_room_around_it() {
         let window = window();
         let drawn = window.canvas_rect(wall());
-        let margin = (MARGIN_MM * POINTS_PER_PAPER_MM) as f32;
+        let margin = (margin_mm() * POINTS_PER_PAPER_MM) as f32;
         assert!(window.canvas.shrink(margin - 0.1).contains_rect(drawn), "{drawn:?}");
         assert!((drawn.center() - window.canvas.center()).length() < 0.01);
         let tight = (drawn.width() - (800.0 - 2.0 * margin)).abs() < 0.1;

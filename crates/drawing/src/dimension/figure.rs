@@ -14,6 +14,8 @@ const FRACTION: f64 = 0.62;
 const BAR: f64 = 0.33;
 /// Between the bar and the figures above and below it.
 const BAR_GAP: f64 = 0.09;
+/// How high a stacked fraction is, foot to top, as a share of the whole's em size.
+pub(super) const STACK: f64 = 2.0 * (BAR_GAP + FRACTION * CAPITALS);
 /// Between the whole and its fraction, and between the fraction and the unit.
 const SPACE: f64 = 0.1;
 
@@ -167,6 +169,8 @@ mod tests {
         assert!(above.above_mm > bar && below.above_mm + below.height_mm * CAPITALS < bar);
         let middle = above.along_mm + text_width_mm("7", above.height_mm, Weight::Regular) / 2.0;
         assert!((middle - f64::midpoint(from, to)).abs() < 1e-9, "the numerator stands over the middle");
+        let high = figure.bounds(PaperPoint::default(), Turn::Level).height_mm();
+        assert!((high - STACK * 4.0).abs() < 1e-9, "{high}");
         assert!(whole.along_mm < from && to < unit.along_mm && unit.along_mm < figure.width_mm());
     }
 }

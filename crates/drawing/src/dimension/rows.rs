@@ -1,6 +1,7 @@
 //! Which dimension goes into which row beside the drawing: the least important gives way, and no figure lies
 //! on another or under an extension line.
 
+use super::figure::STACK;
 use super::{Dimension, FIGURE_GAP_MM, Figure, OVERSHOOT_MM, TICK_HALF_MM};
 use crate::paper::PaperRect;
 use crate::scene::{ItemKind, Turn};
@@ -25,10 +26,11 @@ fn out_mm(row: usize, text_height_mm: f64) -> f64 {
     FIRST_ROW_MM + step * row as f64
 }
 
-/// What all the rows take beside the outline at a text height, up to the ends of their extension lines.
+/// What all the rows take beside the outline at a text height: up to the figures of the outermost, which stand
+/// away from the outline above it and to its left, and to the ends of its extension lines.
 #[must_use]
 pub fn rows_mm(text_height_mm: f64) -> f64 {
-    out_mm(MOST_ROWS - 1, text_height_mm) + OVERSHOOT_MM
+    out_mm(MOST_ROWS - 1, text_height_mm) + OVERSHOOT_MM.max(FIGURE_GAP_MM + STACK * text_height_mm)
 }
 
 /// On which side of the drawing a dimension stands.
