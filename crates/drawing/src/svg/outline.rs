@@ -9,14 +9,16 @@ use ttf_parser::OutlineBuilder;
 /// The outlines of a text on one line as SVG path data, in millimetres, from the start of its base line.
 /// `None` where the face lacks a character.
 pub(super) fn path(text: &str, height_mm: f64, weight: Weight) -> Option<String> {
-    let face = font::face(weight)?;
-    let scale = height_mm / f64::from(face.units_per_em());
+    if !text.chars().all(|character| font::has_glyph(character, weight)) {
+        return None;
+    }
+    let setter = font::setter(weight)?;
+    let scale = height_mm / f64::from(setter.face.units_per_em());
     let mut pen = Pen { data: String::new(), scale, right_mm: 0.0 };
-    for character in text.chars() {
-        let glyph = face.glyph_index(character)?;
+    for set in setter.set(text).glyphs {
+        pen.right_mm = f64::from(set.right_units) * scale;
         // A space has an advance and no outline.
-        let _ = face.outline_glyph(glyph, &mut pen);
-        pen.right_mm += f64::from(face.glyph_hor_advance(glyph).unwrap_or(0)) * scale;
+        let _ = setter.face.outline_glyph(set.glyph, &mut pen);
     }
     Some(pen.data)
 }
@@ -61,6 +63,23 @@ impl OutlineBuilder for Pen {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// How far left and right outlines reach, in millimetres.
+    fn reach(data: &str) -> (f64, f64) {
+        let numbers =
+            data.split(|c: char| c.is_ascii_alphabetic() || c == ' ').filter_map(|n| n.parse().ok());
+        let xs = numbers.step_by(2).collect::<Vec<f64>>();
+        (xs.iter().copied().fold(f64::MAX, f64::min), xs.iter().copied().fold(f64::MIN, f64::max))
+    }
+
+    #[test]
+    fn kerned_letters_are_drawn_where_their_width_has_them() {
+        let width = |text: &str| font::text_width_mm(text, 10.0, Weight::Semibold);
+        let (_, alone) = reach(&path("o", 10.0, Weight::Semibold).unwrap());
+        let (_, together) = reach(&path("To", 10.0, Weight::Semibold).unwrap());
+        assert!((together - alone - (width("To") - width("o"))).abs() < 0.002, "{together}");
+        assert!(together - alone < width("T") - 0.1, "o stands under the T's arm");
+    }
 
     #[test]
     fn the_outlines_of_a_figure_lie_where_the_figure_is_set() {
