@@ -21,10 +21,13 @@ mod sum;
 
 pub use close::{Closing, close, close_signed};
 pub use error::ReadError;
-pub use file_form::{write_angle, write_force, write_length, write_mass, write_ratio, write_stress};
+pub use file_form::{
+    write_angle, write_force, write_force_per_length, write_length, write_mass, write_ratio, write_stress,
+};
 pub use graduation::{Graduation, Style};
 pub use measure::{
-    read_angle, read_force, read_length, read_length_in_file, read_mass, read_ratio, read_stress,
+    read_angle, read_force, read_force_per_length, read_length, read_length_in_file, read_mass, read_ratio,
+    read_stress,
 };
 pub use print::Parts;
 pub use serde_text::Offset;

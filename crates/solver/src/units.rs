@@ -128,6 +128,19 @@ quantity! {
 }
 
 quantity! {
+    /// A force along each unit of length: what a fastener's thread holds, a length deep. uom knows it as a
+    /// surface tension, which is of the same dimension.
+    ForcePerLength(base::SurfaceTension),
+    /// How a force per length is written.
+    ForcePerLengthUnit {
+        /// Newtons per millimetre.
+        NewtonPerMillimetre: newtons_per_millimetre, n_per_mm, u::surface_tension::kilonewton_per_meter;
+        /// Pounds-force per inch.
+        PoundForcePerInch: pounds_force_per_inch, lbf_per_in, u::surface_tension::pound_force_per_inch;
+    }
+}
+
+quantity! {
     /// An angle. Signed; for a roll, up on the right is positive.
     Angle(base::Angle),
     /// How an angle is written.
@@ -194,6 +207,9 @@ mod tests {
         assert!((Mass::pounds(1.0).kg() - 0.453_592_37).abs() < 1e-7, "{}", Mass::pounds(1.0).kg());
         assert!((Force::pounds_force(1.0).n() - 4.448_222).abs() < 1e-6, "{}", Force::pounds_force(1.0).n());
         assert!((Stress::psi(1.0).mpa() - 0.006_894_757).abs() < 1e-9, "{}", Stress::psi(1.0).mpa());
+        // 4.448 222 N over 25.4 mm.
+        let per_inch = ForcePerLength::pounds_force_per_inch(1.0).n_per_mm();
+        assert!((per_inch - 0.175_126_8).abs() < 1e-7, "{per_inch}");
     }
 
     #[test]

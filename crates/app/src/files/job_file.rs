@@ -189,6 +189,17 @@ mod tests {
     }
 
     #[test]
+    fn what_a_maker_states_is_kept_with_its_document() {
+        let text = "(\n  format: 1,\n  last_id: 1,\n  title: \"\",\n  kit: (\n    fasteners: [\n      (\n        \
+                    id: \"screw-1\",\n        kind: structural_screw,\n        report: (\n          \
+                    document: \"Evaluation report 12\",\n          date: \"2024-05\",\n          \
+                    withdrawal: \"205 lbf/in\",\n          gravity: \"0.42\",\n        ),\n      ),\n    ],\n  ),\n)\n";
+        let opened = read(text).unwrap();
+        assert_eq!(write_job_text(&opened.job).unwrap(), text);
+        assert!(opened.canonical);
+    }
+
+    #[test]
     fn a_hand_written_file_is_told_from_a_written_one() {
         let text = write_job_text(&job()).unwrap();
         let by_hand =
@@ -233,6 +244,15 @@ mod tests {
             ("(format: 1,\n purpose: palace)", "expected one of `home`, `workplace`, or `public`"),
             ("(format: 1,\n) more", "nothing may follow it"),
             ("(format: 1,\n walls: [(width: \"48 3/2 in\")])", "write 49 1/2"),
+            (
+                "(format: 1,\n kit: (fasteners: [(kind: lag, report: (document: \"a\"))]))",
+                "the field `date` of `Report`",
+            ),
+            (
+                "(format: 1, kit: (fasteners: [(kind: structural_screw, report: (document: \"a\", date: \"b\",\n\
+                 withdrawal: \"205 lbf\"))]))",
+                "write lbf/in, N/mm, as in 205 lbf/in",
+            ),
         ] {
             let why = read(text).unwrap_err();
             assert!(why.starts_with("line 2, ") && why.contains(said), "{text}: {why}");

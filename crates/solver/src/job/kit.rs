@@ -1,7 +1,7 @@
 //! What is on the truck: fasteners, anchors, cables, boxes, levels and measures.
 
 use crate::subject::Id;
-use crate::units::Length;
+use crate::units::{ForcePerLength, Length, Ratio};
 use serde::{Deserialize, Serialize};
 
 /// What is on the truck.
@@ -43,6 +43,25 @@ pub struct FastenerStock {
     /// How many there are.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub count: Option<u32>,
+    /// What its maker says it can carry.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub report: Option<Report>,
+}
+
+/// What the maker of a proprietary fastener says it can carry: stated, so never the ground of a verdict.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Report {
+    /// The document, as it names itself.
+    pub document: String,
+    /// Its date, as it is written there.
+    pub date: String,
+    /// What each length of its thread in wood withstands, pulled straight out of side grain.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub withdrawal: Option<ForcePerLength>,
+    /// The specific gravity of the wood that the withdrawal is stated for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gravity: Option<Ratio>,
 }
 
 /// A type of fastener or anchor.

@@ -6,8 +6,8 @@
 use super::decimal::decimal_of;
 use super::nanometre::{INCH, nanometres};
 use crate::units::{
-    Angle, AngleUnit, Force, ForceUnit, Length, LengthUnit, Mass, MassUnit, Ratio, RatioUnit, Stress,
-    StressUnit,
+    Angle, AngleUnit, Force, ForcePerLength, ForcePerLengthUnit, ForceUnit, Length, LengthUnit, Mass,
+    MassUnit, Ratio, RatioUnit, Stress, StressUnit,
 };
 
 /// 1/64 in, the finest fraction written, in nanometres.
@@ -71,6 +71,15 @@ pub fn write_force(force: Force) -> String {
     }
 }
 
+/// A force per length in the unit it was given in, to a millionth of it.
+#[must_use]
+pub fn write_force_per_length(per_length: ForcePerLength) -> String {
+    match per_length.unit() {
+        ForcePerLengthUnit::NewtonPerMillimetre => format!("{} N/mm", number(per_length.n_per_mm())),
+        ForcePerLengthUnit::PoundForcePerInch => format!("{} lbf/in", number(per_length.lbf_per_in())),
+    }
+}
+
 /// A stress in the unit it was given in, to a millionth of it.
 #[must_use]
 pub fn write_stress(stress: Stress) -> String {
@@ -100,7 +109,10 @@ pub fn write_ratio(ratio: Ratio) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::nanometre::of_nanometres;
-    use super::super::{read_angle, read_force, read_length_in_file, read_mass, read_ratio, read_stress};
+    use super::super::{
+        read_angle, read_force, read_force_per_length, read_length_in_file, read_mass, read_ratio,
+        read_stress,
+    };
     use super::*;
     use proptest::prelude::*;
 
@@ -134,6 +146,8 @@ mod tests {
         assert_eq!(write_mass(read_mass("28.25 kg", None).unwrap()), "28.25 kg");
         assert_eq!(write_force(read_force("220 N", None).unwrap()), "220 N");
         assert_eq!(write_force(read_force("50 lbf", None).unwrap()), "50 lbf");
+        assert_eq!(write_force_per_length(read_force_per_length("205 lbf/in", None).unwrap()), "205 lbf/in");
+        assert_eq!(write_force_per_length(read_force_per_length("35.9 N/mm", None).unwrap()), "35.9 N/mm");
         assert_eq!(write_stress(read_stress("2500 psi", None).unwrap()), "2500 psi");
         assert_eq!(write_stress(read_stress("17.2 MPa", None).unwrap()), "17.2 MPa");
         assert_eq!(write_angle(read_angle("-12 deg", None).unwrap()), "-12 deg");
@@ -181,6 +195,8 @@ mod tests {
             same!(read_mass, write_mass, " lb");
             same!(read_force, write_force, " N");
             same!(read_force, write_force, " lbf");
+            same!(read_force_per_length, write_force_per_length, " N/mm");
+            same!(read_force_per_length, write_force_per_length, " lbf/in");
             same!(read_stress, write_stress, " MPa");
             same!(read_stress, write_stress, " psi");
             same!(read_angle, write_angle, " deg");

@@ -5,8 +5,8 @@ use super::nanometre::{INCH, of_nanometres};
 use super::scan::Exact;
 use super::sum::{Total, total};
 use crate::units::{
-    Angle, AngleUnit, Force, ForceUnit, Length, LengthUnit, Mass, MassUnit, Ratio, RatioUnit, Stress,
-    StressUnit,
+    Angle, AngleUnit, Force, ForcePerLength, ForcePerLengthUnit, ForceUnit, Length, LengthUnit, Mass,
+    MassUnit, Ratio, RatioUnit, Stress, StressUnit,
 };
 use num_traits::CheckedMul;
 
@@ -155,6 +155,16 @@ const FORCE: Measure<ForceUnit> = Measure {
     words: &[own(&["N", "n", "newton", "newtons"], ForceUnit::Newton), own(&["lbf"], ForceUnit::PoundForce)],
 };
 
+const FORCE_PER_LENGTH: Measure<ForcePerLengthUnit> = Measure {
+    noun: "force per length",
+    example: "205 lbf/in",
+    mixed: None,
+    words: &[
+        own(&["lbf/in", "lbf/inch"], ForcePerLengthUnit::PoundForcePerInch),
+        own(&["N/mm", "n/mm"], ForcePerLengthUnit::NewtonPerMillimetre),
+    ],
+};
+
 const STRESS: Measure<StressUnit> = Measure {
     noun: "stress",
     example: "2500 psi",
@@ -227,6 +237,18 @@ pub fn read_force(text: &str, bare: Option<ForceUnit>) -> Result<Force, ReadErro
     Ok(match unit {
         ForceUnit::Newton => Force::newtons(value),
         ForceUnit::PoundForce => Force::pounds_force(value),
+    })
+}
+
+/// Reads a force per length to a millionth of its unit; a bare number is in `bare`, or refused. May be negative.
+pub fn read_force_per_length(
+    text: &str,
+    bare: Option<ForcePerLengthUnit>,
+) -> Result<ForcePerLength, ReadError> {
+    let (value, unit) = FORCE_PER_LENGTH.number(text, bare)?;
+    Ok(match unit {
+        ForcePerLengthUnit::NewtonPerMillimetre => ForcePerLength::newtons_per_millimetre(value),
+        ForcePerLengthUnit::PoundForcePerInch => ForcePerLength::pounds_force_per_inch(value),
     })
 }
 

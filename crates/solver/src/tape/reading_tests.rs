@@ -2,7 +2,9 @@
 
 use super::nanometre::{nanometres, of_nanometres};
 use super::*;
-use crate::units::{Angle, AngleUnit, Force, Length, LengthUnit, Mass, MassUnit, Ratio, Stress, StressUnit};
+use crate::units::{
+    Angle, AngleUnit, Force, ForcePerLength, Length, LengthUnit, Mass, MassUnit, Ratio, Stress, StressUnit,
+};
 use proptest::prelude::*;
 
 /// Text, bare unit, exact nanometres, unit remembered.
@@ -165,6 +167,8 @@ fn every_other_form_is_refused_with_its_column_and_the_right_form() {
         ("28 - 6 in", 1, "28 in - 6 3/4 in"),
         ("2 * 48 in", 8, "48 in * 2"),
         ("2 * (48 in)", 5, "48 in * 2"),
+        ("88 in/in", 4, "in, ft, mm"),
+        ("88 in/ in", 8, "a number is missing"),
         ("88 in / 2 in", 11, "88 in / 2"),
         ("88/2 1/2", 4, "88 / (2 1/2)"),
         ("1/0", 3, "88/2"),
@@ -219,6 +223,14 @@ fn other_quantities_are_read_in_their_units() {
     assert_eq!(read_mass("20 + 8", Some(MassUnit::Kilogram)).unwrap(), Mass::kilograms(28.0));
     assert_eq!(read_force("220 N", None).unwrap(), Force::newtons(220.0));
     assert_eq!(read_force("50 lbf", None).unwrap(), Force::pounds_force(50.0));
+    let per_inch = ForcePerLength::pounds_force_per_inch(205.0);
+    for text in ["205 lbf/in", "205lbf/in.", "410/2 lbf/inch", "410 LBF⁄IN / 2", "410 lbf/in/2"] {
+        let read = read_force_per_length(text, None).unwrap_or_else(|why| panic!("{text}: {why}"));
+        assert_eq!((read, read.unit()), (per_inch, per_inch.unit()), "{text}");
+    }
+    let per_mm = ForcePerLength::newtons_per_millimetre(35.9);
+    assert_eq!(read_force_per_length("35.9 N/mm", None).unwrap(), per_mm);
+    assert_eq!(read_force_per_length("35.9", Some(per_mm.unit())).unwrap(), per_mm);
     assert_eq!(read_stress("2500 psi", None).unwrap(), Stress::psi(2500.0));
     assert_eq!(read_stress("17.2 MPa", None).unwrap(), Stress::megapascals(17.2));
     assert_eq!(read_stress("29000000 psi", None).unwrap().unit(), StressUnit::Psi);
@@ -233,6 +245,20 @@ fn other_quantities_are_read_in_their_units() {
         (read_mass("28 N", None).unwrap_err(), 4, "kg, lb, g"),
         (read_mass("28 kg + 1 lb", None).unwrap_err(), 9, "one unit throughout"),
         (read_force("50 lb", None).unwrap_err(), 4, "N, lbf"),
+        (read_force_per_length("205", None).unwrap_err(), 1, "205 lbf/in"),
+        (
+            read_force_per_length("205 lbf", None).unwrap_err(),
+            5,
+            "lbf is not a unit of force per length: write lbf/in, N/mm",
+        ),
+        (read_force_per_length("205 lbf / in", None).unwrap_err(), 5, "write lbf/in, N/mm"),
+        (
+            read_force_per_length("205 lbf/mm", None).unwrap_err(),
+            5,
+            "lbf/mm is not a unit of force per length",
+        ),
+        (read_force_per_length("205 lb/in", None).unwrap_err(), 5, "write lbf/in, N/mm"),
+        (read_force("205 lbf/in", None).unwrap_err(), 5, "lbf/in is not a unit of force: write N, lbf"),
         (read_stress("1 mm", None).unwrap_err(), 3, "psi, MPa"),
         (read_angle("12", None).unwrap_err(), 1, "12 deg"),
         (read_ratio("0.36 kg", None).unwrap_err(), 6, "0.36 or 95 %"),

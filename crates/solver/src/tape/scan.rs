@@ -27,7 +27,7 @@ pub(super) enum Kind {
     },
     /// A fraction in one character.
     Vulgar(Exact),
-    /// A unit, in lower case: letters, or one of `'`, `"`, `°`, `%`.
+    /// A unit, in lower case: letters, letters per letters as in `lbf/in`, or one of `'`, `"`, `°`, `%`.
     Word(String),
     /// The stroke of a fraction or a quotient.
     Slash,
@@ -114,7 +114,7 @@ impl Scanner<'_> {
             }
             '"' | '″' | '“' | '”' | '‟' => Ok(Kind::Word("\"".into())),
             '°' | '%' => Ok(Kind::Word(first.into())),
-            '/' | '⁄' | '∕' => Ok(Kind::Slash),
+            stroke if is_stroke(stroke) => Ok(Kind::Slash),
             '÷' => Ok(Kind::Divide),
             '*' | '×' | '∗' => Ok(Kind::Times),
             '+' => Ok(Kind::Plus),
@@ -131,11 +131,19 @@ impl Scanner<'_> {
         }
     }
 
-    /// Letters, with the full stop of an abbreviation.
+    /// Letters, with the full stop of an abbreviation. A stroke between two letters is inside a unit, since
+    /// nothing is ever divided by one: `205 lbf/in`, but `88 in/2`.
     fn word(&mut self) -> String {
         let mut word = String::new();
-        while let Some(letter) = self.take_if(char::is_alphabetic) {
-            word.extend(letter.to_lowercase());
+        loop {
+            while let Some(letter) = self.take_if(char::is_alphabetic) {
+                word.extend(letter.to_lowercase());
+            }
+            let letter_follows = self.rest.clone().nth(1).is_some_and(char::is_alphabetic);
+            if !letter_follows || self.take_if(is_stroke).is_none() {
+                break;
+            }
+            word.push('/');
         }
         // 4 ft.5 is left to be half an inch.
         if !self.rest.clone().nth(1).is_some_and(|c| c.is_ascii_digit()) {
@@ -237,6 +245,11 @@ fn decimal(before: &str, after: &str) -> Option<Exact> {
         scale = scale.checked_mul(10)?;
     }
     held(Exact::new(all, scale))
+}
+
+/// The stroke of a fraction, a quotient or a unit.
+fn is_stroke(c: char) -> bool {
+    matches!(c, '/' | '⁄' | '∕')
 }
 
 /// The fractions that have a character of their own.

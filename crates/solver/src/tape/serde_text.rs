@@ -5,10 +5,10 @@
 
 use super::error::ReadError;
 use super::{
-    read_angle, read_force, read_length_in_file, read_mass, read_ratio, read_stress, write_angle,
-    write_force, write_length, write_mass, write_ratio, write_stress,
+    read_angle, read_force, read_force_per_length, read_length_in_file, read_mass, read_ratio, read_stress,
+    write_angle, write_force, write_force_per_length, write_length, write_mass, write_ratio, write_stress,
 };
-use crate::units::{Angle, Force, Length, Mass, Ratio, Stress};
+use crate::units::{Angle, Force, ForcePerLength, Length, Mass, Ratio, Stress};
 use serde::de::{Deserialize, Deserializer, Error, Unexpected, Visitor};
 use serde::ser::{Error as _, Serialize, Serializer};
 use std::fmt;
@@ -130,6 +130,14 @@ in_file!(
 );
 in_file!(Mass, "28 kg", false, |text| read_mass(text, None), write_mass, Mass::kg);
 in_file!(Force, "220 N", false, |text| read_force(text, None), write_force, Force::n);
+in_file!(
+    ForcePerLength,
+    "205 lbf/in",
+    false,
+    |text| read_force_per_length(text, None),
+    write_force_per_length,
+    ForcePerLength::n_per_mm
+);
 in_file!(Stress, "2500 psi", false, |text| read_stress(text, None), write_stress, Stress::mpa);
 in_file!(Angle, "12 deg", true, |text| read_angle(text, None), write_angle, Angle::deg);
 in_file!(Ratio, "0.36", false, |text| read_ratio(text, None), write_ratio, Ratio::value, Self::bare);
@@ -146,6 +154,7 @@ mod tests {
         nudge: Offset,
         mass: Mass,
         pull: Force,
+        withdrawal: ForcePerLength,
         strength: Stress,
         roll: Angle,
         gravity: Ratio,
@@ -158,8 +167,8 @@ mod tests {
 
     #[test]
     fn a_file_holds_quantities_as_text() {
-        let text = "(width:\"48 1/2 in\",nudge:\"-3/4 in\",mass:\"62 lb\",pull:\"220 N\",strength:\"2500 psi\",\
-                    roll:\"-1.5 deg\",gravity:\"0.36\",maybe:Some(\"400 mm\"))";
+        let text = "(width:\"48 1/2 in\",nudge:\"-3/4 in\",mass:\"62 lb\",pull:\"220 N\",\
+                    withdrawal:\"205 lbf/in\",strength:\"2500 psi\",roll:\"-1.5 deg\",gravity:\"0.36\",maybe:Some(\"400 mm\"))";
         let row = read(text).unwrap();
         assert_eq!(row.width, Length::millimetres(1231.9));
         assert_eq!(row.nudge.length(), Length::millimetres(-19.05));
@@ -191,6 +200,7 @@ mod tests {
             "width: \"-3 in\"",
             "mass: \" -3 kg\"",
             "pull: \"-1 N\"",
+            "withdrawal: \"-205 lbf/in\"",
             "strength: \"2 psi - 3 psi\"",
             "gravity: \"-0.1\"",
         ] {
