@@ -185,6 +185,11 @@ pub enum What {
         /// What the other says.
         other: Length,
     },
+    /// Marks were struck, drilled or cut, and the plan does not keep to them.
+    FactsNotHeld {
+        /// How many.
+        count: usize,
+    },
     /// Two or more places are each measured from the other.
     Ring,
     /// Something is measured from, or placed by, what is not there.
@@ -280,6 +285,7 @@ impl What {
             Self::FloorNotRead => "floor_not_read",
             Self::CrookedEdge { .. } => "crooked_edge",
             Self::DoesNotClose { .. } => "does_not_close",
+            Self::FactsNotHeld { .. } => "facts_not_held",
             Self::Ring => "ring",
             Self::NotThere { .. } => "not_there",
             Self::Missing { .. } => "missing",

@@ -8,6 +8,7 @@ mod behind_hole;
 mod breaking_in;
 mod crooked_edge;
 mod does_not_close;
+mod facts_not_held;
 mod floor_not_read;
 mod floor_out_of_level;
 mod hole_on_hidden;
@@ -51,7 +52,8 @@ use crate::plan::Plan;
 type Rule = fn(&Job, &Wall, &Plan) -> Vec<Finding>;
 
 /// Every rule, in the order in which findings of one level are told.
-const RULES: [Rule; 29] = [
+const RULES: [Rule; 30] = [
+    facts_not_held::check,
     does_not_close::check,
     off_wall::check,
     over_feature::check,

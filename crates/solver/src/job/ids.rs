@@ -66,6 +66,9 @@ impl Job {
             for hit in &mut wall.hits {
                 see("hit", &mut hit.id);
             }
+            for fact in &mut wall.facts {
+                see("fact", &mut fact.id);
+            }
             for option in &mut wall.options {
                 see("option", &mut option.id);
                 for hanging in &mut option.hangings {

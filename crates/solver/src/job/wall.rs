@@ -1,5 +1,6 @@
-//! A wall: its size, its ends, what it is made of, what is seen on it and in it, and its options.
+//! A wall: its size, its ends, what it is made of, what is seen on it and in it, what was done, its options.
 
+use super::fact::Fact;
 use super::feature::Feature;
 use super::framing::{Front, WallFraming};
 use super::hidden::Hidden;
@@ -72,6 +73,9 @@ pub struct Wall {
     /// Readings of what is behind the face.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub hits: Vec<Hit>,
+    /// What was done to it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub facts: Vec<Fact>,
     /// The arrangements offered.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub options: Vec<WallOption>,

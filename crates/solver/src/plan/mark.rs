@@ -5,6 +5,8 @@ use crate::subject::{Id, Subject};
 use crate::tape::Closing;
 use crate::units::Length;
 
+pub use crate::job::fact::How;
+
 /// A place to strike on the wall, or a step without a place.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Mark {
@@ -142,27 +144,6 @@ pub enum ReadingDatum {
     Struck(Subject),
     /// Nothing within reach: told from the wall's left end, or the floor, to be taken with help.
     Nothing,
-}
-
-/// How a tape is held for a reading, best first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum How {
-    /// From a line already struck.
-    Line,
-    /// The tape's end against a proud edge that faces the mark.
-    Butt,
-    /// Hooked over an edge that faces away from the mark.
-    Hook,
-    /// Butted into an inside corner.
-    Corner,
-    /// A distance meter from a side wall to a card held on the mark.
-    Meter,
-    /// Up or down from the control line.
-    Level,
-    /// Up from the floor.
-    Floor,
-    /// From a helping mark, or with somebody's help.
-    Help,
 }
 
 /// The check of a reading from the other side.
