@@ -3,6 +3,7 @@
 //! Drags, arrow keys and accessibility requests all come through here. A piece moves by its nudge, a measured
 //! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
 
+pub mod dimension;
 mod extent;
 mod piece;
 mod rule;

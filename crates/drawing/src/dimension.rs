@@ -4,9 +4,11 @@
 //! Gap and overshoot are those of drafting manuals (1/16 in and 1/8 in, read second-hand); the figure above
 //! an unbroken line is that of construction drawings (a naval drafting manual).
 
+mod about;
 mod figure;
 mod rows;
 
+pub use about::{About, GapSide, ReadPlace};
 pub use figure::Figure;
 pub use rows::rows_mm;
 pub(crate) use rows::{Rows, Side, Wanted};

@@ -4,6 +4,7 @@ mod clear_labels;
 mod dimensions;
 mod labels;
 mod marks;
+mod read_dimensions;
 mod mount;
 mod wall;
 
@@ -13,7 +14,7 @@ use crate::look::Look;
 use crate::paper::PaperRect;
 use crate::pen::Pen;
 use crate::scale::Scale;
-use crate::scene::Scene;
+use crate::scene::{Scene, ShownFigure};
 use crate::symbol;
 use strikeline_solver::geometry::{Point, Span};
 use strikeline_solver::job::Job;
@@ -58,12 +59,15 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
     let lit = labels::lit_labels(plan, &scale, look);
     let lit_grounds: Vec<PaperRect> = lit.iter().map(labels::Label::ground).collect();
     let mut rows = Rows::new(frame, scale.page(), look.sound_text_height_mm(), lit_grounds.clone());
-    dimensions::ask(&mut rows, plan, &scale, look);
+    dimensions::ask(&mut rows, job, plan, &scale, look);
     let mut taken = rows.taken();
     taken.extend(lit_grounds);
     let others = labels::other_labels(plan, &scale, look, taken);
     labels::draw(&mut pen, &others, look);
+    let mut figures = Vec::new();
     for (wanted, dimension) in rows.into_dimensions() {
+        let (about, measured) = (wanted.about, wanted.measured);
+        figures.push(ShownFigure { about, bounds: dimension.figure_bounds(), measured });
         pen.take(wanted.subject, wanted.assumed);
         // In a close look a figure stands on the wall itself: the lines under it are kept off it.
         pen.fill(Ink::LabelGround, &dimension.figure_bounds().grown(FIGURE_CLEAR_MM).corners());
@@ -72,7 +76,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         }
     }
     labels::draw(&mut pen, &lit, look);
-    Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, scale }
+    Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, figures, scale }
 }
 
 /// Draws the uprights of the wall, or those of a chimney breast over its height.

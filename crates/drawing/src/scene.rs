@@ -1,5 +1,6 @@
 //! A drawing as values: ink on paper millimetres, every item with its subject. Painters draw it in order.
 
+use crate::dimension::About;
 use crate::font::{self, Weight};
 use crate::ink::{Ink, Pattern};
 use crate::paper::{PaperPoint, PaperRect};
@@ -15,8 +16,21 @@ pub struct Scene {
     pub height_mm: f64,
     /// What is drawn, what lies farthest back first. An item may run past the paper: painters clip it.
     pub items: Vec<Item>,
+    /// The figures of its dimensions, in the order in which they are drawn.
+    pub figures: Vec<ShownFigure>,
     /// From the wall to the paper and back.
     pub scale: Scale,
+}
+
+/// A dimension's figure at its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShownFigure {
+    /// What it tells.
+    pub about: About,
+    /// The rectangle that it takes.
+    pub bounds: PaperRect,
+    /// Whether it was measured: it is underlined.
+    pub measured: bool,
 }
 
 /// A stroke, a fill or a text.

@@ -2,6 +2,7 @@
 
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::Job;
+use strikeline_solver::job::option::Hanging;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{MarkWhat, Reading};
 use strikeline_solver::plan::piece::PiecePlan;
@@ -114,6 +115,12 @@ fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize
     let option = options.iter().position(|candidate| candidate.id == *option)?;
     let hanging = options.get(option)?.hangings.iter().position(|hanging| hanging.id == piece.hanging)?;
     Some((wall, option, hanging))
+}
+
+/// The hanging that puts a piece there. An option that was assumed is written down.
+pub(super) fn hanging_mut<'a>(job: &'a mut Job, plan: &Plan, piece: &PiecePlan) -> Option<&'a mut Hanging> {
+    let (wall, option, hanging) = hanging_index(job, plan, piece)?;
+    job.walls.get_mut(wall)?.options.get_mut(option)?.hangings.get_mut(hanging)
 }
 
 /// Writes the option that the plan assumed down as one of the job's own.

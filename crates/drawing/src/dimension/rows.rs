@@ -2,7 +2,7 @@
 //! on another or under an extension line.
 
 use super::figure::STACK;
-use super::{Dimension, FIGURE_GAP_MM, Figure, OVERSHOOT_MM, TICK_HALF_MM};
+use super::{About, Dimension, FIGURE_GAP_MM, Figure, OVERSHOOT_MM, TICK_HALF_MM};
 use crate::paper::PaperRect;
 use crate::scene::{ItemKind, Turn};
 use std::cmp::Ordering;
@@ -54,6 +54,7 @@ pub(crate) struct Wanted {
     pub(crate) measured: bool,
     pub(crate) assumed: bool,
     pub(crate) subject: Subject,
+    pub(crate) about: About,
 }
 
 /// A dimension in its row.

@@ -2,12 +2,14 @@
 //! the level line by their readings, the gaps round a piece, its size, the wall's. Those of a piece that is
 //! selected or held come before all those of the others.
 
-use crate::dimension::{Figure, Rows, Side, Wanted};
+use super::read_dimensions::ask_read;
+use crate::dimension::{About, Figure, GapSide, Rows, Side, Wanted};
 use crate::look::Look;
 use crate::pen::lit;
 use crate::scale::Scale;
 use crate::scene::Lit;
 use strikeline_solver::geometry::{Axis, Direction, Point};
+use strikeline_solver::job::Job;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Reading, ReadingDatum};
 use strikeline_solver::plan::piece::{Gap, PiecePlan};
 use strikeline_solver::plan::{AssumedWhat, Plan};
@@ -16,8 +18,9 @@ use strikeline_solver::tape::Parts;
 use strikeline_solver::units::Length;
 
 /// Asks for all of them.
-pub(super) fn ask(rows: &mut Rows, plan: &Plan, scale: &Scale, look: &Look) {
+pub(super) fn ask(rows: &mut Rows, job: &Job, plan: &Plan, scale: &Scale, look: &Look) {
     let asking = Asking { plan, scale, look };
+    ask_read(&asking, rows, job);
     for mark in plan.marks.iter().filter(|mark| lit(look, &mark.id) != Lit::No) {
         asking.readings(rows, mark);
     }
@@ -41,23 +44,24 @@ pub(super) fn ask(rows: &mut Rows, plan: &Plan, scale: &Scale, look: &Look) {
     asking.wall(rows);
 }
 
-struct Asking<'a> {
-    plan: &'a Plan,
-    scale: &'a Scale,
-    look: &'a Look,
+pub(super) struct Asking<'a> {
+    pub(super) plan: &'a Plan,
+    pub(super) scale: &'a Scale,
+    pub(super) look: &'a Look,
 }
 
 /// What a dimension says and about what.
-struct Says {
-    subject: Subject,
-    parts: Parts,
-    measured: bool,
-    assumed: bool,
+pub(super) struct Says {
+    pub(super) subject: Subject,
+    pub(super) about: About,
+    pub(super) parts: Parts,
+    pub(super) measured: bool,
+    pub(super) assumed: bool,
 }
 
 impl Asking<'_> {
     /// A dimension from one place on the wall to another, on a side.
-    fn between(&self, rows: &mut Rows, side: Side, from: Point, to: Point, says: Says) {
+    pub(super) fn between(&self, rows: &mut Rows, side: Side, from: Point, to: Point, says: Says) {
         let (from, to) = (self.scale.paper_from_wall(from), self.scale.paper_from_wall(to));
         let (along_mm, object_mm) = match side {
             Side::Above | Side::Below => ((from.x_mm, to.x_mm), (from.y_mm, to.y_mm)),
@@ -71,6 +75,7 @@ impl Asking<'_> {
             measured: says.measured,
             assumed: says.assumed,
             subject: says.subject,
+            about: says.about,
         });
     }
 
@@ -78,7 +83,7 @@ impl Asking<'_> {
     fn readings(&self, rows: &mut Rows, mark: &Mark) {
         let Some(place) = mark.place else { return };
         let mut told: Vec<(ReadingDatum, Direction, i64)> = Vec::new();
-        for reading in &mark.readings {
+        for (index, reading) in mark.readings.iter().enumerate() {
             // Both ends of a level line over a level floor say the same: once is enough.
             let says = (reading.from.clone(), reading.direction, reading.steps);
             if told.contains(&says) {
@@ -87,17 +92,13 @@ impl Asking<'_> {
             told.push(says);
             let to = self.end_of(mark, reading, place);
             let side = self.side(mark, reading, to);
-            self.reading(
-                rows,
-                mark,
-                side,
-                (&reading.from, reading.direction, reading.value),
-                reading.steps,
-                to,
-            );
+            let datum = (&reading.from, reading.direction, reading.value);
+            let about = About::Reading { mark: mark.id.clone(), index };
+            self.reading(rows, (mark, about), side, datum, reading.steps, to);
             if let Some(close) = &reading.close {
                 let datum = (&close.from, close.direction, close.value);
-                self.reading(rows, mark, side, datum, close.closing.second, to);
+                let about = About::Close { mark: mark.id.clone(), index };
+                self.reading(rows, (mark, about), side, datum, close.closing.second, to);
             }
         }
     }
@@ -128,7 +129,7 @@ impl Asking<'_> {
     fn reading(
         &self,
         rows: &mut Rows,
-        mark: &Mark,
+        (mark, about): (&Mark, About),
         side: Side,
         (datum, direction, value): (&ReadingDatum, Direction, Length),
         steps: i64,
@@ -141,6 +142,7 @@ impl Asking<'_> {
         };
         let says = Says {
             subject: mark.id.clone(),
+            about,
             parts: self.plan.style.parts_of(steps),
             measured: false,
             assumed: mark.assumed,
@@ -173,7 +175,7 @@ impl Asking<'_> {
         }
     }
 
-    fn rect_of(&self, id: &Id) -> Option<strikeline_solver::geometry::Rect> {
+    pub(super) fn rect_of(&self, id: &Id) -> Option<strikeline_solver::geometry::Rect> {
         let feature = self.plan.survey.features.iter().find(|feature| feature.id == *id).map(|it| it.rect);
         feature.or_else(|| self.plan.pieces.iter().find(|piece| piece.id == *id).map(|piece| piece.outline))
     }
@@ -181,8 +183,9 @@ impl Asking<'_> {
     /// The gaps to the left, to the right and below.
     fn gaps(&self, rows: &mut Rows, piece: &PiecePlan) {
         let outline = piece.outline;
-        let gap = |part: &str, gap: &Gap| Says {
+        let gap = |part: &str, side: GapSide, gap: &Gap| Says {
             subject: piece.id.part(part),
+            about: About::Gap { piece: piece.id.clone(), side },
             parts: self.plan.style.fraction(gap.from),
             measured: false,
             assumed: piece.assumed,
@@ -199,24 +202,30 @@ impl Asking<'_> {
                 Side::Below,
                 Point::new(outline.left - left.from, foot(left)),
                 to,
-                gap("gap_left", left),
+                gap("gap_left", GapSide::Left, left),
             );
         }
         if let Some(right) = &piece.gaps.right {
             let from = Point::new(outline.right, outline.bottom);
             let to = Point::new(outline.right + right.from, foot(right));
-            self.between(rows, Side::Below, from, to, gap("gap_right", right));
+            self.between(rows, Side::Below, from, to, gap("gap_right", GapSide::Right, right));
         }
         if let Some(below) = &piece.gaps.below {
             let to = Point::new(outline.left, outline.bottom);
             let from = Point::new(side_of(below), outline.bottom - below.from);
-            self.between(rows, Side::Left, from, to, gap("gap_below", below));
+            self.between(rows, Side::Left, from, to, gap("gap_below", GapSide::Below, below));
             // Over what is out of level the other end is told too.
             if self.plan.style.steps(below.other) != self.plan.style.steps(below.from) {
                 let to = Point::new(outline.right, outline.bottom);
                 let from = Point::new(outline.right, outline.bottom - below.other);
                 let other = Gap { from: below.other, ..below.clone() };
-                self.between(rows, Side::Right, from, to, gap("gap_below_right", &other));
+                self.between(
+                    rows,
+                    Side::Right,
+                    from,
+                    to,
+                    gap("gap_below_right", GapSide::BelowRight, &other),
+                );
             }
         }
     }
@@ -224,17 +233,27 @@ impl Asking<'_> {
     fn size(&self, rows: &mut Rows, piece: &PiecePlan) {
         let outline = piece.outline;
         let measured = |which: fn(&AssumedWhat) -> bool| !self.assumed(&piece.id, which);
-        let says = |part: &str, length, measured| Says {
+        let says = |part: &str, about, length, measured| Says {
             subject: piece.id.part(part),
+            about,
             parts: self.plan.style.fraction(length),
             measured,
             assumed: !measured,
         };
         let (low, high) = (outline.bottom, outline.top);
-        let width = says("width", outline.width(), measured(|what| matches!(what, AssumedWhat::Width(_))));
+        let width = says(
+            "width",
+            About::Width(piece.id.clone()),
+            outline.width(),
+            measured(|what| matches!(what, AssumedWhat::Width(_))),
+        );
         self.between(rows, Side::Below, Point::new(outline.left, low), Point::new(outline.right, low), width);
-        let height =
-            says("height", outline.height(), measured(|what| matches!(what, AssumedWhat::Height(_))));
+        let height = says(
+            "height",
+            About::Height(piece.id.clone()),
+            outline.height(),
+            measured(|what| matches!(what, AssumedWhat::Height(_))),
+        );
         self.between(rows, Side::Left, Point::new(outline.left, low), Point::new(outline.left, high), height);
     }
 
@@ -242,21 +261,30 @@ impl Asking<'_> {
         let outline = self.plan.survey.outline;
         let wall = &self.plan.wall;
         let measured = |which: fn(&AssumedWhat) -> bool| !self.assumed(wall, which);
-        let says = |part: &str, length, measured| Says {
+        let says = |part: &str, about, length, measured| Says {
             subject: wall.part(part),
+            about,
             parts: self.plan.style.fraction(length),
             measured,
             assumed: !measured,
         };
-        let width =
-            says("width", outline.width(), measured(|what| matches!(what, AssumedWhat::WallWidth(_))));
+        let width = says(
+            "width",
+            About::Width(wall.clone()),
+            outline.width(),
+            measured(|what| matches!(what, AssumedWhat::WallWidth(_))),
+        );
         let left = Point::new(outline.left, outline.top);
         let right = Point::new(outline.right, outline.top);
         self.between(rows, Side::Above, left, right, width);
         // The height is measured from the level plane: the floor at its first reading.
         let floor = Length::default();
-        let height =
-            says("height", outline.top - floor, measured(|what| matches!(what, AssumedWhat::WallHeight(_))));
+        let height = says(
+            "height",
+            About::Height(wall.clone()),
+            outline.top - floor,
+            measured(|what| matches!(what, AssumedWhat::WallHeight(_))),
+        );
         self.between(rows, Side::Right, Point::new(outline.right, floor), right, height);
     }
 
