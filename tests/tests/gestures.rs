@@ -19,3 +19,5 @@ mod keys;
 mod panels;
 #[path = "gestures/room.rs"]
 mod room;
+#[path = "gestures/rules.rs"]
+mod rules;

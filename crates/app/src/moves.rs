@@ -8,7 +8,10 @@ mod extent;
 mod piece;
 mod rule;
 
-pub use rule::{gap_rule, height_rule};
+pub use rule::{
+    AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,
+    things, upright_datums, upright_rule,
+};
 
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;

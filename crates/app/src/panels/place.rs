@@ -1,15 +1,16 @@
 //! Where the piece should go: its rules, and how far it is moved from there.
 
+mod across;
+mod upright;
+
 use super::measured::{field_id, section};
-use super::{across_datum, measured_field, upright_datum};
+use super::measured_field;
 use crate::moves;
 use crate::session::Session;
 use crate::widgets::choice::choice;
-use crate::widgets::quantity_field::{Allowed, length_field, quantity_field};
+use crate::widgets::quantity_field::{Allowed, quantity_field};
 use egui::Ui;
 use strikeline_solver::job::option::{Hanging, Nudge};
-use strikeline_solver::job::place::{UpDown, UprightDatum};
-use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
@@ -19,11 +20,6 @@ use strikeline_solver::words;
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     section(ui, "Placement");
     let allowed = measured_field(&session.job);
-    let features = plan.survey.features.iter().map(|feature| &feature.id);
-    let things = features.chain(plan.pieces.iter().map(|piece| &piece.id));
-    let things: Vec<(Id, String)> = things
-        .map(|id| (id.clone(), words::thing(plan, &id.whole()).trim_start_matches("the ").to_owned()))
-        .collect();
     // An assumed option is edited on a copy of the job in which it is written down.
     let mut job = match plan.option {
         Some(_) => session.job.clone(),
@@ -31,102 +27,67 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     };
     let before = job.clone();
     let many = plan.pieces.len() > 1;
-    let hangings = job
+    let options = job
         .walls
         .iter_mut()
         .filter(|wall| wall.id == plan.wall)
         .flat_map(|wall| &mut wall.options)
-        .filter(|option| plan.option.as_ref().is_none_or(|shown| *shown == option.id))
-        .flat_map(|option| &mut option.hangings);
-    for hanging in hangings {
-        if many {
-            ui.strong(words::thing(plan, &hanging.piece.whole()));
+        .filter(|option| plan.option.as_ref().is_none_or(|shown| *shown == option.id));
+    for option in options {
+        let hangings = option.hangings.clone();
+        for hanging in &mut option.hangings {
+            if many {
+                ui.strong(words::thing(plan, &hanging.piece.whole()));
+            }
+            let things = moves::things(plan, &hangings, &hanging.piece);
+            let mut rules = Rules { ui, plan, allowed, piece: hanging.piece.clone(), things };
+            rules.across(hanging);
+            rules.upright(hanging);
+            nudge(ui, hanging, allowed);
         }
-        let others: Vec<_> = things.iter().filter(|(id, _)| *id != hanging.piece).cloned().collect();
-        across(ui, hanging, &others, allowed, plan);
-        upright(ui, hanging, &others, allowed, plan);
-        nudge(ui, hanging, allowed);
     }
     if job != before {
         session.job = job;
     }
 }
 
-fn across(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed: Allowed, plan: &Plan) {
-    let mut entries = vec!["centred on the wall".to_owned()];
-    entries.extend(things.iter().map(|(_, name)| format!("centred on the {name}")));
-    let held = match &hanging.across {
-        AcrossRule::OnWall => Some(0),
-        AcrossRule::On(id) => things.iter().position(|(thing, _)| thing == id).map(|index| index + 1),
-        AcrossRule::Between(..) | AcrossRule::Beside { .. } => None,
-    };
-    let shown = match &hanging.across {
-        AcrossRule::OnWall => "centred on the wall".to_owned(),
-        AcrossRule::On(id) => format!("centred on {}", words::thing(plan, &id.whole())),
-        AcrossRule::Between(a, b) => {
-            format!("centred between {} and {}", across_datum(plan, a), across_datum(plan, b))
-        }
-        AcrossRule::Beside { from, .. } => format!("beside {}", across_datum(plan, from)),
-    };
-    let id = hanging.piece.clone();
-    if let Some(index) = choice(ui, field_id(&id, "across"), "Sideways", &shown, &entries, held) {
-        let feature = index.checked_sub(1).and_then(|index| things.get(index));
-        hanging.across = feature.map_or(AcrossRule::OnWall, |(id, _)| AcrossRule::On(id.clone()));
-        hanging.nudge.right = Offset::default();
+/// What the rules of one piece are shown with.
+struct Rules<'a> {
+    ui: &'a mut Ui,
+    plan: &'a Plan,
+    allowed: Allowed,
+    piece: Id,
+    /// What it can be placed by.
+    things: Vec<Id>,
+}
+
+impl Rules<'_> {
+    /// Lets one of some things be chosen, each in words. `None` where it stays as it is.
+    fn choose<T: PartialEq + Clone>(
+        &mut self,
+        what: &'static str,
+        label: &str,
+        held: &T,
+        all: &[T],
+        said: impl Fn(&T) -> String,
+    ) -> Option<T> {
+        let entries: Vec<String> = all.iter().map(|one| bare(&said(one))).collect();
+        let index = all.iter().position(|one| one == held);
+        let id = field_id(&self.piece, what);
+        let chosen = choice(self.ui, id, label, &bare(&said(held)), &entries, index)?;
+        all.get(chosen).cloned()
     }
-    if let AcrossRule::Beside { by, .. } = &mut hanging.across {
-        length_field(ui, field_id(&id, "across_by"), "Distance from it", by, allowed);
+
+    /// Lets one of the features and other pieces be chosen.
+    fn choose_thing(&mut self, what: &'static str, label: &str, held: &Id) -> Option<Id> {
+        let (plan, things) = (self.plan, self.things.clone());
+        self.choose(what, label, held, &things, |id| words::thing(plan, &id.whole()))
     }
 }
 
-/// The heights that a piece can be placed by.
-const HEIGHTS: [(PieceHeight, &str); 3] = [
-    (PieceHeight::Centre, "middle above the floor"),
-    (PieceHeight::Bottom, "lower edge above the floor"),
-    (PieceHeight::Top, "top edge above the floor"),
-];
-
-fn upright(ui: &mut Ui, hanging: &mut Hanging, things: &[(Id, String)], allowed: Allowed, plan: &Plan) {
-    let mut entries: Vec<String> = HEIGHTS.iter().map(|(_, name)| (*name).to_owned()).collect();
-    entries.extend(things.iter().map(|(_, name)| format!("gap above the {name}")));
-    let held = match &hanging.upright {
-        UprightRule::Height { of, from: UprightDatum::Floor, toward: None | Some(UpDown::Up), .. } => {
-            HEIGHTS.iter().position(|(height, _)| height == of)
-        }
-        UprightRule::Gap { side: UpDown::Up, of, .. } => {
-            things.iter().position(|(thing, _)| thing == of).map(|index| index + HEIGHTS.len())
-        }
-        UprightRule::Height { .. } | UprightRule::Gap { .. } | UprightRule::Aligned { .. } => None,
-    };
-    let shown = match &hanging.upright {
-        UprightRule::Height { from, .. } => format!("a height from {}", upright_datum(plan, from)),
-        UprightRule::Gap { side: UpDown::Up, of, .. } => {
-            format!("gap above {}", words::thing(plan, &of.whole()))
-        }
-        UprightRule::Gap { of, .. } => format!("gap below {}", words::thing(plan, &of.whole())),
-        UprightRule::Aligned { with, .. } => format!("level with {}", words::thing(plan, with)),
-    };
-    let id = hanging.piece.clone();
-    if let Some(index) = choice(ui, field_id(&id, "upright"), "Height", &shown, &entries, held) {
-        hanging.upright = match HEIGHTS.get(index) {
-            Some((of, _)) => moves::height_rule(plan, &hanging.piece, *of),
-            None => {
-                let feature = index.checked_sub(HEIGHTS.len()).and_then(|index| things.get(index));
-                let Some((of, _)) = feature else { return };
-                moves::gap_rule(plan, &hanging.piece, of)
-            }
-        };
-        hanging.nudge.up = Offset::default();
-    }
-    match &mut hanging.upright {
-        UprightRule::Height { by, .. } => {
-            length_field(ui, field_id(&id, "upright_by"), "Height of it", by, allowed);
-        }
-        UprightRule::Gap { by, .. } => {
-            length_field(ui, field_id(&id, "upright_by"), "Gap", by, allowed);
-        }
-        UprightRule::Aligned { .. } => {}
-    }
+/// Words as they stand in a list: without an article.
+fn bare(words: &str) -> String {
+    words.strip_prefix("the ").unwrap_or(words).to_owned()
 }
 
 fn nudge(ui: &mut Ui, hanging: &mut Hanging, allowed: Allowed) {
