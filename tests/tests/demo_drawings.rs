@@ -119,3 +119,24 @@ fn the_name_of_what_is_selected_is_always_shown() {
         }
     }
 }
+
+#[test]
+fn the_gap_between_two_pieces_is_told_once() {
+    let mut seen = 0;
+    for (name, job, plan) in plans() {
+        for piece in &plan.pieces {
+            let Some(gap) = piece.gaps.right.as_ref() else { continue };
+            let Some(other) = plan.pieces.iter().find(|other| other.id == gap.to.id) else { continue };
+            if other.gaps.left.as_ref().is_none_or(|back| back.to.id != piece.id) {
+                continue;
+            }
+            let scene = elevation(&job, &plan, &Look::whole_wall(&plan, 1.0 / 8.0));
+            let gaps = [piece.id.part("gap_right"), other.id.part("gap_left")];
+            let told =
+                gaps.iter().filter(|gap| texts(&scene).iter().any(|text| text.2 == Some(*gap))).count();
+            assert_eq!(told, 1, "{name}: {gaps:?}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 0, "a demo job has two pieces side by side");
+}

@@ -9,7 +9,7 @@ use crate::command::{self, Command, Queue};
 use crate::panels::{bar, follows, measured, top_line};
 use crate::session::Session;
 use crate::theme;
-use crate::view_state::ViewState;
+use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
@@ -115,6 +115,41 @@ impl App {
     }
 }
 
+/// Narrower than this a window has room for one side panel beside the drawing, in points (chosen: the drawing keeps
+/// the most of it).
+const NARROW: f32 = 1000.0;
+
+/// Shows what was measured and what follows, on either side of the drawing; on a narrow window one of them at a time.
+fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
+    let width = ui.available_width();
+    let side = (width * 0.24).clamp(210.0, 330.0);
+    let most = (width * 0.4).max(200.0);
+    let plan = session.plan();
+    if width < NARROW {
+        Panel::left("one side").default_size(side.max(240.0)).size_range(180.0..=most).show(ui, |ui| {
+            ui.horizontal(|ui| {
+                for (shown, name) in [(Side::Measured, "Measured"), (Side::Follows, "What follows")] {
+                    ui.selectable_value(&mut view_state.side, shown, name);
+                }
+            });
+            match view_state.side {
+                Side::Measured => measured::ui(ui, session, &plan),
+                Side::Follows => follows::ui(ui, session, &plan),
+            }
+        });
+        return;
+    }
+    Panel::left("measured")
+        .default_size(side)
+        .size_range(180.0..=most)
+        .show(ui, |ui| measured::ui(ui, session, &plan));
+    let plan = session.plan();
+    Panel::right("follows")
+        .default_size(side)
+        .size_range(180.0..=most)
+        .show(ui, |ui| follows::ui(ui, session, &plan));
+}
+
 impl eframe::App for App {
     fn logic(&mut self, context: &Context, _frame: &mut eframe::Frame) {
         if self.dialog.is_none() {
@@ -137,20 +172,7 @@ impl eframe::App for App {
         let session = &mut self.session;
         self.canvas.listen(ui, session, &mut self.view_state);
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
-        let width = ui.available_width();
-        let side = (width * 0.24).clamp(210.0, 330.0);
-        // On a narrow window the drawing keeps the most of it.
-        let most = (width * 0.3).max(200.0);
-        let plan = session.plan();
-        Panel::left("measured")
-            .default_size(side)
-            .size_range(180.0..=most)
-            .show(ui, |ui| measured::ui(ui, session, &plan));
-        let plan = session.plan();
-        Panel::right("follows")
-            .default_size(side)
-            .size_range(180.0..=most)
-            .show(ui, |ui| follows::ui(ui, session, &plan));
+        sides(ui, session, &mut self.view_state);
         let canvas = &mut self.canvas;
         let view_state = &self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {

@@ -22,6 +22,18 @@ const LINE_MM: f64 = 0.5;
 pub struct ViewState {
     /// The part of the wall that shows; `None` for all of it.
     pub view: Option<View>,
+    /// What stands beside the drawing on a window that has room for one panel only.
+    pub side: Side,
+}
+
+/// One of the panels beside the drawing.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Side {
+    /// What was measured.
+    #[default]
+    Measured,
+    /// What follows.
+    Follows,
 }
 
 /// The part of the wall that shows.

@@ -29,9 +29,10 @@ fn nudge_marks_and_top_line_follow_a_drag_in_the_same_frame() {
     assert!(nudge(&held).right.length() < Length::inches(-5.0), "{:?}", nudge(&held));
     assert!(nudge(&held).up.length() < Length::inches(-5.0), "{:?}", nudge(&held));
     let after = plan(&mut harness);
-    let line = words::top_line(&after, &after.pieces[0]);
-    assert_ne!(line, words::top_line(&before, &before.pieces[0]));
+    let line = words::place_line(&after, &after.pieces[0]);
+    assert_ne!(line, words::place_line(&before, &before.pieces[0]));
     harness.get_by_label(&line);
+    harness.get_by_label(&words::next(&after));
     for mark in &after.marks {
         let row = harness.query_all_by_label(&words::mark_name(&after, mark)).count();
         assert!(row > 0, "{}", mark.id);

@@ -3,6 +3,7 @@
 use super::room::*;
 use egui::vec2;
 use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
 use strikeline::canvas;
 use strikeline_drawing::elevation::elevation;
@@ -68,5 +69,27 @@ fn at_fit_all_that_is_drawn_is_on_the_canvas_and_nothing_is_left_out_for_want_of
             };
             assert_eq!(texts(&scene), texts(&elevation(&job, &plan, &wide)), "{name}");
         });
+    }
+}
+
+#[test]
+fn a_narrow_window_shows_one_panel_at_a_time_and_the_drawing_keeps_the_most_of_it() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-jobs/tall_parlour.ron");
+    for (size, is_narrow) in [(vec2(800.0, 600.0), true), (vec2(1280.0, 800.0), false)] {
+        let mut harness = Harness::builder()
+            .with_size(size)
+            .build_eframe(|created| App::new(&created.egui_ctx, Some(path.into())));
+        harness.run();
+        let shows = |harness: &Harness<'_, App>| {
+            let has = |text: &str| harness.query_all_by_label(text).count() > 0;
+            (has("Wall width"), has("Findings"))
+        };
+        assert_eq!(shows(&harness), (true, !is_narrow));
+        assert!(canvas_rect(&harness).width() > size.x / 2.0, "{:?}", canvas_rect(&harness));
+        if is_narrow {
+            harness.get_by_label("What follows").click();
+            harness.run();
+            assert_eq!(shows(&harness), (false, true));
+        }
     }
 }

@@ -23,7 +23,6 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         ui.separator();
         ask(ui, true, "Whole wall", "Ctrl+0", Command::Fit);
         ask(ui, true, "Light or dark", "Change the theme", Command::SwitchTheme);
-        ui.separator();
         let title = if session.job.title.is_empty() { "Untitled job" } else { &session.job.title };
         let changed = if session.is_changed() { ", not saved" } else { "" };
         ui.add(egui::Label::new(format!("{title}{changed}")).truncate());

@@ -1,14 +1,15 @@
-//! Over the elevation: one line of what matters now, and the options to choose between.
+//! Over the elevation: what to do now, where each piece goes, and the options to choose between.
 
 use crate::session::Session;
 use crate::theme;
 use egui::{RichText, ScrollArea, Ui};
+use strikeline_drawing::font::Weight;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
-/// Room for what is told, in points: two lines and a wish (chosen). What is longer scrolls, since a canvas that
-/// gave way to it would slip from under the hand.
-const ROOM: f32 = 66.0;
+/// Room for what is told, in points: four lines (chosen): what to do, where it goes in two, and a wish. What is
+/// longer scrolls, since a canvas that gave way to it would slip from under the hand.
+const ROOM: f32 = 92.0;
 
 /// Room for what is told of each further piece, in points: two lines (chosen).
 const FURTHER: f32 = 44.0;
@@ -23,22 +24,22 @@ pub fn height(session: &Session, plan: &Plan) -> f32 {
     ROOM + further + options + margins
 }
 
-/// Shows the line of each piece, and what it wishes for.
+/// Shows what to do now, which must never be scrolled out of sight, then the line of each piece and what it wishes
+/// for.
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     options(ui, session, plan);
     ScrollArea::vertical().id_salt("told").auto_shrink(false).show(ui, |ui| {
-        for (index, piece) in plan.pieces.iter().enumerate() {
-            // What to do now is one thing, told once.
-            let line = if index == 0 { words::top_line(plan, piece) } else { words::place_line(plan, piece) };
-            ui.add(egui::Label::new(line).wrap());
+        let next = words::next(plan);
+        if !next.is_empty() {
+            let font = theme::font(14.0, Weight::Semibold);
+            ui.add(egui::Label::new(RichText::new(next).font(font)).wrap());
+        }
+        for piece in &plan.pieces {
+            ui.add(egui::Label::new(words::place_line(plan, piece)).wrap());
             if let Some(wish) = words::wish(plan, piece) {
                 let quiet = theme::quiet(ui.theme());
                 ui.add(egui::Label::new(RichText::new(wish).color(quiet)).wrap());
             }
-        }
-        let next = words::next(plan);
-        if !next.is_empty() && plan.pieces.is_empty() {
-            ui.add(egui::Label::new(next).wrap());
         }
     });
 }

@@ -87,6 +87,17 @@ impl Rows {
         if (to - from).abs() < LEAST_MM {
             return;
         }
+        // The gap between two pieces is both of theirs: it is told once.
+        let same = |a: f64, b: f64| (a - b).abs() < LEAST_MM / 2.0;
+        if self.placed.iter().any(|Placed { wanted: told, .. }| {
+            let (low, high) = (told.along_mm.0.min(told.along_mm.1), told.along_mm.0.max(told.along_mm.1));
+            told.side == wanted.side
+                && told.figure == wanted.figure
+                && same(low, from.min(to))
+                && same(high, from.max(to))
+        }) {
+            return;
+        }
         for row in 0..MOST_ROWS {
             let dimension = self.dimension(&wanted, row);
             if self.has_room(&wanted, row, &dimension) {

@@ -1,6 +1,7 @@
 //! Names on the drawing, where there is room for them and nothing else says what a thing is.
 
 use super::clear_labels::{Clear, ground};
+use super::wall::GROUND_MM;
 use crate::font::{CAPITALS, Weight, text_width_mm};
 use crate::ink::Ink;
 use crate::look::Look;
@@ -13,6 +14,9 @@ use strikeline_solver::subject::Subject;
 
 /// Between a name and the edge it stands at.
 const INSET_MM: f64 = 1.8;
+
+/// The same above and below a name in a flat thing: more than is kept free round it.
+const LEAST_INSET_MM: f64 = 0.8;
 
 /// A name that asks for a place.
 struct Name<'a> {
@@ -76,6 +80,7 @@ fn placed(
     place: fn(&mut Clear, &[PaperRect], &[PaperRect]) -> Option<PaperRect>,
 ) -> Vec<Label> {
     taken.extend(holes(plan, scale));
+    taken.extend(edges(plan, scale));
     let mut clear = Clear::new(scale.page(), taken);
     let mut labels = Vec::new();
     for name in names {
@@ -101,28 +106,53 @@ pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], look: &Look) {
     }
 }
 
-/// Where a name may stand: in its thing's corners, in its middle, above it, or below it.
+/// Where a name may stand: in its thing's corners, above it, to either side of it, or below it.
 fn places(name: &Name<'_>, page: PaperRect, height_mm: f64) -> Vec<PaperRect> {
     let width = text_width_mm(name.text, height_mm, Weight::Regular);
     let capitals = height_mm * CAPITALS;
     let inside = name.inside;
     let mut starts = Vec::new();
     let centred = inside.centre().x_mm - width / 2.0;
-    if width + 2.0 * INSET_MM <= inside.width_mm() && capitals + 2.0 * INSET_MM <= inside.height_mm() {
+    // In a flat thing it stands in the middle of the height.
+    let inset = INSET_MM.min((inside.height_mm() - capitals) / 2.0);
+    if width + 2.0 * INSET_MM <= inside.width_mm() && inset >= LEAST_INSET_MM {
         let (left, right) = (inside.left_mm + INSET_MM, inside.right_mm - INSET_MM - width);
-        let (upper, lower) = (inside.top_mm + INSET_MM + capitals, inside.bottom_mm - INSET_MM);
+        let (upper, lower) = (inside.top_mm + inset + capitals, inside.bottom_mm - inset);
         starts.extend([(left, upper), (left, lower), (right, upper), (right, lower)]);
-        starts.push((centred, inside.centre().y_mm + capitals / 2.0));
     }
     // Beside a thing at the page's edge it stands as near its middle as the page allows.
     let beside = centred.min(page.right_mm - INSET_MM - width).max(page.left_mm + INSET_MM);
     starts.push((beside, inside.top_mm - INSET_MM));
+    let head = inside.top_mm.max(page.top_mm) + INSET_MM + capitals;
+    starts.extend([(inside.right_mm + INSET_MM, head), (inside.left_mm - INSET_MM - width, head)]);
     starts.push((beside, inside.bottom_mm + INSET_MM + capitals));
     let bounds = |(left, base)| {
         let at = PaperPoint::new(left, base);
         PaperRect::of(at, at.moved(width, -capitals))
     };
     starts.into_iter().map(bounds).collect()
+}
+
+/// What a name must not hide: the edges of what is on the wall, the wall's own, and the ground under it.
+fn edges(plan: &Plan, scale: &Scale) -> Vec<PaperRect> {
+    let wall = scale.paper_rect(plan.survey.outline);
+    let ground = PaperRect { top_mm: wall.bottom_mm, bottom_mm: wall.bottom_mm + GROUND_MM, ..wall };
+    let features = plan.survey.features.iter().map(|feature| scale.paper_rect(feature.rect));
+    let pieces = plan.pieces.iter().map(|piece| scale.paper_rect(piece.outline));
+    let sides = |rect: PaperRect| {
+        [
+            PaperRect { right_mm: rect.left_mm, ..rect },
+            PaperRect { left_mm: rect.right_mm, ..rect },
+            PaperRect { bottom_mm: rect.top_mm, ..rect },
+            PaperRect { top_mm: rect.bottom_mm, ..rect },
+        ]
+    };
+    std::iter::once(wall)
+        .chain(features)
+        .chain(pieces)
+        .flat_map(sides)
+        .chain(std::iter::once(ground))
+        .collect()
 }
 
 /// What a name must not lie on: the holes, and the lines to strike.
