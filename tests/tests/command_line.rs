@@ -304,3 +304,28 @@ fn the_same_job_gives_the_same_text() {
         }
     }
 }
+
+/// Called by the test below in a process of its own, without a display.
+#[test]
+#[cfg(target_os = "linux")]
+#[ignore = "called by the test below, without a display"]
+fn window_without_a_display() {
+    let said = run(&["rooms/den.ron"]);
+    assert_eq!(said.out, "");
+    assert_eq!(said.code, 2, "{}", said.err);
+    println!("{}", said.err);
+}
+
+#[test]
+#[cfg(target_os = "linux")]
+fn without_a_display_the_window_says_so_and_names_the_other_two_ways() {
+    let mut child = std::process::Command::new(std::env::current_exe().unwrap());
+    child.args(["--exact", "window_without_a_display", "--ignored", "--nocapture"]);
+    child.env_remove("DISPLAY").env_remove("WAYLAND_DISPLAY");
+    let output = child.output().unwrap();
+    let said = String::from_utf8(output.stdout).unwrap();
+    assert!(output.status.success(), "{said}");
+    assert!(said.contains("strikeline: no display, so the window cannot open"), "{said}");
+    assert!(said.contains("strikeline plan rooms/den.ron\n"), "{said}");
+    assert!(said.contains("strikeline sheet rooms/den.ron --out FILE.svg\n"), "{said}");
+}

@@ -50,7 +50,11 @@ pub fn run(path: Option<PathBuf>) -> Result<(), String> {
         ..eframe::NativeOptions::default()
     };
     let create: eframe::AppCreator<'_> = Box::new(|created| Ok(Box::new(App::new(&created.egui_ctx, path))));
-    eframe::run_native("strikeline", options, create).map_err(|why| format!("No window can be opened: {why}"))
+    eframe::run_native("strikeline", options, create).map_err(|why| {
+        // Before what went wrong the window system names the place in its own source.
+        let why = why.to_string();
+        why.rsplit(": ").next().unwrap_or_default().to_owned()
+    })
 }
 
 impl App {
