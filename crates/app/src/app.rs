@@ -39,22 +39,23 @@ pub struct App {
 /// # Errors
 /// What the window system says where no window can be opened.
 pub fn run(path: Option<PathBuf>) -> Result<(), String> {
+    let create: eframe::AppCreator<'_> = Box::new(|created| Ok(Box::new(App::new(&created.egui_ctx, path))));
+    eframe::run_native("strikeline", native_options(), create).map_err(|why| {
+        // Before what went wrong the window system names the place in its own source.
+        let why = why.to_string();
+        why.rsplit(": ").next().unwrap_or_default().to_owned()
+    })
+}
+
+/// How the window is opened.
+#[must_use]
+pub fn native_options() -> eframe::NativeOptions {
     let viewport = egui::ViewportBuilder::default()
         .with_title("Strikeline")
         .with_app_id("strikeline")
         .with_inner_size([1280.0, 800.0])
         .with_min_inner_size([720.0, 480.0]);
-    let options = eframe::NativeOptions {
-        viewport,
-        renderer: eframe::Renderer::Glow,
-        ..eframe::NativeOptions::default()
-    };
-    let create: eframe::AppCreator<'_> = Box::new(|created| Ok(Box::new(App::new(&created.egui_ctx, path))));
-    eframe::run_native("strikeline", options, create).map_err(|why| {
-        // Before what went wrong the window system names the place in its own source.
-        let why = why.to_string();
-        why.rsplit(": ").next().unwrap_or_default().to_owned()
-    })
+    eframe::NativeOptions { viewport, renderer: eframe::Renderer::Glow, ..eframe::NativeOptions::default() }
 }
 
 impl App {

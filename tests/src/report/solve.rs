@@ -1,11 +1,9 @@
 //! How long a full solve takes on the busiest demo, and how that grows with hits and features.
 
-use std::path::Path;
+use crate::demo::{busiest, machine, median, verdict};
 use std::process::ExitCode;
 use std::time::Instant;
-use strikeline::files::job_file::read_job;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::wall::Wall;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 
@@ -18,20 +16,14 @@ const BOUND_AT_100_MS: f64 = 1000.0;
 
 /// Prints the table and says whether the bounds held.
 pub(crate) fn report() -> ExitCode {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-jobs");
-    let Ok(entries) = std::fs::read_dir(&folder) else {
-        eprintln!("no demo jobs: {}", folder.display());
-        return ExitCode::from(2);
+    let (_, busiest) = match busiest() {
+        Ok(found) => found,
+        Err(why) => {
+            eprintln!("{why}");
+            return ExitCode::from(2);
+        }
     };
-    let mut jobs: Vec<Job> =
-        entries.flatten().filter_map(|entry| Some(read_job(&entry.path()).ok()?.job)).collect();
-    let contents = |wall: &Wall| wall.hits.len() + wall.features.len() + wall.hidden.len();
-    jobs.sort_by_key(|job| job.walls.iter().map(contents).sum::<usize>());
-    let Some(busiest) = jobs.pop() else {
-        eprintln!("no demo job can be read: {}", folder.display());
-        return ExitCode::from(2);
-    };
-    println!("solve: {} ({} {})", busiest.title, std::env::consts::OS, std::env::consts::ARCH);
+    println!("solve: {} ({})", busiest.title, machine());
     println!("{:>9} {:>12} {:>12} {:>10}", "contents", "median ms", "of a frame", "bound ms");
     let mut short = Vec::new();
     for (times, bound_ms) in [(1, Some(BOUND_MS)), (10, None), (100, Some(BOUND_AT_100_MS))] {
@@ -43,27 +35,19 @@ pub(crate) fn report() -> ExitCode {
             short.push(format!("{times}x"));
         }
     }
-    if short.is_empty() {
-        println!("solve: all bounds held");
-        return ExitCode::SUCCESS;
-    }
-    println!("solve: short: {}", short.join(", "));
-    ExitCode::from(1)
+    verdict("solve", &short)
 }
 
 /// The median of so many solves of all walls, in milliseconds.
 fn median_ms(job: &Job, runs: usize) -> f64 {
-    let mut all_ms: Vec<f64> = (0..runs)
-        .map(|_| {
-            let start = Instant::now();
-            for wall in &job.walls {
-                std::hint::black_box(solve(job, &wall.id, None));
-            }
-            start.elapsed().as_secs_f64() * 1000.0
-        })
-        .collect();
-    all_ms.sort_by(f64::total_cmp);
-    all_ms.get(runs / 2).copied().unwrap_or_default()
+    let one_ms = |_| {
+        let start = Instant::now();
+        for wall in &job.walls {
+            std::hint::black_box(solve(job, &wall.id, None));
+        }
+        start.elapsed().as_secs_f64() * 1000.0
+    };
+    median((0..runs).map(one_ms).collect())
 }
 
 /// The job with its hits, features and hidden things so many times over, each copy with ids of its own.
