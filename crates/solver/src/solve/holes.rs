@@ -52,7 +52,7 @@ impl Ground<'_> {
         let shifts =
             self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
         let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
-        if nearest.abs() <= reach { nearest } else { Length::default() }
+        if nearest.abs() <= reach + Length::millimetres(SAME_PLACE_MM) { nearest } else { Length::default() }
     }
 
     /// What a hole meets, the stud where it has room in one, and the hidden thing where it meets that.
@@ -89,5 +89,64 @@ impl Ground<'_> {
             }
         }
         (if any { Meets::Board } else { Meets::NotKnown }, None, None)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::geometry::Rect;
+    use crate::job::plate::PlateSlot;
+    use crate::job::wall::End;
+    use crate::plan::framing::Stud;
+    use crate::plan::survey::Floor;
+    use crate::tape::Offset;
+
+    #[test]
+    fn a_slot_reaches_a_stud_at_its_very_end() {
+        let mm = Length::millimetres;
+        let (wall, size) = (Wall::default(), mm(3000.0));
+        let survey = Survey {
+            outline: Rect { left: mm(0.0), right: size, bottom: mm(0.0), top: size },
+            left_end: End::Open,
+            right_end: End::Open,
+            floor: Floor::default(),
+            control_line_y: None,
+            features: Vec::new(),
+            hidden: Vec::new(),
+            hits: Vec::new(),
+            humps: Vec::new(),
+            misfits: Vec::new(),
+        };
+        for tenth in 0..2000 {
+            let (centre, half) = (mm(1000.0 + f64::from(tenth) / 10.0), mm(19.05));
+            let framing = Framing {
+                known: true,
+                studs: vec![Stud {
+                    centre,
+                    left: centre - half,
+                    right: centre + half,
+                    doubt: mm(6.35),
+                    hits: Vec::new(),
+                    on: None,
+                }],
+            };
+            // 29.7 to either side of its middle: the plate stands so that its left end is on the stud.
+            let slot = PlateSlot {
+                id: Id::new("slot-1"),
+                right: Offset(mm(12.1)),
+                down: mm(10.0),
+                travel: mm(59.4),
+                upright: false,
+                width: None,
+            };
+            let plate = Plate { slots: vec![slot], ..Plate::default() };
+            let end = mm(12.1) - mm(59.4) / 2.0;
+            let frame =
+                Frame { origin: Point::new(centre - end, mm(1500.0)), roll: crate::units::Angle::default() };
+            let ground = Ground { wall: &wall, survey: &survey, framing: &framing };
+            let met = holes(&ground, &Id::new("display-1"), &plate, frame);
+            assert_eq!(met[0].meets, Meets::Stud, "stud at {} mm", centre.mm());
+        }
     }
 }
