@@ -57,7 +57,8 @@ impl Candidates<'_> {
         offsets
     }
 
-    /// The place that meets most studs; among equals the least shift from the middle of the play's own rest.
+    /// The place that meets most studs; among equals the least shift from the middle of the play's own rest,
+    /// and of two shifts as large the one to the right: chosen, so that the same job gives the same plan.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
         let rest = self

@@ -101,30 +101,32 @@ fn estimates(hits: &[&PlacedHit], face_mm: f64, steel: bool) -> Vec<Estimate> {
     found
 }
 
-/// Joins words nearer to one another than a face: one stud. Each weighs by its doubt.
-fn merge(estimates: Vec<Estimate>, face_mm: f64) -> Vec<Estimate> {
-    let mut merged = Vec::new();
-    let mut group: Vec<Estimate> = Vec::new();
-    let close = |group: &mut Vec<Estimate>, merged: &mut Vec<Estimate>| {
-        let weight = |one: &Estimate| 1.0 / (one.doubt_mm * one.doubt_mm);
-        let total: f64 = group.iter().map(weight).sum();
-        if group.is_empty() || total <= 0.0 {
-            return;
-        }
-        merged.push(Estimate {
-            centre_mm: group.iter().map(|one| one.centre_mm * weight(one)).sum::<f64>() / total,
-            doubt_mm: (1.0 / total).sqrt(),
-            hits: group.drain(..).flat_map(|one| one.hits).collect(),
+/// Joins words nearer to one another than a face, the nearest two first: one stud. Each weighs by its doubt. Of
+/// two pairs as near, the left one is joined first.
+fn merge(mut words: Vec<Estimate>, face_mm: f64) -> Vec<Estimate> {
+    loop {
+        let gaps = words.windows(2).map(|pair| match pair {
+            [a, b] => b.centre_mm - a.centre_mm,
+            _ => f64::INFINITY,
         });
-    };
-    for estimate in estimates {
-        if group.first().is_some_and(|first| estimate.centre_mm - first.centre_mm >= face_mm) {
-            close(&mut group, &mut merged);
+        let nearest = gaps.enumerate().min_by(|(_, a), (_, b)| a.total_cmp(b));
+        let Some((left, _)) = nearest.filter(|(_, gap_mm)| *gap_mm < face_mm) else { return words };
+        let right = words.remove(left + 1);
+        if let Some(word) = words.get_mut(left) {
+            word.join(right);
         }
-        group.push(estimate);
     }
-    close(&mut group, &mut merged);
-    merged
+}
+
+impl Estimate {
+    /// Takes another word on the same middle in.
+    fn join(&mut self, mut other: Self) {
+        let weight = |one: &Self| 1.0 / (one.doubt_mm * one.doubt_mm);
+        let (own, others) = (weight(self), weight(&other));
+        self.centre_mm = (self.centre_mm * own + other.centre_mm * others) / (own + others);
+        self.doubt_mm = (1.0 / (own + others)).sqrt();
+        self.hits.append(&mut other.hits);
+    }
 }
 
 #[cfg(test)]
@@ -161,6 +163,15 @@ mod tests {
         assert_eq!(centres_in(&hits), [16.0]);
         let refs: Vec<_> = hits.iter().collect();
         assert!(merge(estimates(&refs, 38.1, false), 38.1)[0].doubt_mm < SENSED_DOUBT_MM);
+    }
+
+    #[test]
+    fn the_nearest_readings_are_joined_first_from_whichever_side() {
+        // A face is 1 1/2 in: the middle one is nearer to the right one, and then 1.85 in from the left one.
+        let hits = [0.0, 1.3, 2.4].map(|x| hit("a", HitKind::Centre, 10.0 + x));
+        assert_eq!(centres_in(&hits), [10.0, 11.85]);
+        let mirrored = [2.4, 1.3, 0.0].map(|x| hit("a", HitKind::Centre, 20.0 - x));
+        assert_eq!(centres_in(&mirrored), [18.15, 20.0]);
     }
 
     #[test]
