@@ -2,6 +2,7 @@
 
 use super::solve;
 use crate::job::Job;
+use crate::plan::mark::{How, MarkWhat};
 use crate::plan::{AssumedWhat, Next, Plan};
 use crate::subject::Id;
 use crate::units::Length;
@@ -213,4 +214,42 @@ fn a_usual_plate_gives_marks_that_are_not_to_be_struck_yet() {
     assert!(moved.marks.iter().any(|mark| mark.id.part_str().starts_with("hole-") && mark.assumed));
     let own = solve_with("like: two_rails, plate: (holes: [(right: \"1 in\", down: \"1 in\")])");
     assert!(own.assumed.iter().all(|one| !matches!(one.what, AssumedWhat::Plate(_))), "its own is given");
+}
+
+#[test]
+fn a_reading_stays_on_its_plane_however_shallow_a_breast_is() {
+    let wall = |kind: &str| {
+        format!(
+            "width: \"200 in\", left_end: open, right_end: inside_corner, features: [(id: \"f\", kind: {kind}, \
+             across: (left: (by: \"160 in\"), width: \"40 in\"), upright: (height: \"96 in\"), proud: \"1/16 in\")], \
+             options: [(id: \"o\", hangings: [{}])]",
+            display("beside(from: \"left\", by: \"40 in\")")
+        )
+    };
+    let from_corner = |kind: &str| {
+        let plan = plan(&wall(kind));
+        plan.marks.iter().flat_map(|mark| &mark.readings).any(|reading| reading.how == How::Corner)
+    };
+    assert!(from_corner("panelling"), "a tape goes over what is on its own plane");
+    assert!(!from_corner("chimney_breast"), "that corner is the breast's");
+}
+
+#[test]
+fn a_helping_mark_is_struck_on_the_wall_itself() {
+    let wall = |features: &str| {
+        format!(
+            "width: \"200 in\", {features} options: [(id: \"o\", hangings: [(id: \"h-1\", piece: \"display\", \
+             mount: \"mount\", across: on_wall, upright: height(of: centre, by: \"84 in\"))])]"
+        )
+    };
+    let helps = |plan: &Plan| -> Vec<_> {
+        plan.marks.iter().filter(|mark| mark.what == MarkWhat::Help).filter_map(|mark| mark.place).collect()
+    };
+    let window = "features: [(id: \"f\", kind: window, across: (left: (by: \"60 in\"), width: \"80 in\"), \
+                  upright: (bottom: (by: \"36 in\"), height: \"32 in\"), proud: \"0 in\")],";
+    let bare = plan(&wall(""));
+    let beside_window = plan(&wall(window));
+    let pane = beside_window.survey.features.first().map(|feature| feature.rect).unwrap();
+    assert!(helps(&bare).iter().any(|help| pane.holds(*help)), "there a mark would stand on the pane");
+    assert!(helps(&beside_window).iter().all(|help| !pane.holds(*help)));
 }

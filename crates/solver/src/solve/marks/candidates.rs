@@ -30,7 +30,8 @@ impl Site<'_> {
         self.survey.breast_at(place.x, Some(place.y))
     }
 
-    /// Every way to read a place along an axis that one person can take, best first.
+    /// Every way to read a place along an axis that one person can take, best first. Of two as good and as far
+    /// a feature's edge, in the job's order, comes before an end, and the left end before the right.
     pub(super) fn ways(&self, place: Point, axis: Axis) -> Vec<Way> {
         let mut ways = match axis {
             Axis::Across => self.across_ways(place),

@@ -3,6 +3,7 @@
 use super::candidates::Way;
 use super::{Site, help_id, step};
 use crate::geometry::{Axis, Direction, Point};
+use crate::job::feature::FeatureKind;
 use crate::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum};
 use crate::plan::piece::PiecePlan;
 use crate::units::Length;
@@ -69,7 +70,7 @@ impl Site<'_> {
     }
 
     /// Places for a helping mark, nearest first: a half and a whole arm span off, then on to the far end of
-    /// a pinned tape.
+    /// a pinned tape. Of two as far off the left or lower one comes first.
     fn between(&self, place: Point, axis: Axis) -> Vec<Point> {
         let span = self.settings.arm_span();
         let steps = [0.5, 1.0, 1.5, 2.0, 2.4];
@@ -82,9 +83,19 @@ impl Site<'_> {
             })
             .filter(|help| {
                 outline.holds(*help)
+                    && !self.on_a_thing(*help)
                     && self.breast_at(*help).map(|b| &b.id) == self.breast_at(place).map(|b| &b.id)
             })
             .collect()
+    }
+
+    /// Whether a feature covers the wall there, so that nothing can be struck: a pane, a door, a shelf. A chimney
+    /// breast and panelling are planes that are struck on.
+    fn on_a_thing(&self, place: Point) -> bool {
+        self.survey.features.iter().any(|feature| {
+            !matches!(feature.kind, FeatureKind::ChimneyBreast | FeatureKind::Panelling)
+                && feature.rect.holds(place)
+        })
     }
 
     /// The way from a helping mark, where nothing stands between.

@@ -21,6 +21,10 @@ impl Site<'_> {
         if things.is_empty() {
             return Some(None);
         }
+        // A reading stays on one plane: the far side of a breast is not the wall's, however shallow the breast.
+        if things.iter().any(|thing| thing.kind == FeatureKind::ChimneyBreast) {
+            return None;
+        }
         if way.how == How::Meter {
             let clear = things.iter().all(|thing| thing.proud.mm() <= METER_CLEAR_MM);
             return clear.then_some(None);
@@ -51,8 +55,8 @@ impl Site<'_> {
         (excess_mm < half_step_mm).then(|| outermost.map(|thing| thing.id.clone()))
     }
 
-    /// What stands proud of the mark's plane between datum and mark; not the datum's own thing, nor what the
-    /// mark itself is on.
+    /// What stands proud of the mark's plane between datum and mark, and for a mark on the wall any breast there;
+    /// not the datum's own thing, nor what the mark itself is on.
     fn on_the_way<'a>(
         &'a self,
         way: &'a Way,
@@ -68,7 +72,7 @@ impl Site<'_> {
         self.survey.features.iter().filter(move |feature| {
             let crosses = feature.rect.span(axis).overlaps(path)
                 && feature.rect.span(axis.cross()).holds(place.along(axis.cross()));
-            // From the floor up to a breast the way leads over whatever stands before its face.
+            // From the floor up to a place on a breast the way leads before its face alone.
             let same_plane = feature.on.as_ref() == breast && feature.kind != FeatureKind::ChimneyBreast
                 || breast.is_none() && feature.kind == FeatureKind::ChimneyBreast;
             crosses
@@ -80,11 +84,13 @@ impl Site<'_> {
     }
 }
 
-/// The length of a blade held taut over corners given by place and depth: their upper hull.
+/// The length of a blade held taut over corners given by place and depth: their upper hull, from the first
+/// corner on, where its end is held. What stands over that end has to be climbed.
 fn taut_length_mm(corners: &[(f64, f64)]) -> f64 {
-    let mut sorted = corners.to_vec();
+    let Some((start, over)) = corners.split_first() else { return 0.0 };
+    let mut sorted = over.to_vec();
     sorted.sort_by(|a, b| a.0.total_cmp(&b.0).then(b.1.total_cmp(&a.1)));
-    let mut hull: Vec<(f64, f64)> = Vec::new();
+    let mut hull: Vec<(f64, f64)> = vec![*start];
     for corner in sorted {
         while let [.., a, b] = hull.as_slice() {
             let turn = (b.0 - a.0) * (corner.1 - a.1) - (b.1 - a.1) * (corner.0 - a.0);
@@ -112,6 +118,14 @@ mod tests {
         // 3-4-5 triangles on both sides of a face 10 wide and 4 deep.
         let corners = [(0.0, 0.0), (16.0, 0.0), (3.0, 4.0), (13.0, 4.0)];
         assert!((taut_length_mm(&corners) - 20.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn an_end_held_under_a_thing_climbs_it() {
+        let corners = [(0.0, 0.0), (16.0, 0.0), (0.0, 4.0), (13.0, 4.0)];
+        assert!((taut_length_mm(&corners) - 22.0).abs() < 1e-12);
+        let on_its_face = [(0.0, 4.0), (16.0, 0.0), (0.0, 4.0), (13.0, 4.0)];
+        assert!((taut_length_mm(&on_its_face) - 18.0).abs() < 1e-12);
     }
 
     #[test]
