@@ -151,6 +151,8 @@ pub enum What {
     },
     /// Veneer carries nothing.
     Veneer,
+    /// A wall without framing, such as glass, has nothing to fix to.
+    NoFraming,
     /// Old paint may hold lead, old board and plaster asbestos.
     OldWall {
         /// The year built; `None` where not known.
@@ -280,6 +282,7 @@ impl What {
             Self::WetWall => "wet_wall",
             Self::BehindHole { .. } => "behind_hole",
             Self::Veneer => "veneer",
+            Self::NoFraming => "no_framing",
             Self::OldWall { .. } => "old_wall",
             Self::FloorOutOfLevel { .. } => "floor_out_of_level",
             Self::FloorNotRead => "floor_not_read",

@@ -20,6 +20,7 @@ mod more_studs_near;
 mod near_box;
 mod no_bay;
 mod no_entry;
+mod no_framing;
 mod no_stud_met;
 mod off_wall;
 mod old_wall;
@@ -61,6 +62,7 @@ const RULES: [Rule; 30] = [
     over_rating::check,
     pattern_outside::check,
     veneer::check,
+    no_framing::check,
     hole_on_hidden::check,
     behind_hole::check,
     plate_over_proud::check,

@@ -32,7 +32,12 @@ pub(super) fn framing(wall: &Wall, survey: &Survey) -> Framing {
 
 /// Whether a wall is known to be built without uprights.
 fn built_solid(framing: Option<&WallFraming>) -> bool {
-    matches!(framing, Some(WallFraming::Masonry(_) | WallFraming::Concrete(_) | WallFraming::Veneer))
+    matches!(
+        framing,
+        Some(
+            WallFraming::Masonry(_) | WallFraming::Concrete(_) | WallFraming::Veneer | WallFraming::NoFraming
+        )
+    )
 }
 
 /// The uprights of one plane: a chimney breast, or the wall beside the breasts.

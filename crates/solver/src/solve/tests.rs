@@ -1,6 +1,7 @@
 //! What only a whole solve shows.
 
 use super::solve;
+use crate::finding::{MissingWhat, What};
 use crate::job::Job;
 use crate::plan::mark::{How, MarkWhat};
 use crate::plan::{AssumedWhat, Next, Plan};
@@ -93,7 +94,6 @@ fn what_a_probe_and_a_butt_suppose_is_told() {
 
 #[test]
 fn a_rule_that_names_what_is_not_there_says_so() {
-    use crate::finding::What;
     let told = |across: &str| {
         let plan =
             plan(&format!("width: \"200 in\", options: [(id: \"o\", hangings: [{}])]", display(across)));
@@ -252,4 +252,20 @@ fn a_helping_mark_is_struck_on_the_wall_itself() {
     let pane = beside_window.survey.features.first().map(|feature| feature.rect).unwrap();
     assert!(helps(&bare).iter().any(|help| pane.holds(*help)), "there a mark would stand on the pane");
     assert!(helps(&beside_window).iter().all(|help| !pane.holds(*help)));
+}
+
+#[test]
+fn a_wall_known_to_have_no_framing_is_not_to_be_swept_for_it() {
+    let told = |framing: &str| -> Vec<_> {
+        let wall = format!(
+            "width: \"200 in\", framing: {framing}, options: [(id: \"o\", hangings: [{}])]",
+            display("on_wall")
+        );
+        plan(&wall).findings.into_iter().map(|finding| finding.what).collect()
+    };
+    let hits = What::Missing { what: MissingWhat::Hits };
+    let known = told("no_framing");
+    assert!(known.contains(&What::NoFraming) && !known.contains(&hits), "{known:?}");
+    let not_known = told("not_known");
+    assert!(!not_known.contains(&What::NoFraming) && not_known.contains(&hits), "{not_known:?}");
 }

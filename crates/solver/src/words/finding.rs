@@ -91,6 +91,10 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             _ => format!("behind {} stands {}", thing(plan, subject), called(plan, hidden)),
         },
         What::Veneer => "veneer carries nothing: find what stands behind it".to_owned(),
+        What::NoFraming => format!(
+            "{} would be fixed to a wall without framing, which has nothing for a fastener to hold in; choose another wall or a stand",
+            piece()
+        ),
         What::OldWall { year, lead, asbestos } => {
             let age = year.map_or("the year built is not known".to_owned(), |year| format!("built in {year}"));
             let what = match (lead, asbestos) {

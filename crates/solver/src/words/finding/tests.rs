@@ -98,6 +98,8 @@ fn what_the_wall_is() {
         let text = told("wall-1", What::OtherSide { outside, neighbour });
         assert_eq!(text.contains("not known"), !outside && !neighbour, "{text}");
     }
+    let text = told("display-1", What::NoFraming);
+    assert!(text.starts_with("The display would be fixed to a wall without framing"), "{text}");
     for what in [What::WetWall, What::Veneer, What::FloorNotRead, What::PlansOnly] {
         told("wall-1", what);
     }
