@@ -53,7 +53,7 @@ use crate::plan::Plan;
 type Rule = fn(&Job, &Wall, &Plan) -> Vec<Finding>;
 
 /// Every rule, in the order in which findings of one level are told.
-const RULES: [Rule; 30] = [
+const RULES: &[Rule] = &[
     facts_not_held::check,
     does_not_close::check,
     off_wall::check,

@@ -163,15 +163,15 @@ fn only_a_wall_with_bays_is_opened_for_a_cable() {
 
 #[test]
 fn a_level_line_is_read_from_one_datum_where_it_can() {
-    let feature = |id: &str, across: &str, top: &str| {
+    let feature = |id: &str, across: &str, bottom: &str, height: &str| {
         format!(
-            "(id: \"{id}\", kind: bench, across: {across}, upright: (bottom: (by: \"0 in\"), \
-             height: \"{top} in\"), proud: \"1 in\")"
+            "(id: \"{id}\", kind: shelf, across: {across}, upright: (bottom: (by: \"{bottom} in\"), \
+             height: \"{height} in\"), proud: \"1/4 in\")"
         )
     };
     // The box is higher and under the left end only; the bench runs under both.
-    let low = feature("bench", "(left: (by: \"40 in\"), width: \"120 in\")", "20");
-    let high = feature("box", "(left: (by: \"60 in\"), width: \"30 in\")", "30");
+    let low = feature("bench", "(left: (by: \"40 in\"), width: \"120 in\")", "0", "20");
+    let high = feature("box", "(left: (by: \"60 in\"), width: \"30 in\")", "28", "2");
     let from = |features: &str| {
         let plan = plan(&format!(
             "width: \"200 in\", features: [{features}], options: [(id: \"o\", hangings: [{}])]",
