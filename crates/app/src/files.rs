@@ -1,6 +1,8 @@
-//! Jobs on the disk: read with care, written without ever leaving a torn file.
+//! Jobs on the disk: read with care, written without ever leaving a torn file. And what the program keeps of
+//! its own.
 
 pub mod error;
 pub mod job_file;
 mod place;
 pub mod save;
+mod text;

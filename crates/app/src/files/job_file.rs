@@ -1,22 +1,13 @@
 //! The text of a job: read strictly, written canonically.
 
 use super::error::FileError;
-use super::place::{self, Place};
-use ron::extensions::Extensions;
-use serde::Deserialize;
-use std::io::Read as _;
+use super::place;
+use super::text::{self, Fault, NoText};
 use std::path::Path;
 use strikeline_solver::job::{FORMAT, Job};
 
 /// The largest file read: a thousand times any room (chosen).
 const LIMIT_MB: u64 = 4;
-
-/// The deepest nesting read: a job has less than a quarter of it (chosen).
-const DEEPEST: usize = 64;
-
-/// The longest word on what is wrong, in characters: it may quote a value as large as the file (chosen; the
-/// longest list of expected fields is half of it).
-const LONGEST: usize = 800;
 
 /// A job as it was read.
 #[derive(Clone, Debug)]
@@ -29,42 +20,22 @@ pub struct Opened {
     pub canonical: bool,
 }
 
-/// The first field of every format.
-#[derive(Deserialize)]
-struct Version {
-    #[serde(default)]
-    format: Option<u64>,
-}
-
 /// Reads a job from the disk.
 ///
 /// # Errors
 /// What is wrong, where, and what to do.
 pub fn read_job(path: &Path) -> Result<Opened, FileError> {
-    let unreadable =
-        |why: std::io::Error| FileError::Unreadable { why: why.to_string(), path: path.to_owned() };
-    let too_large = || FileError::TooLarge { limit_mb: LIMIT_MB, path: path.to_owned() };
-    // Asked before it is opened: opening a pipe waits for somebody to write.
-    let about = std::fs::metadata(path).map_err(unreadable)?;
-    if !about.is_file() {
-        return Err(FileError::NotAFile { path: path.to_owned() });
-    }
-    if about.len() > limit() {
-        return Err(too_large());
-    }
-    let file = std::fs::File::open(path).map_err(unreadable)?;
-    let mut bytes = Vec::new();
-    // Bounded again, since it may have grown since.
-    file.take(limit() + 1).read_to_end(&mut bytes).map_err(unreadable)?;
-    if bytes.len() as u64 > limit() {
-        return Err(too_large());
-    }
-    let text = String::from_utf8(bytes).map_err(|_| FileError::NotText { path: path.to_owned() })?;
+    let text = text::read_text(path, limit()).map_err(|why| match why {
+        NoText::Unreadable(why) => FileError::Unreadable { why, path: path.to_owned() },
+        NoText::NotAFile => FileError::NotAFile { path: path.to_owned() },
+        NoText::TooLarge => FileError::TooLarge { limit_mb: LIMIT_MB, path: path.to_owned() },
+        NoText::NotText => FileError::NotText { path: path.to_owned() },
+    })?;
     read_job_text(&text, path)
 }
 
 /// The largest file read, in bytes.
-const fn limit() -> u64 {
+pub(super) const fn limit() -> u64 {
     LIMIT_MB * 1024 * 1024
 }
 
@@ -73,44 +44,15 @@ const fn limit() -> u64 {
 /// # Errors
 /// What is wrong, where, and what to do.
 pub fn read_job_text(text: &str, path: &Path) -> Result<Opened, FileError> {
-    let malformed = |place: Place, what: String| FileError::Malformed {
-        line: place.line,
-        column: place.column,
-        what,
-        path: path.to_owned(),
-    };
-    // Some editors begin a text file with a byte order mark.
-    let content = text.strip_prefix('\u{feff}').unwrap_or(text);
-    if content.trim().is_empty() {
-        let what = format!("the file is empty: a job begins with (format: {FORMAT},");
-        return Err(malformed(Place::START, what));
-    }
-    let options = ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME);
-    let options = options.with_recursion_limit(DEEPEST);
-    // Asked before all else, since a newer format may hold anything; what is no job at all fails below.
-    if let Ok(version) = options.from_str::<Version>(content) {
-        match version.format {
-            Some(found) if found == u64::from(FORMAT) => {}
-            Some(found) if found > u64::from(FORMAT) => {
-                return Err(FileError::NewerFormat { found, known: FORMAT, path: path.to_owned() });
-            }
-            Some(found) => {
-                let what = format!("there is no format {found}: write format: {FORMAT}");
-                return Err(malformed(place::of_format(content), what));
-            }
-            None => {
-                let what = format!("the format is missing: begin the job with (format: {FORMAT},");
-                return Err(malformed(place::of_format(content), what));
-            }
+    let mut job: Job = text::from_ron(text, "job", FORMAT).map_err(|fault| match fault {
+        Fault::Newer { found } => FileError::NewerFormat { found, known: FORMAT, path: path.to_owned() },
+        Fault::Malformed { place, what } => {
+            FileError::Malformed { line: place.line, column: place.column, what, path: path.to_owned() }
         }
-    }
-    let mut job: Job = options.from_str(content).map_err(|error: ron::error::SpannedError| {
-        let place = Place { line: error.span.start.line, column: error.span.start.col };
-        malformed(place, shortened(&told(&error.code)))
     })?;
     job.complete_ids().map_err(|double| {
         let id = double.id.to_string();
-        let places = match place::of_id(content, &id).as_slice() {
+        let places = match place::of_id(text::content(text), &id).as_slice() {
             [first, second, ..] => format!("at {first} and at {second}"),
             _ => format!("at a {} and at a {}", double.first, double.second),
         };
@@ -120,40 +62,13 @@ pub fn read_job_text(text: &str, path: &Path) -> Result<Opened, FileError> {
     Ok(Opened { job, text: text.to_owned(), canonical })
 }
 
-/// What is wrong and what was expected, where the reader's own words would not say both.
-fn told(error: &ron::Error) -> String {
-    match error {
-        ron::Error::Eof => "the file ends here, before its last bracket is closed".to_owned(),
-        ron::Error::TrailingCharacters => "the job ended before this: nothing may follow it".to_owned(),
-        ron::Error::MissingStructField { field, outer } => {
-            let of = outer.as_ref().map(|outer| format!(" of `{outer}`")).unwrap_or_default();
-            format!("the field `{field}`{of} is missing: write {field}: and its value before this")
-        }
-        other => other.to_string(),
-    }
-}
-
-/// Both ends of what is too long: it begins with the value and ends with what is wrong with it.
-fn shortened(what: &str) -> String {
-    let length = what.chars().count();
-    if length <= LONGEST {
-        return what.to_owned();
-    }
-    let head: String = what.chars().take(LONGEST / 4).collect();
-    let tail: String = what.chars().skip(length - LONGEST / 2).collect();
-    format!("{head} ... {tail}")
-}
-
 /// The canonical text of a job; a file the program wrote is written again byte for byte.
 ///
 /// # Errors
 /// Why it would not be read again: a value that a file cannot hold, such as a negative width, or a job too
 /// large for any.
 pub fn write_job_text(job: &Job) -> Result<String, String> {
-    let options = ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME);
-    let pretty = ron::ser::PrettyConfig::new().indentor("  ").new_line("\n");
-    let mut text = options.to_string_pretty(job, pretty).map_err(|why| why.to_string())?;
-    text.push('\n');
+    let text = text::to_ron(job)?;
     if text.len() as u64 > limit() {
         return Err(format!("it would be over {LIMIT_MB} MB"));
     }
@@ -263,7 +178,7 @@ mod tests {
     fn a_message_is_no_longer_than_can_be_read() {
         let why =
             read(&format!("(format: 1, walls: [(width: \"{} in\")])", "9".repeat(100_000))).unwrap_err();
-        assert!(why.len() < 2 * LONGEST, "{} bytes", why.len());
+        assert!(why.len() < 1600, "{} bytes", why.len());
         assert!(why.contains("At column 1"), "the end tells what is wrong: {why}");
     }
 
