@@ -2,6 +2,7 @@
 //! its own.
 
 pub mod error;
+pub mod home;
 pub mod job_file;
 mod place;
 pub mod save;
