@@ -4,6 +4,7 @@
 pub mod error;
 pub mod home;
 pub mod job_file;
+pub mod journal;
 mod place;
 pub mod save;
 mod text;
