@@ -3,9 +3,12 @@
 
 mod commands;
 mod dialog;
+mod left_over;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
+use crate::files::home::{Home, VARIABLE};
+use crate::files::journal::{self, Journal, LeftOver};
 use crate::panels::{bar, follows, measured, top_line};
 use crate::session::Session;
 use crate::theme;
@@ -13,6 +16,7 @@ use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
 use std::path::PathBuf;
+use std::time::SystemTime;
 use strikeline_solver::job::Job;
 
 /// The window's own state.
@@ -32,6 +36,12 @@ pub struct App {
     is_canonical: bool,
     /// The job as it was when its owner said that its changes may be lost.
     discarded: Option<Job>,
+    /// Where unsaved work is kept for the case of a crash.
+    journal: Option<Journal>,
+    /// What crashes left and nobody took up or threw away.
+    left_overs: Vec<LeftOver>,
+    /// What stands before the window when it is free, the first last.
+    waiting: Vec<Dialog>,
 }
 
 /// Opens the window on a job, or on one in which nothing is measured yet.
@@ -39,7 +49,17 @@ pub struct App {
 /// # Errors
 /// What the window system says where no window can be opened.
 pub fn run(path: Option<PathBuf>) -> Result<(), String> {
-    let create: eframe::AppCreator<'_> = Box::new(|created| Ok(Box::new(App::new(&created.egui_ctx, path))));
+    let create: eframe::AppCreator<'_> = Box::new(|created| {
+        let mut app = App::new(&created.egui_ctx, path);
+        match Home::of_user() {
+            Some(home) => app = app.at_home(&created.egui_ctx, &home),
+            None => app.waiting.push(Dialog::Message(format!(
+                "Unsaved work cannot be kept for the case of a crash: the system knows no folder of yours. \
+                 Save from time to time, or name a folder in {VARIABLE}."
+            ))),
+        }
+        Ok(Box::new(app))
+    });
     eframe::run_native("strikeline", native_options(), create).map_err(|why| {
         // Before what went wrong the window system names the place in its own source.
         let why = why.to_string();
@@ -87,7 +107,25 @@ impl App {
             as_read: None,
             is_canonical: true,
             discarded: None,
+            journal: None,
+            left_overs: Vec::new(),
+            waiting: Vec::new(),
         }
+    }
+
+    /// The same with a home: it keeps unsaved work there, and offers what a crash left.
+    #[must_use]
+    pub fn at_home(mut self, context: &Context, home: &Home) -> Self {
+        let left = journal::left_overs(&home.journal());
+        if !left.unsaved.is_empty() {
+            let offered = left_over::offered(&left.unsaved, SystemTime::now());
+            self.waiting.push(Dialog::LeftOver { offered });
+        }
+        self.waiting.extend(left.troubles.into_iter().map(Dialog::Message));
+        self.left_overs = left.unsaved;
+        let context = context.clone();
+        self.journal = Some(Journal::begin(home.journal(), move || context.request_repaint()));
+        self
     }
 
     /// What is open.
@@ -110,6 +148,17 @@ impl App {
     /// Whether there are changes that may not be lost unasked.
     fn has_to_ask(&self) -> bool {
         self.session.is_changed() && self.discarded.as_ref() != Some(&self.session.job)
+    }
+
+    /// What may not be lost unasked is kept for the case of a crash.
+    fn hand_to_journal(&mut self) {
+        let may_be_lost = !self.has_to_ask();
+        let Some(journal) = &mut self.journal else { return };
+        if may_be_lost {
+            journal.clear();
+        } else {
+            journal.keep(&self.session.job, self.session.path.as_deref(), self.as_read.as_deref());
+        }
     }
 
     /// Whether nobody is touching anything, so that what changed is a step of its own.
@@ -163,6 +212,12 @@ impl eframe::App for App {
         for command in std::mem::take(&mut self.queue) {
             self.perform(context, command);
         }
+        if let Some(trouble) = self.journal.as_mut().and_then(Journal::trouble) {
+            self.waiting.push(Dialog::Message(trouble));
+        }
+        if self.dialog.is_none() {
+            self.dialog = self.waiting.pop();
+        }
         let is_closing = context.input(|input| input.viewport().close_requested());
         if is_closing && self.has_to_ask() {
             context.send_viewport_cmd(ViewportCommand::CancelClose);
@@ -195,8 +250,13 @@ impl eframe::App for App {
         }
         let is_quiet = self.is_quiet(ui);
         self.session.note(is_quiet);
+        self.hand_to_journal();
         if !self.queue.is_empty() {
             ui.request_repaint();
         }
+    }
+
+    fn on_exit(&mut self, _graphics: Option<&eframe::glow::Context>) {
+        self.hand_to_journal();
     }
 }

@@ -30,6 +30,10 @@ pub enum Command {
     Discard,
     /// Choose a file to save to in the system's own dialog.
     BrowseSave,
+    /// Take up again what a crash left, by its name in the journal.
+    TakeUp(String),
+    /// Throw away what a crash left.
+    ThrowAway(String),
     /// One step back.
     Undo,
     /// One step forward again.

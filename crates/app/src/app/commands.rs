@@ -19,7 +19,8 @@ impl App {
     /// Does what was asked for.
     pub(super) fn perform(&mut self, context: &Context, command: Command) {
         // A question on the way (an unsaved job, a failed save) leaves what was to follow undone.
-        if self.dialog.is_some() {
+        // Throwing away is answered while others are still offered.
+        if self.dialog.is_some() && !matches!(command, Command::ThrowAway(_)) {
             return;
         }
         match command {
@@ -69,6 +70,12 @@ impl App {
             Command::SaveByHand(path) => self.save(&path, self.as_read.clone()),
             Command::Replace(path) => self.save(&path, None),
             Command::Discard => self.discarded = Some(self.session.job.clone()),
+            Command::TakeUp(name) => {
+                if self.may_leave(Command::TakeUp(name.clone())) {
+                    self.take_up(&name);
+                }
+            }
+            Command::ThrowAway(name) => self.throw_away(&name),
             Command::Undo => self.session.undo(),
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,

@@ -1,5 +1,6 @@
 //! Questions that stand before the window: which file, what of unsaved changes, and what went wrong.
 
+use super::left_over::{self, Offered};
 use crate::command::{Command, Queue};
 use egui::{Id, Key, Modal, TextEdit, Ui};
 use std::path::PathBuf;
@@ -31,6 +32,11 @@ pub(super) enum Dialog {
     OnDisk {
         /// The file.
         path: PathBuf,
+    },
+    /// What a crash left.
+    LeftOver {
+        /// What can be taken up again.
+        offered: Vec<Offered>,
     },
     /// What went wrong.
     Message(String),
@@ -91,6 +97,7 @@ impl Dialog {
                 ];
                 answered(ui, queue, answers)
             }
+            Self::LeftOver { offered } => left_over::ui(ui, queue, offered),
             Self::Message(text) => {
                 ui.label(text.as_str());
                 answered(ui, queue, [("Close", Vec::new())])
