@@ -1,6 +1,7 @@
 //! `report NAME`: measures, prints a small table with the bound beside each figure, and exits 1 when short.
 #![allow(clippy::print_stdout, clippy::print_stderr, reason = "a report is printed")]
 
+mod crash;
 mod demo;
 mod frame;
 mod solve;
@@ -10,14 +11,16 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    let mut arguments = std::env::args().skip(1);
-    match arguments.next().as_deref() {
+    let arguments: Vec<String> = std::env::args().skip(2).collect();
+    let mut given = arguments.iter();
+    match std::env::args().nth(1).as_deref() {
+        Some("crash") => crash::report(&arguments),
         Some("frame") => frame::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
-        Some("start-child") => start::child(arguments.next().as_deref(), arguments.next().map(PathBuf::from)),
+        Some("start-child") => start::child(given.next().map(String::as_str), given.next().map(PathBuf::from)),
         _ => {
-            eprintln!("which report? there are: frame, solve, start");
+            eprintln!("which report? there are: crash, frame, solve, start");
             ExitCode::from(2)
         }
     }
