@@ -5,5 +5,7 @@
 mod crashes;
 #[path = "never_lost/disks.rs"]
 mod disks;
+#[path = "never_lost/open_job.rs"]
+mod open_job;
 #[path = "never_lost/window.rs"]
 mod window;

@@ -4,6 +4,7 @@
 mod commands;
 mod dialog;
 mod left_over;
+mod open_job;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
@@ -38,6 +39,8 @@ pub struct App {
     discarded: Option<Job>,
     /// Where unsaved work is kept for the case of a crash.
     journal: Option<Journal>,
+    /// The list of recent jobs.
+    recents: Option<PathBuf>,
     /// What crashes left and nobody took up or threw away.
     left_overs: Vec<LeftOver>,
     /// What stands before the window when it is free, the first last.
@@ -108,12 +111,13 @@ impl App {
             is_canonical: true,
             discarded: None,
             journal: None,
+            recents: None,
             left_overs: Vec::new(),
             waiting: Vec::new(),
         }
     }
 
-    /// The same with a home: it keeps unsaved work there, and offers what a crash left.
+    /// The same with a home: it keeps unsaved work and recent jobs there, and offers what a crash left.
     #[must_use]
     pub fn at_home(mut self, context: &Context, home: &Home) -> Self {
         let left = journal::left_overs(&home.journal());
@@ -123,6 +127,8 @@ impl App {
         }
         self.waiting.extend(left.troubles.into_iter().map(Dialog::Message));
         self.left_overs = left.unsaved;
+        self.recents = Some(home.recent());
+        self.note_recent();
         let context = context.clone();
         self.journal = Some(Journal::begin(home.journal(), move || context.request_repaint()));
         self

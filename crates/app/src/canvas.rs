@@ -3,7 +3,7 @@
 pub mod drag;
 pub mod grab;
 pub mod handles;
-mod paint;
+pub(crate) mod paint;
 pub mod snap;
 mod travel;
 

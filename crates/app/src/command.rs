@@ -34,6 +34,8 @@ pub enum Command {
     TakeUp(String),
     /// Throw away what a crash left.
     ThrowAway(String),
+    /// Take a job off the list of recent ones.
+    Forget(PathBuf),
     /// One step back.
     Undo,
     /// One step forward again.

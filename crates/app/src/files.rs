@@ -2,9 +2,11 @@
 //! its own.
 
 pub mod error;
+pub mod folder;
 pub mod home;
 pub mod job_file;
 pub mod journal;
 mod place;
+pub mod recent;
 pub mod save;
 mod text;

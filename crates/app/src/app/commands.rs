@@ -2,9 +2,11 @@
 
 use super::App;
 use super::dialog::Dialog;
+use super::open_job::OpenJob;
 use crate::command::Command;
 use crate::files::error::FileError;
 use crate::files::job_file::read_job;
+use crate::files::recent;
 use crate::files::save::save_job;
 use crate::panels::measured::field_id;
 use crate::session::Session;
@@ -19,8 +21,8 @@ impl App {
     /// Does what was asked for.
     pub(super) fn perform(&mut self, context: &Context, command: Command) {
         // A question on the way (an unsaved job, a failed save) leaves what was to follow undone.
-        // Throwing away is answered while others are still offered.
-        if self.dialog.is_some() && !matches!(command, Command::ThrowAway(_)) {
+        // What is thrown away or forgotten goes while others are still offered.
+        if self.dialog.is_some() && !matches!(command, Command::ThrowAway(_) | Command::Forget(_)) {
             return;
         }
         match command {
@@ -31,7 +33,8 @@ impl App {
             }
             Command::AskOpen => {
                 if self.may_leave(Command::AskOpen) {
-                    self.dialog = Some(Dialog::Open { path: self.typed_path() });
+                    let recent = self.recents.as_deref().map(recent::recent).unwrap_or_default();
+                    self.dialog = Some(Dialog::Open(OpenJob::new(context, self.typed_path(), recent)));
                 }
             }
             Command::BrowseOpen => {
@@ -76,6 +79,12 @@ impl App {
                 }
             }
             Command::ThrowAway(name) => self.throw_away(&name),
+            Command::Forget(path) => {
+                if let Some(recents) = &self.recents {
+                    // Where the list cannot be written the job is offered again: nothing hangs on it.
+                    let _ = recent::forget(recents, &path);
+                }
+            }
             Command::Undo => self.session.undo(),
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,
@@ -127,6 +136,7 @@ impl App {
                 self.begin(Session::new(opened.job, Some(path.to_owned())));
                 self.as_read = Some(opened.text);
                 self.is_canonical = opened.canonical;
+                self.note_recent();
             }
             Err(why) => self.dialog = Some(Dialog::Message(format!("Not opened: {why}"))),
         }
@@ -140,9 +150,20 @@ impl App {
                 self.as_read = Some(text);
                 self.is_canonical = true;
                 self.queue.extend(self.after_save.take());
+                self.note_recent();
             }
             Err(FileError::ChangedOnDisk { path }) => self.dialog = Some(Dialog::OnDisk { path }),
             Err(why) => self.dialog = Some(Dialog::Message(format!("Not saved: {why}"))),
+        }
+    }
+}
+
+impl App {
+    /// Puts the job's file first in the list of recent ones.
+    pub(super) fn note_recent(&self) {
+        if let (Some(recents), Some(path)) = (&self.recents, &self.session.path) {
+            // Where it cannot be written the job is missing there: nothing hangs on it.
+            let _ = recent::note(recents, path);
         }
     }
 }

@@ -1,18 +1,16 @@
 //! Questions that stand before the window: which file, what of unsaved changes, and what went wrong.
 
 use super::left_over::{self, Offered};
+use super::open_job::OpenJob;
 use crate::command::{Command, Queue};
 use egui::{Id, Key, Modal, TextEdit, Ui};
 use std::path::PathBuf;
 
 /// A question or a message.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Debug)]
 pub(super) enum Dialog {
-    /// Which file to open.
-    Open {
-        /// The path as typed.
-        path: String,
-    },
+    /// Which job to open.
+    Open(OpenJob),
     /// Which file to save to.
     Save {
         /// The path as typed.
@@ -47,18 +45,23 @@ impl Dialog {
     pub(super) fn ui(mut self, ui: &Ui, queue: &mut Queue) -> Option<Self> {
         let mut is_answered = false;
         let shown = Modal::new(Id::unique("dialog")).show(ui, |ui| {
-            ui.set_width(420.0);
+            ui.set_width(self.width(ui));
             is_answered = self.contents(ui, queue);
         });
         (!is_answered && !shown.should_close()).then_some(self)
     }
 
+    /// How wide it is: as wide as its words are easily read, or as pictures need.
+    fn width(&self, ui: &Ui) -> f32 {
+        match self {
+            Self::Open(_) => (ui.ctx().content_rect().width() - 80.0).clamp(420.0, 760.0),
+            _ => 420.0,
+        }
+    }
+
     fn contents(&mut self, ui: &mut Ui, queue: &mut Queue) -> bool {
         match self {
-            Self::Open { path } => {
-                let asks = Asks { title: "Open a job", go: "Open", browse: Command::BrowseOpen };
-                file(ui, queue, path, &asks, Command::Open)
-            }
+            Self::Open(question) => question.ui(ui, queue),
             Self::Save { path } => {
                 let asks = Asks { title: "Save the job", go: "Save", browse: Command::BrowseSave };
                 file(ui, queue, path, &asks, Command::SaveTo)
@@ -123,14 +126,20 @@ fn answered<const N: usize>(ui: &mut Ui, queue: &mut Queue, answers: [(&str, Vec
 }
 
 /// The words of a question for a file.
-struct Asks {
-    title: &'static str,
-    go: &'static str,
-    browse: Command,
+pub(super) struct Asks {
+    pub(super) title: &'static str,
+    pub(super) go: &'static str,
+    pub(super) browse: Command,
 }
 
 /// A path to type, and a way to the system's own dialog. Whether it was answered.
-fn file(ui: &mut Ui, queue: &mut Queue, path: &mut String, asks: &Asks, go: fn(PathBuf) -> Command) -> bool {
+pub(super) fn file(
+    ui: &mut Ui,
+    queue: &mut Queue,
+    path: &mut String,
+    asks: &Asks,
+    go: fn(PathBuf) -> Command,
+) -> bool {
     ui.heading(asks.title);
     let name = ui.label("Path of the file");
     let field = ui.add(TextEdit::singleline(path).desired_width(f32::INFINITY)).labelled_by(name.id);

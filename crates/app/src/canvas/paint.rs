@@ -11,7 +11,7 @@ use strikeline_drawing::paper::PaperPoint;
 use strikeline_drawing::scene::{Anchor, Item, ItemKind, Scene, Turn};
 
 /// Paints a scene, its upper left corner at a place.
-pub(super) fn paint(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene) {
+pub(crate) fn paint(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene) {
     let brush = Brush { painter, corner, pixels: painter.pixels_per_point() };
     for item in &scene.items {
         brush.item(item, theme::paint(theme, item));

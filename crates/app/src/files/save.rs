@@ -58,7 +58,7 @@ pub fn backup_of(path: &Path) -> PathBuf {
 /// Replaces a file at once: the new one is whole on the disk before it takes the name.
 ///
 /// It may be read and written by whom `permissions` says, else by whom any new file may.
-fn replace(path: &Path, bytes: &[u8], permissions: Option<Permissions>) -> std::io::Result<()> {
+pub(super) fn replace(path: &Path, bytes: &[u8], permissions: Option<Permissions>) -> std::io::Result<()> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
