@@ -9,4 +9,5 @@ pub mod journal;
 mod place;
 pub mod recent;
 pub mod save;
+pub mod shelf;
 mod text;

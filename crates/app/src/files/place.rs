@@ -35,6 +35,11 @@ pub(super) fn of_format(text: &str) -> Place {
     number.map_or(Place::START, |(place, _)| place)
 }
 
+/// Where the value of this field first stands; where there is none, where the text begins.
+pub(super) fn of_field(text: &str, field: &str) -> Place {
+    values_of(text, field).next().map_or(Place::START, |(place, _)| place)
+}
+
 /// The first piece of each value of this field.
 fn values_of<'t>(text: &'t str, field: &'t str) -> impl Iterator<Item = (Place, Piece)> + 't {
     let followers = Pieces::of(text).skip(1).zip(Pieces::of(text).skip(2));

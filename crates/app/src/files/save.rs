@@ -6,6 +6,7 @@ use std::fs::Permissions;
 use std::io::{ErrorKind, Write as _};
 use std::path::{Path, PathBuf};
 use strikeline_solver::job::Job;
+use tempfile::NamedTempFile;
 
 /// Saves a job and gives back the text that is on the disk now.
 ///
@@ -59,6 +60,16 @@ pub fn backup_of(path: &Path) -> PathBuf {
 ///
 /// It may be read and written by whom `permissions` says, else by whom any new file may.
 pub(super) fn replace(path: &Path, bytes: &[u8], permissions: Option<Permissions>) -> std::io::Result<()> {
+    written_beside(path, bytes, permissions)?.persist(path).map_err(|error| error.error)?;
+    Ok(())
+}
+
+/// A new file beside one, whole on the disk, to take its name.
+pub(super) fn written_beside(
+    path: &Path,
+    bytes: &[u8],
+    permissions: Option<Permissions>,
+) -> std::io::Result<NamedTempFile> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
@@ -76,8 +87,7 @@ pub(super) fn replace(path: &Path, bytes: &[u8], permissions: Option<Permissions
         beside.as_file().set_permissions(permissions)?;
     }
     beside.as_file().sync_all()?;
-    beside.persist(path).map_err(|error| error.error)?;
-    Ok(())
+    Ok(beside)
 }
 
 #[cfg(test)]

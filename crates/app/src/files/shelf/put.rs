@@ -1,0 +1,118 @@
+//! From the shelf to a job. Pure. What is put is a copy with ids of its own: whatever becomes of the shelf
+//! changes no job, and a value of the shelf counts as measured.
+
+use super::entry::{Entry, Thing, construction};
+use std::collections::BTreeMap;
+use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::Mount;
+use strikeline_solver::subject::Id;
+
+/// A job with something of the shelf in it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Put {
+    /// The job.
+    pub job: Job,
+    /// The id of what was added; `None` for a kit and for defaults, which a job has once.
+    pub id: Option<Id>,
+}
+
+/// Adds a thing of the shelf to a job: a mount, a piece or a wall as another one; a kit or defaults in place of
+/// those of the job.
+#[must_use]
+pub fn put(job: &Job, entry: &Entry) -> Put {
+    let mut job = job.clone();
+    let id = match own(&mut job, entry) {
+        Thing::Mount(mount) => {
+            let id = mount.id.clone();
+            job.mounts.push(*mount);
+            Some(id)
+        }
+        Thing::Piece(piece) => {
+            let id = piece.id.clone();
+            job.pieces.push(*piece);
+            Some(id)
+        }
+        Thing::Wall(wall) => {
+            let id = wall.id.clone();
+            job.walls.push(*wall);
+            Some(id)
+        }
+        Thing::Kit(kit) => {
+            job.kit = kit;
+            None
+        }
+        Thing::Defaults(defaults) => {
+            job.units = defaults.units;
+            job.graduation = defaults.graduation;
+            job.codes = defaults.codes;
+            job.settings = defaults.settings;
+            None
+        }
+    };
+    Put { job, id }
+}
+
+/// Puts a thing of the shelf in the place of one of the job, which keeps its id and whatever hangs on that; a
+/// wall is only built of something else. `None` where the job has none of this kind with this id.
+///
+/// The parts of a mount or piece (holes, ports) have new ids: what named a part of the old one finds it gone.
+#[must_use]
+pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<Job> {
+    let mut job = job.clone();
+    match own(&mut job, entry) {
+        Thing::Mount(mount) => {
+            let old = job.mounts.iter_mut().find(|mount| mount.id == *id)?;
+            *old = Mount { id: id.clone(), ..*mount };
+        }
+        Thing::Piece(mut piece) => {
+            let old = job.pieces.iter_mut().find(|piece| piece.id == *id)?;
+            piece.id = id.clone();
+            *old = *piece;
+        }
+        Thing::Wall(new) => {
+            let wall = job.walls.iter_mut().find(|wall| wall.id == *id)?;
+            wall.left_end = new.left_end;
+            wall.right_end = new.right_end;
+            wall.front = new.front;
+            wall.framing = new.framing;
+            wall.insulated = new.insulated;
+            wall.vapour_barrier = new.vapour_barrier;
+        }
+        Thing::Kit(_) | Thing::Defaults(_) => return None,
+    }
+    Some(job)
+}
+
+/// A copy of the thing in which every id is one that the job gave.
+fn own(job: &mut Job, entry: &Entry) -> Thing {
+    let mut alone = entry.thing.alone();
+    let mut given: BTreeMap<Id, Id> = BTreeMap::new();
+    alone.each_entry(&mut |what, id| {
+        let new = job.give_id(what);
+        given.insert(std::mem::replace(id, new.clone()), new);
+    });
+    // What had no id was named by nobody.
+    given.remove(&Id::default());
+    match &entry.thing {
+        Thing::Mount(kept) => {
+            let mut mount = alone.mounts.pop().unwrap_or_else(|| (**kept).clone());
+            mount.name.get_or_insert_with(|| entry.name.clone());
+            if let Some(required) = &mut mount.required {
+                required.holes = required.holes.iter().filter_map(|id| given.get(id).cloned()).collect();
+            }
+            Thing::Mount(Box::new(mount))
+        }
+        Thing::Piece(kept) => {
+            let mut piece = alone.pieces.pop().unwrap_or_else(|| (**kept).clone());
+            piece.name.get_or_insert_with(|| entry.name.clone());
+            Thing::Piece(Box::new(piece))
+        }
+        Thing::Wall(kept) => {
+            let wall = alone.walls.pop().unwrap_or_else(|| (**kept).clone());
+            let built = construction(&wall);
+            Thing::Wall(Box::new(strikeline_solver::job::wall::Wall { id: wall.id, ..built }))
+        }
+        Thing::Kit(_) => Thing::Kit(alone.kit),
+        Thing::Defaults(defaults) => Thing::Defaults(defaults.clone()),
+    }
+}

@@ -1,0 +1,273 @@
+use super::entry::{Defaults, Thing, ThingKind};
+use super::keep::{keep, keep_defaults, keep_kit};
+use super::put::{Put, put, put_over};
+use super::*;
+use crate::files::job_file::read_job_text;
+use strikeline_solver::job::wall::{Beyond, End};
+use strikeline_solver::job::{Job, Units};
+use strikeline_solver::subject::Id;
+
+const JOB: &str = r#"(
+    format: 1,
+    last_id: 20,
+    units: millimetres,
+    graduation: "1/8 in",
+    settings: (feet_inches: true, floor_reach: "1800 mm"),
+    codes: uk,
+    kit: (
+        fasteners: [(id: "fastener-1", kind: lag, diameter: "1/4 in", count: 8)],
+        measures: [(id: "measure-2", kind: tape, doubt: "1 mm")],
+    ),
+    pieces: [(id: "display-1", kind: display, name: "Lobby screen", width: "48 1/2 in", ports: [
+        (id: "port-1", carries: data, from: left, read: back, by: "10 in", up: "4 in"),
+    ])],
+    mounts: [(
+        id: "mount-1",
+        kind: arm,
+        plate: (
+            solids: [(id: "rail-1", left: "-10 in", right: "10 in", down: "0 in", height: "8 in")],
+            holes: [(id: "hole-1", right: "-8 in", down: "1 in"), (id: "hole-2", right: "8 in", down: "1 in")],
+            slots: [(id: "slot-1", right: "0 in", down: "7 in", travel: "1 in")],
+        ),
+        rating: (mass: "40 kg"),
+        required: (fasteners: "two lags", holes: ["hole-2", "slot-1"]),
+    )],
+    walls: [(
+        id: "wall-1",
+        name: "Lobby",
+        width: "140 in",
+        left_end: inside_corner,
+        right_end: open,
+        front: (layers: [board, board], thickness: "1 1/4 in"),
+        framing: wood((face: "1 1/2 in", depth: "3 1/2 in")),
+        beyond: outside,
+        bearing: true,
+        wet: true,
+        insulated: true,
+        features: [(id: "door-1", kind: door)],
+        options: [(id: "option-1", hangings: [(
+            id: "hanging-1", piece: "display-1", mount: "mount-1", across: on_wall,
+            upright: height(of: centre, by: "60 in"),
+        )])],
+    )],
+)"#;
+
+fn job() -> Job {
+    read_job_text(JOB, Path::new("job.ron")).unwrap().job
+}
+
+fn all() -> Vec<Entry> {
+    let job = job();
+    let mut all: Vec<Entry> =
+        ["display-1", "mount-1", "wall-1"].iter().map(|id| keep(&job, &Id::new(id)).unwrap()).collect();
+    all.extend([keep_kit(&job), keep_defaults(&job)]);
+    all
+}
+
+/// The thing with no ids in it, so that a copy is seen to be one.
+fn bare(thing: &Thing) -> Job {
+    let mut alone = thing.alone();
+    alone.each_entry(&mut |_, id| *id = Id::default());
+    for mount in &mut alone.mounts {
+        mount.required = None;
+        mount.name = None;
+    }
+    alone
+}
+
+fn ids(job: &Job) -> Vec<Id> {
+    let mut ids = Vec::new();
+    job.clone().each_entry(&mut |_, id| ids.push(id.clone()));
+    ids
+}
+
+#[test]
+fn what_is_kept_is_read_again_and_put_into_another_job() {
+    let folder = tempfile::tempdir().unwrap();
+    let shelf = folder.path().join("home").join("shelf");
+    assert!(list(&shelf).things.is_empty(), "no folder, nothing on it");
+    for entry in all() {
+        write(&shelf, &entry, None).unwrap();
+    }
+    let found = list(&shelf);
+    assert!(found.troubles.is_empty(), "{:?}", found.troubles);
+    let read: Vec<Entry> = found.things.iter().map(|one| one.entry.clone()).collect();
+    assert_eq!(read, all());
+    for OnShelf { entry, .. } in &found.things {
+        // Into the job that it came from, where every id of it is taken.
+        let before = job();
+        let Put { job: after, id } = put(&before, entry);
+        let mut checked = after.clone();
+        assert_eq!(checked.complete_ids(), Ok(()), "no id stands twice: {}", entry.name);
+        assert_eq!(checked, after, "none is missing");
+        match &id {
+            Some(id) => {
+                assert!(!ids(&before).contains(id) && ids(&after).contains(id));
+                let copy = keep(&after, id).unwrap();
+                assert_eq!(bare(&copy.thing), bare(&entry.thing), "{}", entry.name);
+                let mut rest = after.clone();
+                rest.mounts.truncate(1);
+                rest.pieces.truncate(1);
+                rest.walls.truncate(1);
+                rest.last_id = before.last_id;
+                assert_eq!(rest, before, "nothing else changes");
+            }
+            None => assert!(matches!(entry.thing.kind(), ThingKind::Kit | ThingKind::Defaults)),
+        }
+    }
+}
+
+#[test]
+fn of_a_wall_only_its_construction_is_kept() {
+    let entry = keep(&job(), &Id::new("wall-1")).unwrap();
+    assert_eq!(entry.name, "Lobby");
+    let Thing::Wall(wall) = &entry.thing else { panic!("{entry:?}") };
+    assert_eq!((wall.right_end, wall.insulated), (Some(End::Open), Some(true)));
+    assert!(wall.front.is_some() && wall.framing.is_some());
+    assert_eq!((wall.beyond, wall.bearing, wall.wet), (None, None, None), "of its place, asked anew");
+    assert!(wall.width.is_none() && wall.features.is_empty() && wall.options.is_empty());
+
+    let mut other = job();
+    other.walls[0].front = None;
+    other.walls[0].framing = None;
+    other.walls[0].beyond = Some(Beyond::Neighbour);
+    let after = put_over(&other, &Id::new("wall-1"), &entry).unwrap();
+    assert_eq!(after.walls[0].framing, job().walls[0].framing);
+    assert_eq!(after.walls[0].front, job().walls[0].front);
+    assert_eq!(after.walls[0].beyond, Some(Beyond::Neighbour));
+    assert_eq!((after.walls[0].features.len(), after.walls.len()), (1, 1));
+}
+
+#[test]
+fn required_holes_are_those_of_the_copy() {
+    let entry = keep(&job(), &Id::new("mount-1")).unwrap();
+    let Put { job: after, .. } = put(&job(), &entry);
+    let copy = after.mounts.last().unwrap();
+    let plate = copy.plate.as_ref().unwrap();
+    let required = &copy.required.as_ref().unwrap().holes;
+    assert_eq!(*required, [plate.holes[1].id.clone(), plate.slots[0].id.clone()]);
+    assert_ne!(plate.holes[1].id, Id::new("hole-2"));
+    assert_eq!(copy.name.as_deref(), Some("Mount"), "what it is called on the shelf");
+}
+
+#[test]
+fn put_over_another_it_takes_its_id_and_what_hangs_on_it() {
+    let mount = keep(&job(), &Id::new("mount-1")).unwrap();
+    let mut other = job();
+    other.mounts[0].plate = None;
+    let after = put_over(&other, &Id::new("mount-1"), &mount).unwrap();
+    assert_eq!(after.mounts.len(), 1);
+    assert_eq!(after.mounts[0].id, Id::new("mount-1"));
+    assert_eq!(after.mounts[0].plate.as_ref().unwrap().holes.len(), 2);
+    assert_eq!(after.walls, other.walls, "it hangs on the same mount");
+    let piece = keep(&job(), &Id::new("display-1")).unwrap();
+    assert_eq!(
+        put_over(&other, &Id::new("display-1"), &piece).unwrap().pieces[0].width,
+        job().pieces[0].width
+    );
+    for (id, entry) in [("mount-1", &piece), ("gone", &mount), ("mount-1", &keep_kit(&other))] {
+        assert_eq!(put_over(&other, &Id::new(id), entry), None, "{id}");
+    }
+    assert_eq!(keep(&other, &Id::new("gone")), None);
+}
+
+#[test]
+fn kit_and_defaults_take_the_place_of_the_jobs_own() {
+    let other = Job { last_id: 3, ..Job::new() };
+    let after = put(&other, &keep_kit(&job())).job;
+    assert_eq!((after.kit.fasteners.len(), after.kit.measures.len()), (1, 1));
+    assert_eq!(after.kit.fasteners[0].id, Id::new("fastener-4"));
+    let after = put(&other, &keep_defaults(&job())).job;
+    assert_eq!(after.units, Some(Units::Millimetres));
+    assert_eq!((after.graduation, after.codes), (job().graduation, job().codes));
+    assert_eq!(after.settings, job().settings);
+    let plain = Entry { name: "Plain".into(), thing: Thing::Defaults(Defaults::default()) };
+    assert_eq!(put(&job(), &plain).job.settings, Default::default());
+}
+
+#[test]
+fn files_are_named_after_what_they_hold_and_none_is_replaced_unasked() {
+    let folder = tempfile::tempdir().unwrap();
+    let names = |folder: &Path| -> Vec<String> {
+        let names = list(folder).things.into_iter().map(|one| one.path);
+        let mut names: Vec<String> =
+            names.map(|path| path.file_name().unwrap().to_string_lossy().into()).collect();
+        names.sort();
+        names
+    };
+    let mut entry = keep_kit(&job());
+    for name in ["../Van \"2\"/\u{e9}", "../Van \"2\"/\u{e9}", "", "???"] {
+        entry.name = name.into();
+        write(folder.path(), &entry, None).unwrap();
+    }
+    assert_eq!(
+        names(folder.path()),
+        ["kit-2.ron", "kit-van-2-\u{e9}-2.ron", "kit-van-2-\u{e9}.ron", "kit.ron"]
+    );
+    let path = folder.path().join("kit.ron");
+    entry.name = "Renamed".into();
+    assert_eq!(write(folder.path(), &entry, Some(&path)), Ok(path.clone()));
+    assert_eq!(read(&path).unwrap().name, "Renamed");
+    remove(&path).unwrap();
+    assert_eq!(names(folder.path()).len(), 3);
+    assert!(remove(&path).unwrap_err().to_string().starts_with("cannot take this off the shelf ("));
+}
+
+#[test]
+fn a_broken_file_is_told_with_its_place_and_the_others_are_there() {
+    let folder = tempfile::tempdir().unwrap();
+    write(folder.path(), &keep_kit(&job()), None).unwrap();
+    let plate = "plate: (holes: [(id: \"a\", right: \"0 in\", down: \"0 in\")])";
+    for (name, text, said) in [
+        ("a", "(format: 1,\n name: \"x\",\n thing: mount((kind: rope)))", "line 3, column 22: "),
+        ("b", "(format: 2, name: 3)", "this has format 2, this program reads format 1"),
+        ("c", "(name: \"x\")", "line 1, column 1: the format is missing"),
+        ("d", "", "line 1, column 1: the file is empty"),
+        (
+            "e",
+            "(format: 1, name: \"x\",\n thing: wall((wet: true)))",
+            "line 2, column 9: a wall of the shelf",
+        ),
+        (
+            "f",
+            &format!(
+                "(format: 1, name: \"x\", thing: mount((kind: arm, {plate},\n required: (holes: [\"b\"]))))"
+            ),
+            "line 2, column 12: the plate has no hole or slot \"b\"",
+        ),
+        (
+            "g",
+            "(format: 1, name: \"x\",\n thing: kit((cables: [(id: \"a\"), (id: \"a\")])))",
+            "line 2, column 9: the id \"a\" stands twice",
+        ),
+        ("h", "(format: 1, name: \"x\", thing: piece((kind: display, width: \"-1 in\")))", "line 1, column "),
+    ] {
+        let path = folder.path().join(format!("{name}.ron"));
+        std::fs::write(&path, text).unwrap();
+        let why = read(&path).unwrap_err().to_string();
+        assert!(why.starts_with(said), "{name}: {why}");
+        assert!(why.ends_with(&path.display().to_string()), "{why}");
+    }
+    std::fs::write(folder.path().join("i.ron"), [0xff, 0xfe]).unwrap();
+    std::fs::create_dir(folder.path().join("j.ron")).unwrap();
+    std::fs::write(folder.path().join("notes.txt"), "not looked at").unwrap();
+    let found = list(folder.path());
+    assert_eq!((found.things.len(), found.troubles.len()), (1, 10), "{:?}", found.troubles);
+}
+
+#[test]
+fn what_cannot_be_kept_leaves_the_shelf_as_it_was() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut entry = keep(&job(), &Id::new("display-1")).unwrap();
+    let path = write(folder.path(), &entry, None).unwrap();
+    let before = std::fs::read_to_string(&path).unwrap();
+    let Thing::Piece(piece) = &mut entry.thing else { panic!("{entry:?}") };
+    piece.width = Some(strikeline_solver::units::Length::millimetres(-1.0));
+    let why = write(folder.path(), &entry, Some(&path)).unwrap_err();
+    assert!(matches!(why, ShelfError::NotWritten { .. }), "{why}");
+    let in_a_file = path.join("shelf");
+    let why = write(&in_a_file, &keep_kit(&job()), None).unwrap_err().to_string();
+    assert!(why.starts_with("cannot keep this on the shelf ("), "{why}");
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), before);
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1);
+}
