@@ -140,7 +140,7 @@ fn a_full_disk_is_told_and_the_old_file_stays() {
     assert_eq!(left.unsaved[0].unsaved.job.title, "Small enough", "the last that could be written");
     let names: Vec<_> =
         std::fs::read_dir(place.folder()).unwrap().map(|file| file.unwrap().file_name()).collect();
-    assert!(!names.iter().any(|name| name.to_string_lossy().starts_with(".tmp")), "{names:?}");
+    assert!(!names.iter().any(|name| name.to_string_lossy().ends_with(".new")), "{names:?}");
 }
 
 #[cfg(unix)]
@@ -163,4 +163,21 @@ fn a_folder_that_may_not_be_written_is_told() {
         assert_eq!(std::fs::read_to_string(place.job()).unwrap(), before);
     }
     may(0o755);
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn a_disk_that_takes_no_files_is_told_and_another_place_takes_the_job() {
+    let place = Place::new();
+    let mut harness = place.window(None);
+    edit(&mut harness, 140.0);
+    press(&mut harness, "Save as\u{2026}");
+    // The system's own tree: nobody makes a file there, whoever they are.
+    type_over(&mut harness, "/sys/den.ron");
+    press(&mut harness, "Save");
+    assert!(shows(&harness, "Not saved: cannot save ("));
+    press(&mut harness, "Close");
+    assert!(harness.state().session().is_changed());
+    assert_eq!(harness.state().session().path, None, "it does not count as its file");
+    place.wait_for_entries(1);
 }

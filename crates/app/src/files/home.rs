@@ -1,6 +1,7 @@
 //! Where the program keeps things of its own. No other file chooses a folder.
 
 use etcetera::app_strategy::{AppStrategy as _, AppStrategyArgs, choose_native_strategy};
+use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
 /// The environment variable that names one folder for all of it: for tests, and for a program carried on a
@@ -21,10 +22,8 @@ impl Home {
     /// convention for each user. `None` where the system knows no folder of theirs.
     #[must_use]
     pub fn of_user() -> Option<Self> {
-        let named = std::env::var_os(VARIABLE).filter(|name| !name.is_empty());
-        if let Some(named) = named {
-            // Relative to where the program was started, also where it goes on from elsewhere.
-            return std::path::absolute(named).ok().map(|folder| Self::at(&folder));
+        if let Some(named) = Self::named(std::env::var_os(VARIABLE)) {
+            return Some(named);
         }
         let name = AppStrategyArgs {
             top_level_domain: String::new(),
@@ -36,6 +35,13 @@ impl Home {
         // Where the platform has no place for state: not the cache, which may be emptied at any time.
         let state = folders.state_dir().unwrap_or_else(|| data.clone());
         Some(Self { data, state })
+    }
+
+    /// The home that the variable names. An empty one names none.
+    fn named(variable: Option<OsString>) -> Option<Self> {
+        let folder = variable.filter(|name| !name.is_empty())?;
+        // Relative to where the program was started, also where it goes on from elsewhere.
+        std::path::absolute(folder).ok().map(|folder| Self::at(&folder))
     }
 
     /// A home in one folder.
@@ -74,5 +80,13 @@ mod tests {
         for place in [home.shelf(), home.journal(), home.recent()] {
             assert!(place.starts_with(folder.path()) && !place.exists(), "{}", place.display());
         }
+    }
+
+    #[test]
+    fn a_named_folder_is_found_from_anywhere_and_an_empty_name_is_none() {
+        let here = std::env::current_dir().unwrap();
+        assert_eq!(Home::named(Some("stick".into())), Some(Home::at(&here.join("stick"))));
+        assert_eq!(Home::named(Some(OsString::new())), None);
+        assert_eq!(Home::named(None), None);
     }
 }

@@ -74,7 +74,12 @@ pub(super) fn written_beside(
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
     };
+    // Where the program is killed just now it stays: its name tells of which file it is.
+    let mut name = std::ffi::OsString::from(".");
+    name.push(path.file_name().unwrap_or_default());
+    name.push(".");
     let mut builder = tempfile::Builder::new();
+    builder.prefix(&name).suffix(".new");
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt as _;
