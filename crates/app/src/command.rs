@@ -30,6 +30,8 @@ pub enum Command {
     Discard,
     /// Choose a file to save to in the system's own dialog.
     BrowseSave,
+    /// Ask what is to become of what a crash left.
+    AskLeftOver,
     /// Take up again what a crash left, by its name in the journal.
     TakeUp(String),
     /// Throw away what a crash left.

@@ -72,6 +72,10 @@ fn later_offers_it_again_and_thrown_away_it_is_gone() {
     let mut harness = place.window(None);
     press(&mut harness, "Later");
     assert!(!shows(&harness, "The program ended"));
+    keys(&mut harness, Key::O);
+    press(&mut harness, "1 job is kept that never got saved\u{2026}");
+    assert!(shows(&harness, "Never saved to a file"));
+    press(&mut harness, "Later");
     killed(harness);
     let mut harness = place.window(None);
     press(&mut harness, "Throw away");

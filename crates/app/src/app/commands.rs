@@ -34,7 +34,12 @@ impl App {
             Command::AskOpen => {
                 if self.may_leave(Command::AskOpen) {
                     let recent = self.recents.as_deref().map(recent::recent).unwrap_or_default();
-                    self.dialog = Some(Dialog::Open(OpenJob::new(context, self.typed_path(), recent)));
+                    self.dialog = Some(Dialog::Open(OpenJob::new(
+                        context,
+                        self.typed_path(),
+                        recent,
+                        self.left_overs.len(),
+                    )));
                 }
             }
             Command::BrowseOpen => {
@@ -73,6 +78,7 @@ impl App {
             Command::SaveByHand(path) => self.save(&path, self.as_read.clone()),
             Command::Replace(path) => self.save(&path, None),
             Command::Discard => self.discarded = Some(self.session.job.clone()),
+            Command::AskLeftOver => self.ask_left_over(),
             Command::TakeUp(name) => {
                 if self.may_leave(Command::TakeUp(name.clone())) {
                     self.take_up(&name);

@@ -83,11 +83,19 @@ pub(super) fn ui(ui: &mut Ui, queue: &mut Queue, offered: &mut Vec<Offered>) -> 
     });
     offered.retain(|one| Some(&one.name) != thrown_away.as_ref());
     ui.add_space(8.0);
-    let later = ui.button("Later").on_hover_text("It is offered again at the next start").clicked();
+    let later =
+        ui.button("Later").on_hover_text("It is kept: look under Open, or at the next start").clicked();
     taken_up || later || offered.is_empty()
 }
 
 impl App {
+    /// Offers what a crash left and nobody took up or threw away, where there is any.
+    pub(super) fn ask_left_over(&mut self) {
+        if !self.left_overs.is_empty() {
+            self.dialog = Some(Dialog::LeftOver { offered: offered(&self.left_overs, SystemTime::now()) });
+        }
+    }
+
     /// Goes on with what a crash left: unsaved, on its own file, and taken back to that by undo.
     pub(super) fn take_up(&mut self, name: &str) {
         let Some(left) = self.take_left_over(name) else { return };

@@ -22,15 +22,17 @@ const BESIDE: f32 = 130.0;
 pub(super) struct OpenJob {
     /// The path as typed.
     path: String,
+    /// How many jobs a crash left.
+    left_overs: usize,
     recent: Reader,
     /// The folder of that path, and its jobs.
     folder: Option<(PathBuf, Reader)>,
 }
 
 impl OpenJob {
-    /// The question, beginning with a path and these recent jobs.
-    pub(super) fn new(context: &Context, path: String, recent: Vec<PathBuf>) -> Self {
-        Self { path, recent: Reader::begin(context, Source::Files(recent)), folder: None }
+    /// The question, beginning with a path, these recent jobs and so many that a crash left.
+    pub(super) fn new(context: &Context, path: String, recent: Vec<PathBuf>, left_overs: usize) -> Self {
+        Self { path, left_overs, recent: Reader::begin(context, Source::Files(recent)), folder: None }
     }
 
     /// Asks. Whether it is answered.
@@ -43,6 +45,14 @@ impl OpenJob {
             self.folder = Some((folder, reader));
         }
         ui.separator();
+        if self.left_overs > 0 {
+            let (count, are) = (self.left_overs, if self.left_overs == 1 { "job is" } else { "jobs are" });
+            let label = format!("{count} {are} kept that never got saved\u{2026}");
+            if ui.button(label).clicked() {
+                queue.push(Command::AskLeftOver);
+                is_answered = true;
+            }
+        }
         // The window's height less what stands above.
         let height = (ui.ctx().content_rect().height() - 220.0).max(2.0 * ROW);
         // As high from the beginning, so that nothing jumps while jobs are read.
