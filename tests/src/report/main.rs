@@ -18,7 +18,9 @@ fn main() -> ExitCode {
         Some("frame") => frame::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
-        Some("start-child") => start::child(given.next().map(String::as_str), given.next().map(PathBuf::from)),
+        Some("start-child") => {
+            start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
+        }
         _ => {
             eprintln!("which report? there are: crash, frame, solve, start");
             ExitCode::from(2)
