@@ -13,6 +13,8 @@ mod dialogs;
 mod drags;
 #[path = "gestures/fit.rs"]
 mod fit;
+#[path = "gestures/form.rs"]
+mod form;
 #[path = "gestures/keys.rs"]
 mod keys;
 #[path = "gestures/panels.rs"]
@@ -21,3 +23,5 @@ mod panels;
 mod room;
 #[path = "gestures/rules.rs"]
 mod rules;
+#[path = "gestures/touch.rs"]
+mod touch;

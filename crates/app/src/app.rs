@@ -5,17 +5,19 @@ mod commands;
 mod dialog;
 mod left_over;
 mod open_job;
+mod panes;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
 use crate::files::home::{Home, VARIABLE};
 use crate::files::journal::{self, Journal, LeftOver};
-use crate::panels::{bar, follows, measured, top_line};
+use crate::panels::{bar, follows, top_line};
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
+use panes::Panes;
 use std::path::PathBuf;
 use std::time::SystemTime;
 use strikeline_solver::job::Job;
@@ -27,6 +29,7 @@ pub struct App {
     canvas: Canvas,
     queue: Queue,
     dialog: Option<Dialog>,
+    panes: Panes,
     /// What is done once the job is saved; nothing once the question for that was let go.
     after_save: Option<Command>,
     /// The field that gets the focus when the panels are shown next.
@@ -105,6 +108,7 @@ impl App {
             canvas: Canvas::default(),
             queue: Queue::new(),
             dialog: None,
+            panes: Panes::default(),
             after_save: None,
             focus: None,
             as_read: None,
@@ -171,7 +175,7 @@ impl App {
     fn is_quiet(&self, context: &Context) -> bool {
         let is_touched = context
             .input(|input| input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty());
-        !is_touched && !self.canvas.is_held() && !context.text_edit_focused()
+        !is_touched && !self.canvas.is_held() && !self.panes.is_pulling() && !context.text_edit_focused()
     }
 }
 
@@ -180,7 +184,7 @@ impl App {
 const NARROW: f32 = 1000.0;
 
 /// Shows what was measured and what follows, on either side of the drawing; on a narrow window one of them at a time.
-fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
+fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: &mut Panes) {
     let width = ui.available_width();
     let side = (width * 0.24).clamp(210.0, 330.0);
     let most = (width * 0.4).max(200.0);
@@ -193,7 +197,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
                 }
             });
             match view_state.side {
-                Side::Measured => measured::ui(ui, session, &plan),
+                Side::Measured => panes.measured(ui, session, &plan),
                 Side::Follows => follows::ui(ui, session, &plan),
             }
         });
@@ -202,7 +206,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
     Panel::left("measured")
         .default_size(side)
         .size_range(180.0..=most)
-        .show(ui, |ui| measured::ui(ui, session, &plan));
+        .show(ui, |ui| panes.measured(ui, session, &plan));
     let plan = session.plan();
     Panel::right("follows")
         .default_size(side)
@@ -212,11 +216,13 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
 
 impl eframe::App for App {
     fn logic(&mut self, context: &Context, _frame: &mut eframe::Frame) {
-        if self.dialog.is_none() {
+        if self.dialog.is_none() && !self.panes.is_modal() {
             command::from_keys(context, &mut self.queue);
         }
         for command in std::mem::take(&mut self.queue) {
-            self.perform(context, command);
+            if !self.panes.takes(&command, &mut self.session) {
+                self.perform(context, command);
+            }
         }
         if let Some(trouble) = self.journal.as_mut().and_then(Journal::trouble) {
             self.waiting.push(Dialog::Message(trouble));
@@ -236,9 +242,11 @@ impl eframe::App for App {
             ui.memory_mut(|memory| memory.request_focus(field));
         }
         let session = &mut self.session;
-        self.canvas.listen(ui, session, &mut self.view_state);
+        if !self.panes.is_pulling() {
+            self.canvas.listen(ui, session, &mut self.view_state);
+        }
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
-        sides(ui, session, &mut self.view_state);
+        sides(ui, session, &mut self.view_state, &mut self.panes);
         let canvas = &mut self.canvas;
         let view_state = &self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
@@ -247,6 +255,7 @@ impl eframe::App for App {
             Panel::top("top line").exact_size(height).show(ui, |ui| top_line::ui(ui, session, &plan));
             canvas.ui(ui, session, view_state);
         });
+        self.panes.over(ui, &mut self.queue);
         if let Some(dialog) = self.dialog.take() {
             self.dialog = dialog.ui(ui, &mut self.queue);
         }

@@ -1,6 +1,12 @@
 //! What can be asked for: pushed by buttons and keys, done in `App::logic`, never inside a panel.
 
-use egui::{Context, Key, KeyboardShortcut, Modifiers};
+mod hand;
+mod listed;
+
+pub use hand::{HandKeys, hand_keys};
+pub use listed::{keys_of, listed, words};
+
+use egui::{Context, Key, KeyboardShortcut, Modifiers, ThemePreference};
 use std::path::PathBuf;
 
 /// Something asked for.
@@ -44,10 +50,23 @@ pub enum Command {
     Redo,
     /// Show all of the wall.
     Fit,
-    /// Change between the light and the dark theme.
-    SwitchTheme,
+    /// Show this.
+    Show(Pane),
+    /// Take the light or the dark theme, or follow the system's.
+    SetTheme(ThemePreference),
     /// Close the window.
     Close,
+}
+
+/// Something of the window that is shown when it is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Pane {
+    /// Reading a wall in one pull, in the place of what was measured.
+    OnePull,
+    /// All that can be asked for, with a search.
+    CommandList,
+    /// All keys.
+    KeyPage,
 }
 
 /// What is asked for and not yet done, first come first.
@@ -70,6 +89,9 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::O), Command::AskOpen),
         (keys(command, Key::N), Command::New),
         (keys(command, Key::Num0), Command::Fit),
+        (keys(command, Key::L), Command::Show(Pane::OnePull)),
+        (keys(command, Key::K), Command::Show(Pane::CommandList)),
+        (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]
 }
 

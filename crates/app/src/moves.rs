@@ -5,9 +5,12 @@
 
 pub mod dimension;
 mod extent;
+mod middle_height;
+pub mod one_pull;
 mod piece;
 mod rule;
 
+pub use middle_height::{middle_height, with_middle_height};
 pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,
     things, upright_datums, upright_rule,

@@ -1,10 +1,14 @@
 //! The panels beside the canvas: what was measured on the left, what follows on the right, and what is on top.
 
 pub mod bar;
+pub mod command_list;
 pub mod follows;
+pub mod key_page;
 pub mod measured;
+pub mod one_pull;
 pub mod place;
 pub mod readings;
+pub mod short_form;
 pub mod top_line;
 
 use crate::widgets::quantity_field::Allowed;

@@ -27,6 +27,8 @@ pub struct Session {
     pub selected: Option<Subject>,
     /// The file it was read from or last saved to.
     pub path: Option<PathBuf>,
+    /// Whether only what a new job needs is asked for.
+    pub short_form: bool,
     /// The job as that file has it.
     saved: Job,
     history: History,
@@ -43,6 +45,7 @@ impl Session {
             option: None,
             selected: None,
             path,
+            short_form: false,
             saved: job.clone(),
             history: History::new(job.clone()),
             solved: Solved::default(),
@@ -53,7 +56,7 @@ impl Session {
     /// A job in which nothing is measured yet: one wall, one display, one mount.
     #[must_use]
     pub fn fresh() -> Self {
-        Self::new(fresh_job(), None)
+        Self { short_form: true, ..Self::new(fresh_job(), None) }
     }
 
     /// What follows from the job as it is now.
@@ -85,6 +88,7 @@ impl Session {
     pub fn was_saved(&mut self, path: PathBuf) {
         self.saved = self.job.clone();
         self.path = Some(path);
+        self.short_form = false;
     }
 
     /// Notes a step for undo where nobody is touching anything.

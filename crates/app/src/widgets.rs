@@ -1,6 +1,9 @@
 //! Fields and rows that know quantities but no job.
 
+pub mod chips;
 pub mod choice;
+pub mod field_order;
+pub mod keypad;
 pub mod quantity_field;
 pub mod row;
 

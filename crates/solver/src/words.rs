@@ -18,7 +18,7 @@ mod things;
 mod top_line;
 mod wish;
 
-pub use assumed::{assumed, usual_plate};
+pub use assumed::{assumed, settled, usual_plate};
 pub use cautions::cautions;
 pub use datum::datum;
 pub use finding::finding;

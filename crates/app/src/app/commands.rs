@@ -11,7 +11,7 @@ use crate::files::save::save_job;
 use crate::panels::measured::field_id;
 use crate::session::Session;
 use crate::view_state::ViewState;
-use egui::{Context, Theme, ViewportCommand};
+use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
 
 /// The ending of job files.
@@ -94,12 +94,8 @@ impl App {
             Command::Undo => self.session.undo(),
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,
-            Command::SwitchTheme => {
-                context.set_theme(match context.theme() {
-                    Theme::Light => Theme::Dark,
-                    Theme::Dark => Theme::Light,
-                });
-            }
+            Command::Show(pane) => self.show(pane),
+            Command::SetTheme(preference) => context.set_theme(preference),
             Command::Close => {
                 if self.may_leave(Command::Close) {
                     context.send_viewport_cmd(ViewportCommand::Close);

@@ -1,30 +1,57 @@
 //! The bar at the top: what can be asked for. It pushes commands and does nothing itself.
 
-use crate::command::{Command, Queue};
+use crate::command::{Command, Pane, Queue, keys_of};
 use crate::session::Session;
-use egui::{Button, Ui};
+use egui::{Button, ThemePreference, Ui};
 
 /// Shows the bar.
 pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
     ui.horizontal_wrapped(|ui| {
-        let mut ask = |ui: &mut Ui, is_enabled, label: &str, keys: &str, command: Command| {
+        let mut ask = |ui: &mut Ui, is_enabled, label: &str, command: Command| {
             let button = ui.add_enabled(is_enabled, Button::new(label));
-            if button.on_hover_text(keys).clicked() {
+            let keys = keys_of(ui, &command);
+            let button = if keys.is_empty() { button } else { button.on_hover_text(keys) };
+            if button.clicked() {
                 queue.push(command);
             }
         };
-        ask(ui, true, "New", "Ctrl+N", Command::New);
-        ask(ui, true, "Open\u{2026}", "Ctrl+O", Command::AskOpen);
-        ask(ui, true, "Save", "Ctrl+S", Command::Save);
-        ask(ui, true, "Save as\u{2026}", "Ctrl+Shift+S", Command::AskSave);
+        ask(ui, true, "New", Command::New);
+        ask(ui, true, "Open\u{2026}", Command::AskOpen);
+        ask(ui, true, "Save", Command::Save);
+        ask(ui, true, "Save as\u{2026}", Command::AskSave);
         ui.separator();
-        ask(ui, session.can_undo(), "Undo", "Ctrl+Z", Command::Undo);
-        ask(ui, session.can_redo(), "Redo", "Ctrl+Shift+Z or Ctrl+Y", Command::Redo);
+        ask(ui, session.can_undo(), "Undo", Command::Undo);
+        ask(ui, session.can_redo(), "Redo", Command::Redo);
         ui.separator();
-        ask(ui, true, "Whole wall", "Ctrl+0", Command::Fit);
-        ask(ui, true, "Light or dark", "Change the theme", Command::SwitchTheme);
+        ask(ui, true, "Whole wall", Command::Fit);
+        ask(ui, true, "One pull", Command::Show(Pane::OnePull));
+        ui.menu_button("Theme", |ui| theme(ui, queue));
+        let mut ask = |ui: &mut Ui, label: &str, command: Command| {
+            let keys = keys_of(ui, &command);
+            if ui.button(label).on_hover_text(keys).clicked() {
+                queue.push(command);
+            }
+        };
+        ask(ui, "Commands", Command::Show(Pane::CommandList));
+        ask(ui, "Keys", Command::Show(Pane::KeyPage));
+        ui.separator();
         let title = if session.job.title.is_empty() { "Untitled job" } else { &session.job.title };
         let changed = if session.is_changed() { ", not saved" } else { "" };
         ui.add(egui::Label::new(format!("{title}{changed}")).truncate());
     });
+}
+
+/// The themes, the one that holds marked.
+fn theme(ui: &mut Ui, queue: &mut Queue) {
+    let held = ui.options(|options| options.theme_preference);
+    for (preference, name) in [
+        (ThemePreference::System, "As the system's"),
+        (ThemePreference::Light, "Light"),
+        (ThemePreference::Dark, "Dark"),
+    ] {
+        if ui.radio(held == preference, name).clicked() {
+            queue.push(Command::SetTheme(preference));
+            ui.close();
+        }
+    }
 }

@@ -1,13 +1,19 @@
 //! A field for a quantity as people write it: it echoes what it understood, and says in place what it did not,
 //! without losing what was typed.
 
+use super::field_order;
+use super::keypad::keys::Writes;
+use super::keypad::{self, Field};
 use crate::theme;
 use egui::{Id, Key, RichText, TextEdit, Ui};
 use strikeline_solver::tape::{self, ReadError};
-use strikeline_solver::units::{Length, LengthUnit, Mass, MassUnit};
+use strikeline_solver::units::{Angle, AngleUnit, Force, ForceUnit, Length, LengthUnit, Mass, MassUnit};
 
 /// A kind of quantity: how it is read, written back and echoed.
 pub trait Quantity: Copy + PartialEq {
+    /// What its keypad has to offer.
+    const WRITES: Writes = Writes::BARE;
+
     /// Reads it; a bare number is in the job's unit.
     fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError>;
     /// As a file has it: nothing is lost.
@@ -19,6 +25,8 @@ pub trait Quantity: Copy + PartialEq {
 }
 
 impl Quantity for Length {
+    const WRITES: Writes = Writes::LENGTH;
+
     fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
         tape::read_length(text, bare)
     }
@@ -40,6 +48,8 @@ impl Quantity for Length {
 }
 
 impl Quantity for Mass {
+    const WRITES: Writes = Writes::MASS;
+
     fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
         let bare = if bare == LengthUnit::Millimetre { MassUnit::Kilogram } else { MassUnit::Pound };
         tape::read_mass(text, Some(bare))
@@ -54,6 +64,50 @@ impl Quantity for Mass {
             MassUnit::Kilogram => format!("{:.1} lb", self.lb()),
             MassUnit::Pound => format!("{:.1} kg", self.kg()),
         }
+    }
+
+    fn is_negative(self) -> bool {
+        self < Self::default()
+    }
+}
+
+impl Quantity for Force {
+    const WRITES: Writes = Writes::FORCE;
+
+    fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
+        let bare = if bare == LengthUnit::Millimetre { ForceUnit::Newton } else { ForceUnit::PoundForce };
+        tape::read_force(text, Some(bare))
+    }
+
+    fn write(self) -> String {
+        tape::write_force(self)
+    }
+
+    fn other(self) -> String {
+        match self.unit() {
+            ForceUnit::Newton => format!("{:.1} lbf", self.lbf()),
+            ForceUnit::PoundForce => format!("{:.1} N", self.n()),
+        }
+    }
+
+    fn is_negative(self) -> bool {
+        self < Self::default()
+    }
+}
+
+impl Quantity for Angle {
+    const WRITES: Writes = Writes::ANGLE;
+
+    fn read(text: &str, _: LengthUnit) -> Result<Self, ReadError> {
+        tape::read_angle(text, Some(AngleUnit::Degree))
+    }
+
+    fn write(self) -> String {
+        tape::write_angle(self)
+    }
+
+    fn other(self) -> String {
+        format!("{:.4} rad", self.deg().to_radians())
     }
 
     fn is_negative(self) -> bool {
@@ -106,21 +160,31 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
                 (true, true) => "not at all",
                 (false, _) => "",
             };
+            let room = ui.available_width() - 10.0;
+            // What is typed keeps clear of the keypad's button.
+            let right = if keypad::has_button(room) { keypad::BUTTON } else { 4.0 };
+            let margin = egui::Margin { right: right as i8, ..egui::Margin::symmetric(4, 2) };
             let edit = TextEdit::singleline(&mut text)
                 .id(id)
+                .margin(margin)
                 .hint_text(hint)
                 .min_size(egui::vec2(0.0, theme::TOUCH))
                 .align(egui::Align2::LEFT_CENTER)
-                .desired_width(ui.available_width() - 10.0);
+                .desired_width(room);
             ui.add(edit).labelled_by(name.id)
         })
         .inner;
 
+    let next = field_order::next(ui, id);
+    let field = Field { id, name: label, writes: Q::WRITES, next };
+    let is_written = keypad::keypad(ui, field, &response, &mut text);
+
     if response.gained_focus() {
+        response.scroll_to_me(None);
         let started = *value;
         ui.data_mut(|data| data.insert_temp(started_id, started));
     }
-    if response.changed() {
+    if response.changed() || is_written {
         typed = Some(text.clone());
         if let Ok(understood) = understood::<Q>(&text, allowed)
             && *value != understood
@@ -139,6 +203,12 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
             typed = None;
         } else if understood::<Q>(&text, allowed).is_ok() {
             typed = None;
+        }
+        // Taken out of the input, else the next field would end with it too.
+        if let Some(next) = next
+            && ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Enter))
+        {
+            ui.memory_mut(|memory| memory.request_focus(next));
         }
     }
 
@@ -160,6 +230,19 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
         }
     });
     response
+}
+
+/// Whether a field holds neither a value nor anything typed.
+#[must_use]
+pub fn is_empty<Q>(ui: &Ui, id: Id, value: Option<Q>) -> bool {
+    let typed: Option<String> = ui.data(|data| data.get_temp(id.with("typed")));
+    value.is_none() && typed.is_none_or(|typed| typed.is_empty())
+}
+
+/// Forgets what was typed into a field, so that it shows its value.
+pub fn forget(ui: &Ui, id: Id) {
+    ui.data_mut(|data| data.remove::<String>(id.with("typed")));
+    keypad::forget(ui, id);
 }
 
 /// A length that has to be there: what is not understood leaves it as it is.

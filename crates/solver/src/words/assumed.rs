@@ -3,7 +3,8 @@
 use super::phrase::{list, sentence};
 use super::things::{piece_words, thing, whole};
 use crate::job::mount::UsualPlate;
-use crate::plan::{Assumed, AssumedWhat, Plan};
+use crate::plan::mark::{Mark, Stage};
+use crate::plan::{Assumed, AssumedWhat, Next, Plan};
 use crate::units::Length;
 
 /// How many things to measure are named with one mark: more are not taken in at a glance.
@@ -21,6 +22,32 @@ pub fn assumed(plan: &Plan, assumed: &Assumed) -> String {
         told.push_str(" Marks hang on it: do not strike before it is measured.");
     }
     told
+}
+
+/// Whether what the hand strikes first is settled: the corners, the level line and the centre line.
+///
+/// Holes may still wait for a plate that was not measured; the sentence says so.
+#[must_use]
+pub fn settled(plan: &Plan) -> String {
+    let is_first = |mark: &&Mark| matches!(mark.stage, Stage::Agree | Stage::Level);
+    let is_settled = plan.marks.iter().any(|mark| is_first(&mark))
+        && plan.marks.iter().filter(is_first).all(|mark| !mark.assumed);
+    let waiting = plan.assumed.iter().filter(|assumed| assumed.moves_marks).count();
+    match (is_settled, waiting) {
+        (true, _) if matches!(plan.next, Some(Next::Mend(_))) => {
+            "The set of marks is complete, but a finding stops the job: see it first.".to_owned()
+        }
+        (true, 0) => "The set of marks is complete: no mark hangs on anything assumed.".to_owned(),
+        (true, _) => {
+            "Corners, level line and centre line are complete. What hangs on assumed values is not to be struck yet."
+                .to_owned()
+        }
+        (false, 0) => "There is nothing to strike yet.".to_owned(),
+        (false, 1) => "One value is still assumed: marks that hang on it are not to be struck yet.".to_owned(),
+        (false, _) => {
+            format!("{waiting} values are still assumed: marks that hang on them are not to be struck yet.")
+        }
+    }
 }
 
 /// What to do about one assumed value: `measure the display's width`.
@@ -148,6 +175,29 @@ mod tests {
                 well_told(&sentence(&to_do(&plan, &value)));
             }
         }
+    }
+
+    #[test]
+    fn the_marks_are_settled_once_none_of_the_first_hangs_on_what_is_assumed() {
+        let mut plan = sample::plan();
+        plan.next = None;
+        let moving = Assumed { moves_marks: true, ..sample::assumed_width() };
+        for (assumed, of_first, said) in [
+            (vec![moving.clone(), moving.clone()], true, "2 values are still assumed"),
+            (vec![moving.clone()], true, "One value is still assumed"),
+            (vec![moving], false, "Corners, level line and centre line are complete."),
+            (Vec::new(), false, "The set of marks is complete: no mark"),
+        ] {
+            plan.assumed = assumed;
+            plan.marks.iter_mut().for_each(|mark| mark.assumed = of_first);
+            let text = settled(&plan);
+            well_told(&text);
+            assert!(text.starts_with(said), "{text}");
+        }
+        plan.next = Some(Next::Mend(0));
+        assert!(settled(&plan).ends_with("see it first."));
+        plan.marks.clear();
+        assert_eq!(settled(&plan), "There is nothing to strike yet.");
     }
 
     #[test]

@@ -1,0 +1,80 @@
+//! What is shown of the window only when it is asked for: one pull, the list of commands, the page of keys.
+
+use super::App;
+use crate::command::{Command, Pane, Queue};
+use crate::panels::command_list::CommandList;
+use crate::panels::{key_page, measured, one_pull, short_form};
+use crate::session::Session;
+use egui::Ui;
+use strikeline_solver::plan::Plan;
+
+/// What of it is open.
+#[derive(Debug, Default)]
+pub(super) struct Panes {
+    one_pull: Option<one_pull::Panel>,
+    command_list: Option<CommandList>,
+    key_page: bool,
+}
+
+impl App {
+    /// Opens what was asked for.
+    pub(super) fn show(&mut self, pane: Pane) {
+        match pane {
+            Pane::OnePull => {
+                self.view_state.side = crate::view_state::Side::Measured;
+                if self.panes.one_pull.is_none() {
+                    self.panes.one_pull = Some(one_pull::Panel::begin(&mut self.session));
+                }
+            }
+            Pane::CommandList => self.panes.command_list = Some(CommandList::default()),
+            Pane::KeyPage => self.panes.key_page = true,
+        }
+    }
+}
+
+impl Panes {
+    /// Whether something stands before the window.
+    pub(super) fn is_modal(&self) -> bool {
+        self.command_list.is_some() || self.key_page
+    }
+
+    /// Whether a pull is being taken: it becomes one step when it is done, and nothing is dragged meanwhile.
+    pub(super) fn is_pulling(&self) -> bool {
+        self.one_pull.is_some()
+    }
+
+    /// Takes a command that means the pull: what is undone there is its last entry.
+    pub(super) fn takes(&mut self, command: &Command, session: &mut Session) -> bool {
+        let Some(pull) = &mut self.one_pull else { return false };
+        match command {
+            Command::Undo => pull.take_back(session),
+            Command::Redo => {}
+            _ => return false,
+        }
+        true
+    }
+
+    /// Shows the panel of what was measured, or what stands in its place.
+    pub(super) fn measured(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan) {
+        match &mut self.one_pull {
+            Some(pull) => {
+                if !pull.ui(ui, session, plan) {
+                    self.one_pull = None;
+                    ui.request_repaint();
+                }
+            }
+            None if session.short_form => short_form::ui(ui, session, plan),
+            None => measured::ui(ui, session, plan),
+        }
+    }
+
+    /// Shows what stands before the window.
+    pub(super) fn over(&mut self, ui: &Ui, queue: &mut Queue) {
+        if let Some(list) = &mut self.command_list
+            && !list.ui(ui, queue)
+        {
+            self.command_list = None;
+        }
+        self.key_page = self.key_page && key_page::ui(ui);
+    }
+}
