@@ -6,6 +6,7 @@ pub mod field_order;
 pub mod keypad;
 pub mod quantity_field;
 pub mod row;
+pub mod unbroken;
 
 use crate::theme::TOUCH;
 use egui::{Align, Layout, Response, Ui, vec2};

@@ -2,6 +2,7 @@
 
 use crate::session::Session;
 use crate::theme;
+use crate::widgets::unbroken::unbroken;
 use egui::{RichText, ScrollArea, Ui};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::plan::Plan;
@@ -32,13 +33,13 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         let next = words::next(plan);
         if !next.is_empty() {
             let font = theme::font(14.0, Weight::Semibold);
-            ui.add(egui::Label::new(RichText::new(next).font(font)).wrap());
+            ui.add(egui::Label::new(RichText::new(unbroken(&next)).font(font)).wrap());
         }
         for piece in &plan.pieces {
-            ui.add(egui::Label::new(words::place_line(plan, piece)).wrap());
+            ui.add(egui::Label::new(unbroken(&words::place_line(plan, piece))).wrap());
             if let Some(wish) = words::wish(plan, piece) {
                 let quiet = theme::quiet(ui.theme());
-                ui.add(egui::Label::new(RichText::new(wish).color(quiet)).wrap());
+                ui.add(egui::Label::new(RichText::new(unbroken(&wish)).color(quiet)).wrap());
             }
         }
     });

@@ -1,6 +1,7 @@
 //! A row of a list: a name, what is said of it, and whether it is selected. Reached by Tab, named for screen
 //! readers.
 
+use super::unbroken::unbroken;
 use crate::theme;
 use egui::accesskit::Role;
 use egui::{Color32, Id, Response, RichText, Sense, Ui, WidgetInfo};
@@ -30,10 +31,10 @@ pub fn row(ui: &mut Ui, id: Id, row: Row<'_>) -> Response {
             ui.set_width(width - 16.0);
             ui.set_min_height(theme::TOUCH - 10.0);
             ui.spacing_mut().item_spacing.y = 2.0;
-            let title = RichText::new(row.title).color(row.colour.unwrap_or(visuals.text_color()));
+            let title = RichText::new(unbroken(row.title)).color(row.colour.unwrap_or(visuals.text_color()));
             ui.add(egui::Label::new(title).wrap().selectable(false));
             if !row.text.is_empty() {
-                let text = RichText::new(row.text).color(theme::quiet(theme));
+                let text = RichText::new(unbroken(row.text)).color(theme::quiet(theme));
                 ui.add(egui::Label::new(text).wrap().selectable(false));
             }
         });
