@@ -7,6 +7,8 @@
     reason = "a room that is not as written here fails its test"
 )]
 
+#[path = "gestures/commands.rs"]
+mod commands;
 #[path = "gestures/dialogs.rs"]
 mod dialogs;
 #[path = "gestures/drags.rs"]
@@ -17,6 +19,8 @@ mod fit;
 mod form;
 #[path = "gestures/keys.rs"]
 mod keys;
+#[path = "gestures/one_pull.rs"]
+mod one_pull;
 #[path = "gestures/panels.rs"]
 mod panels;
 #[path = "gestures/room.rs"]

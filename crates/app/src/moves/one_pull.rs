@@ -136,10 +136,9 @@ impl Seen {
 #[must_use]
 pub fn usual_way(from: &AcrossDatum) -> Sideways {
     match from {
-        AcrossDatum::LeftEnd => Sideways::Right,
         AcrossDatum::RightEnd => Sideways::Left,
         AcrossDatum::Edge(edge) if edge.part_str() == "left" => Sideways::Left,
-        AcrossDatum::Edge(_) => Sideways::Right,
+        AcrossDatum::LeftEnd | AcrossDatum::Edge(_) => Sideways::Right,
     }
 }
 

@@ -220,7 +220,8 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
             let echo = format!("{} is {}", quantity.write(), quantity.other());
             ui.label(RichText::new(echo).small().color(theme::quiet(theme)));
         }
-        Some(Ok(None)) | None => {}
+        // A press ends the typing at its release, and the line goes: what is pressed keeps its id all the same.
+        Some(Ok(None)) | None => ui.skip_ahead_auto_ids(1),
     }
     ui.data_mut(|data| {
         if let Some(text) = typed {
