@@ -277,6 +277,16 @@ mod tests {
     }
 
     #[test]
+    fn the_system_s_theme_is_followed_and_paper_is_light_where_it_does_not_say() {
+        let context = Context::default();
+        install(&context);
+        context.options(|options| {
+            assert_eq!(options.theme_preference, egui::ThemePreference::System);
+            assert_eq!(options.fallback_theme, Theme::Light);
+        });
+    }
+
+    #[test]
     fn what_is_read_stands_out_from_what_it_is_on() {
         for theme in [Theme::Light, Theme::Dark] {
             let p = palette(theme);

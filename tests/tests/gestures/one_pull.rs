@@ -119,6 +119,11 @@ fn the_last_entry_is_taken_back_and_what_is_odd_is_told() {
     harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     harness.run();
     assert_eq!(wall(&harness).features.len(), 1, "undo means the last entry");
+    read(&mut harness, "70", 's');
+    harness.get_by_label("Undo").click();
+    harness.run();
+    harness.run();
+    assert_eq!((wall(&harness).features.len(), wall(&harness).hits.len()), (1, 3), "and so does the button");
     // A number without a kind, and a kind without a number, take nothing.
     harness.event(Event::Text("40".to_owned()));
     harness.run();
@@ -160,10 +165,23 @@ fn by_a_finger_alone_and_given_up_it_is_found_again_by_undo() {
 }
 
 #[test]
-fn while_a_pull_is_taken_nothing_is_dragged() {
+fn while_a_pull_is_taken_nothing_is_dragged_and_a_rest_makes_no_step() {
     let mut harness = pulling(room());
     let from = middle(&mut harness, strikeline::moves::HandleKind::Piece, "display-1");
     drag(&mut harness, from, vec2(60.0, 0.0));
     assert_eq!(job(&harness), room());
-    harness.get_by_label("Tape shows");
+    for number in ["30", "46"] {
+        let at = harness.get_by_role_and_label(Role::TextInput, "Tape shows").rect().center();
+        tap(&mut harness, at);
+        read(&mut harness, number, 'x');
+        // Elsewhere: nothing has the focus, nothing is touched.
+        let elsewhere = canvas_rect(&harness).right_bottom() - vec2(8.0, 8.0);
+        tap(&mut harness, elsewhere);
+    }
+    assert_eq!(wall(&harness).hits.len(), 4);
+    harness.get_by_label("Done").click();
+    harness.run();
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    harness.run();
+    assert_eq!(job(&harness), room(), "all of it is one step");
 }

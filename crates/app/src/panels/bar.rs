@@ -4,8 +4,13 @@ use crate::command::{Command, Pane, Queue, keys_of};
 use crate::session::Session;
 use egui::{Button, ThemePreference, Ui};
 
+/// Narrower than this the bar leaves to the list of commands what is asked for least, in points (chosen: the bar
+/// stays one line).
+const NARROW: f32 = 1000.0;
+
 /// Shows the bar.
 pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
+    let is_wide = ui.available_width() >= NARROW;
     ui.horizontal_wrapped(|ui| {
         let mut ask = |ui: &mut Ui, is_enabled, label: &str, command: Command| {
             let button = ui.add_enabled(is_enabled, Button::new(label));
@@ -18,22 +23,20 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         ask(ui, true, "New", Command::New);
         ask(ui, true, "Open\u{2026}", Command::AskOpen);
         ask(ui, true, "Save", Command::Save);
-        ask(ui, true, "Save as\u{2026}", Command::AskSave);
+        if is_wide {
+            ask(ui, true, "Save as\u{2026}", Command::AskSave);
+        }
         ui.separator();
         ask(ui, session.can_undo(), "Undo", Command::Undo);
         ask(ui, session.can_redo(), "Redo", Command::Redo);
         ui.separator();
         ask(ui, true, "Whole wall", Command::Fit);
         ask(ui, true, "One pull", Command::Show(Pane::OnePull));
-        ui.menu_button("Theme", |ui| theme(ui, queue));
-        let mut ask = |ui: &mut Ui, label: &str, command: Command| {
-            let keys = keys_of(ui, &command);
-            if ui.button(label).on_hover_text(keys).clicked() {
-                queue.push(command);
-            }
-        };
-        ask(ui, "Commands", Command::Show(Pane::CommandList));
-        ask(ui, "Keys", Command::Show(Pane::KeyPage));
+        ask(ui, true, "Commands", Command::Show(Pane::CommandList));
+        if is_wide {
+            ask(ui, true, "Keys", Command::Show(Pane::KeyPage));
+            ui.menu_button("Theme", |ui| theme(ui, queue));
+        }
         ui.separator();
         let title = if session.job.title.is_empty() { "Untitled job" } else { &session.job.title };
         let changed = if session.is_changed() { ", not saved" } else { "" };

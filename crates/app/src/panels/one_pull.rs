@@ -23,6 +23,9 @@ use strikeline_solver::units::Length;
 /// The least height of a kind's button, in points (a gloved fingertip; common practice, no source).
 const KIND: f32 = 44.0;
 
+/// The height of a field with a line of what it understood, in points.
+const ECHOED: f32 = 54.0;
+
 /// A pull while it is taken.
 #[derive(Clone, Debug)]
 pub struct Panel {
@@ -154,7 +157,12 @@ impl Panel {
                 self.take_back(session);
             }
         }
-        let response = quantity_field(ui, field, "Tape shows", &mut self.by, allowed);
+        // Room for what it echoes at all times: the buttons under it stay where they are.
+        let response = ui.scope(|ui| {
+            ui.set_min_height(ECHOED);
+            quantity_field(ui, field, "Tape shows", &mut self.by, allowed)
+        });
+        let response = response.inner;
         if std::mem::take(&mut self.wants_focus) {
             response.request_focus();
         }
