@@ -6,6 +6,7 @@ use egui_kittest::kittest::Queryable as _;
 use strikeline::canvas;
 use strikeline::moves::HandleKind;
 use strikeline::session::Session;
+use strikeline::widgets::unbroken::unbroken;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Nudge;
 use strikeline_solver::units::Length;
@@ -31,12 +32,12 @@ fn nudge_marks_and_top_line_follow_a_drag_in_the_same_frame() {
     let after = plan(&mut harness);
     let line = words::place_line(&after, &after.pieces[0]);
     assert_ne!(line, words::place_line(&before, &before.pieces[0]));
-    harness.get_by_label(&line);
-    harness.get_by_label(&words::next(&after));
+    harness.get_by_label(&unbroken(&line));
+    harness.get_by_label(&unbroken(&words::next(&after)));
     for mark in &after.marks {
-        let row = harness.query_all_by_label(&words::mark_name(&after, mark)).count();
+        let row = harness.query_all_by_label(&unbroken(&words::mark_name(&after, mark))).count();
         assert!(row > 0, "{}", mark.id);
-        let told = words::mark(&after, mark);
+        let told = unbroken(&words::mark(&after, mark));
         assert!(harness.query_all_by_label(&told).count() > 0, "not shown in this frame: {told}");
     }
     let mut same = held;
