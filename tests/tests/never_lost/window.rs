@@ -44,6 +44,8 @@ impl Place {
         let mut harness = Harness::builder()
             .with_size(vec2(1280.0, 800.0))
             .with_step_dt(1.0 / 60.0)
+            // What is read beside the window wakes it a few times more.
+            .with_max_steps(64)
             .build_eframe(move |created| App::new(&created.egui_ctx, path).at_home(&created.egui_ctx, &home));
         harness.run();
         harness
