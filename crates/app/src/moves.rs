@@ -9,6 +9,7 @@ mod middle_height;
 pub mod one_pull;
 mod piece;
 mod rule;
+pub mod things;
 
 pub use middle_height::{middle_height, with_middle_height};
 pub use rule::{
