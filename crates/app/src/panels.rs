@@ -2,10 +2,12 @@
 
 pub mod bar;
 pub mod command_list;
+pub mod edit;
 pub mod follows;
 pub mod key_page;
 pub mod measured;
 pub mod one_pull;
+mod opened;
 pub mod place;
 pub mod readings;
 pub mod short_form;

@@ -7,6 +7,10 @@ pub mod keypad;
 pub mod quantity_field;
 pub mod row;
 pub mod unbroken;
+pub mod pick;
+pub mod quantities;
+pub mod text_field;
+pub mod tick;
 
 use crate::theme::TOUCH;
 use egui::{Align, Layout, Response, Ui, vec2};

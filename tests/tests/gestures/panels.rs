@@ -12,6 +12,8 @@ use strikeline_solver::words;
 #[test]
 fn a_field_writes_what_it_understands_and_keeps_what_it_does_not() {
     let mut harness = window();
+    harness.get_by_role_and_label(Role::Button, "Wall").click();
+    harness.run();
     let field =
         |harness: &Harness<'_, App>| harness.get_by_role_and_label(Role::TextInput, "Wall width").rect();
     let at = field(&harness).center();

@@ -1,74 +1,223 @@
-//! What was measured: the display, the wall, the mount, and what is on and in the wall.
+//! What was measured: everything of the job as a list, in the order in which a person measures it. The thing
+//! that is open has its editor below its row.
 
-use super::{measured_field, place, readings};
+use super::edit::{self, Around, Ask};
+use super::opened::{Opened, job_row};
+use super::{place, readings};
+use crate::moves::things::NewThing;
 use crate::session::Session;
 use crate::theme;
-use crate::widgets::quantity_field::quantity_field;
-use egui::{Id, ScrollArea, Ui};
+use crate::widgets::pick::menu;
+use crate::widgets::row::{Row, row};
+use egui::{Align, Id, Key, ScrollArea, Ui};
+use strikeline_solver::job::Job;
+use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, MeasureKind};
 use strikeline_solver::plan::Plan;
+use strikeline_solver::subject::Id as JobId;
 
-/// The id of a field, from the id of the thing it belongs to.
+/// The id of a field, from the id of the thing it belongs to and the field's name in the file.
 #[must_use]
-pub fn field_id(thing: &strikeline_solver::subject::Id, what: &str) -> Id {
+pub fn field_id(thing: &JobId, what: &str) -> Id {
     Id::unique(("field", thing.as_str(), what))
 }
 
-/// Shows the fields. They write the job as they are typed in.
+/// Shows the list. Its fields write the job as they are typed in.
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+    let opened = Opened::of(ui, session, plan);
+    let before = session.job.clone();
+    let around = Around::new(&before, plan);
+    let mut list = List { around: &around, opened: &opened, tapped: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-        pieces(ui, session, plan);
-        wall(ui, session);
+        ui.spacing_mut().item_spacing.y = 3.0;
+        let job = &mut session.job;
+        pieces(ui, &mut list, job);
+        mounts(ui, &mut list, job);
+        let wall = session.wall.clone();
+        readings::walls(ui, &mut list, job, &wall);
         place::ui(ui, session, plan);
-        mounts(ui, session, plan);
-        readings::ui(ui, session, plan);
+        let job = &mut session.job;
+        readings::ui(ui, &mut list, job, &wall);
+        kit(ui, &mut list, job);
+        section(ui, "Job");
+        let title = if job.title.is_empty() { "Untitled job".to_owned() } else { job.title.clone() };
+        list.entry(ui, &job_row(), &title, "title, units, settings", |ui, around| {
+            edit::job(ui, around, &job_row(), job);
+        });
         ui.add_space(theme::TOUCH);
     });
-}
-
-fn pieces(ui: &mut Ui, session: &mut Session, plan: &Plan) {
-    let allowed = measured_field(&session.job);
-    for piece in &mut session.job.pieces {
-        if !plan.pieces.iter().any(|shown| shown.id == piece.id) {
-            continue;
+    edit::complete(&mut session.job);
+    if let Some(id) = list.tapped {
+        Opened::tap(ui, session, &id, opened.is(&id));
+    }
+    let asked = around.asked.into_inner();
+    let deleted = deleted_by_key(ui, session).map(Ask::Delete);
+    for ask in asked.into_iter().chain(deleted) {
+        // A field may have been typed in since the plan was made.
+        let plan = session.plan();
+        if let Some(field) = edit::ask::perform(session, &plan, &ask) {
+            ui.memory_mut(|memory| memory.request_focus(field));
         }
-        let name = strikeline_solver::words::thing(plan, &piece.id.whole());
-        section(ui, &name);
-        let id = piece.id.clone();
-        quantity_field(ui, field_id(&id, "width"), "Width", &mut piece.width, allowed);
-        quantity_field(ui, field_id(&id, "height"), "Height", &mut piece.height, allowed);
-        quantity_field(ui, field_id(&id, "depth"), "Depth", &mut piece.depth, allowed);
-        quantity_field(ui, field_id(&id, "mass"), "Mass", &mut piece.mass, allowed);
+        ui.ctx().request_repaint();
     }
 }
 
-fn wall(ui: &mut Ui, session: &mut Session) {
-    let allowed = measured_field(&session.job);
-    let Some(wall) = session.job.walls.iter_mut().find(|wall| wall.id == session.wall) else { return };
-    section(ui, wall.name.as_deref().unwrap_or("Wall"));
-    let id = wall.id.clone();
-    quantity_field(ui, field_id(&id, "width"), "Wall width", &mut wall.width, allowed);
-    quantity_field(ui, field_id(&id, "height"), "Wall height", &mut wall.height, allowed);
+/// The selected thing, where the Delete key was pressed and no field or question has the keys.
+fn deleted_by_key(ui: &Ui, session: &Session) -> Option<JobId> {
+    let is_pressed = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
+    let is_taken = ui.ctx().text_edit_focused() || ui.memory(|memory| memory.top_modal_layer().is_some());
+    let selected = session.selected.as_ref().filter(|subject| subject.part.is_none())?;
+    (is_pressed && !is_taken).then(|| selected.id.clone())
 }
 
-fn mounts(ui: &mut Ui, session: &mut Session, plan: &Plan) {
-    let allowed = measured_field(&session.job);
-    for mount in &mut session.job.mounts {
-        let is_shown = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref()).any(|m| m.id == mount.id);
-        if !is_shown {
-            continue;
+/// The list as it is shown.
+pub(super) struct List<'a> {
+    pub(super) around: &'a Around<'a>,
+    opened: &'a Opened,
+    /// The thing whose row was tapped.
+    tapped: Option<JobId>,
+}
+
+impl List<'_> {
+    /// What is open, where it is one of these.
+    fn open_among<'b>(&self, mut ids: impl Iterator<Item = &'b JobId>) -> Option<JobId> {
+        ids.find(|id| self.opened.is(id)).cloned()
+    }
+
+    /// A row, and its editor below where it is open.
+    pub(super) fn entry(
+        &mut self,
+        ui: &mut Ui,
+        id: &JobId,
+        title: &str,
+        text: &str,
+        editor: impl FnOnce(&mut Ui, &Around<'_>),
+    ) {
+        let is_open = self.opened.is(id);
+        self.row(ui, id, title, text, is_open);
+        if is_open {
+            self.inside(ui, id, |ui| editor(ui, self.around));
         }
-        section(ui, mount.name.as_deref().unwrap_or("Mount"));
-        let id = mount.id.clone();
-        quantity_field(ui, field_id(&id, "drop"), "Drop, display's top to plate's", &mut mount.drop, allowed);
-        quantity_field(ui, field_id(&id, "play_left"), "Play to the left", &mut mount.play_left, allowed);
-        quantity_field(ui, field_id(&id, "play_right"), "Play to the right", &mut mount.play_right, allowed);
-        quantity_field(
-            ui,
-            field_id(&id, "stand_off"),
-            "Wall to display's back",
-            &mut mount.stand_off,
-            allowed,
-        );
+    }
+
+    fn row(&mut self, ui: &mut Ui, id: &JobId, title: &str, text: &str, is_open: bool) {
+        let shown = Row { title, colour: None, text, is_selected: is_open };
+        let response = row(ui, Id::unique(("measured", id.as_str())), shown);
+        if response.clicked() {
+            self.tapped = Some(id.clone());
+        }
+        if is_open && self.opened.from_elsewhere {
+            response.scroll_to_me(Some(Align::Min));
+        }
+    }
+
+    fn inside(&self, ui: &mut Ui, id: &JobId, editor: impl FnOnce(&mut Ui)) {
+        ui.scope(|ui| {
+            ui.spacing_mut().indent = 8.0;
+            ui.indent(("editor", id.as_str()), editor);
+        });
+        ui.add_space(6.0);
+    }
+
+    /// A menu at the end of a group.
+    pub(super) fn add(
+        &self,
+        ui: &mut Ui,
+        button: &str,
+        kinds: &[&str],
+        what: impl Fn(usize) -> Option<NewThing>,
+    ) {
+        if let Some(what) = menu(ui, button, kinds).and_then(what) {
+            self.around.ask(Ask::Add(what));
+        }
+    }
+
+    /// A button at the end of a group.
+    pub(super) fn add_one(&self, ui: &mut Ui, button: &str, what: NewThing) {
+        if ui.add(egui::Button::new(button).min_size(egui::vec2(0.0, theme::TOUCH + 2.0))).clicked() {
+            self.around.ask(Ask::Add(what));
+        }
+    }
+}
+
+fn pieces(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
+    section(ui, "Pieces");
+    for piece in &mut job.pieces {
+        let names = list.around.names();
+        let (title, text) = (names.piece(piece), names.size(piece.width, piece.height));
+        let id = piece.id.clone();
+        let port = list.open_among(piece.ports.iter().map(|port| &port.id));
+        let is_open = list.opened.is(&id) || port.is_some();
+        list.row(ui, &id, &title, &text, is_open);
+        if is_open {
+            let mut tapped = None;
+            list.inside(ui, &id, |ui| tapped = edit::piece(ui, list.around, piece, port.as_ref()));
+            list.tapped = tapped.or(list.tapped.take());
+        }
+    }
+    let kinds: Vec<&str> = edit::PIECES.iter().map(|(_, words)| *words).collect();
+    list.add(ui, "Add piece\u{2026}", &kinds, |place| {
+        edit::PIECES.get(place).map(|(kind, _)| NewThing::Piece(*kind))
+    });
+}
+
+fn mounts(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
+    section(ui, "Mounts");
+    for mount in &mut job.mounts {
+        let title = list.around.names().mount(mount);
+        let plate = mount.plate.as_ref();
+        let text = match (plate.map_or(0, |plate| plate.holes.len() + plate.slots.len()), mount.like) {
+            (0, Some(like)) => format!("like {}, not measured", edit::usual_plate(like)),
+            (0, None) => "no holes measured".to_owned(),
+            (1, _) => "1 hole".to_owned(),
+            (count, _) => format!("{count} holes"),
+        };
+        list.entry(ui, &mount.id.clone(), &title, &text, |ui, around| edit::mount(ui, around, mount));
+    }
+    list.add_one(ui, "Add mount", NewThing::Mount);
+}
+
+fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
+    section(ui, "On the truck");
+    let kit = &mut job.kit;
+    let names = list.around.names();
+    let how_many = |count: Option<u32>| count.map(|count| format!("{count} of them")).unwrap_or_default();
+    for one in &mut kit.fasteners {
+        let (title, text) = (names.fastener(one), how_many(one.count));
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::fastener(ui, around, one));
+    }
+    for one in &mut kit.cables {
+        let title = one.name.as_deref().map_or_else(|| "Cable".to_owned(), titled);
+        list.entry(ui, &one.id.clone(), &title, &how_many(one.count), |ui, around| {
+            edit::cable_stock(ui, around, one);
+        });
+    }
+    for one in &mut kit.boxes {
+        let title = one.name.as_deref().map_or_else(|| "Box".to_owned(), titled);
+        list.entry(ui, &one.id.clone(), &title, &how_many(one.count), |ui, around| {
+            edit::box_stock(ui, around, one);
+        });
+    }
+    for one in &mut kit.measures {
+        let title = titled(edit::measure_kind(one.kind));
+        list.entry(ui, &one.id.clone(), &title, "", |ui, around| edit::measure(ui, around, one));
+    }
+    let id = JobId::default();
+    match menu(ui, "Add to the truck\u{2026}", &["fastener", "cable", "box or bracket", "measure"]) {
+        Some(0) => kit.fasteners.push(FastenerStock {
+            id,
+            kind: FastenerKind::WoodScrew,
+            diameter: None,
+            length: None,
+            head: None,
+            count: None,
+            report: None,
+        }),
+        Some(1) => kit.cables.push(CableStock { id, name: None, length: None, count: None }),
+        Some(2) => {
+            kit.boxes.push(BoxStock { id, name: None, width: None, height: None, depth: None, count: None });
+        }
+        Some(_) => kit.measures.push(Measure { id, kind: MeasureKind::Tape, doubt: None }),
+        None => {}
     }
 }
 

@@ -1,105 +1,103 @@
-//! The readings of what is seen on the wall, found behind it and hidden in it.
+//! The walls in the list, and of the shown one what is seen on it, found behind it and hidden in it, and its
+//! options.
 
-use super::measured::{field_id, section, titled};
-use super::{across_datum, measured_field, upright_datum};
-use crate::session::Session;
-use crate::widgets::quantity_field::{Allowed, length_field, quantity_field};
-use egui::{CollapsingHeader, Ui};
-use strikeline_solver::job::place::{AcrossExtent, AcrossReading, UprightExtent, UprightReading};
+use super::edit;
+use super::measured::{List, section};
+use crate::moves::things::NewThing;
+use egui::Ui;
+use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::words;
 
-/// Shows what was read, a thing under each heading.
-pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
-    let allowed = measured_field(&session.job);
-    let Some(wall) = session.job.walls.iter_mut().find(|wall| wall.id == session.wall) else { return };
-    if !wall.features.is_empty() {
-        section(ui, "On the wall");
-    }
-    for feature in &mut wall.features {
-        let id = feature.id.clone();
-        thing(ui, &id, plan, |ui| {
-            across(ui, &id, &mut feature.across, plan, allowed);
-            upright(ui, &id, &mut feature.upright, plan, allowed);
-            quantity_field(ui, field_id(&id, "proud"), "Stands proud", &mut feature.proud, allowed);
-        });
-    }
-    if !wall.hits.is_empty() {
-        section(ui, "Hits");
-    }
-    for hit in &mut wall.hits {
-        let id = hit.id.clone();
-        thing(ui, &id, plan, |ui| {
-            across_reading(ui, &id, "Along the wall", &mut hit.x, plan, allowed);
-            if let Some(y) = &mut hit.y {
-                upright_reading(ui, &id, "Height", y, plan, allowed);
-            }
-        });
-    }
-    if !wall.hidden.is_empty() {
-        section(ui, "In the wall");
-    }
-    for hidden in &mut wall.hidden {
-        let id = hidden.id.clone();
-        thing(ui, &id, plan, |ui| {
-            across(ui, &id, &mut hidden.across, plan, allowed);
-            upright(ui, &id, &mut hidden.upright, plan, allowed);
-        });
-    }
-}
-
-fn thing(ui: &mut Ui, id: &Id, plan: &Plan, fields: impl FnOnce(&mut Ui)) {
-    let name = titled(&words::thing(plan, &id.whole()));
-    CollapsingHeader::new(name).id_salt(("thing", id.as_str())).show(ui, fields);
-}
-
-fn across(ui: &mut Ui, id: &Id, extent: &mut AcrossExtent, plan: &Plan, allowed: Allowed) {
-    let AcrossExtent { left, right, centre, width } = extent;
-    for (label, reading) in [("Left edge", left), ("Right edge", right), ("Middle", centre)] {
-        if let Some(reading) = reading {
-            across_reading(ui, id, label, reading, plan, allowed);
+/// Shows the walls.
+pub(super) fn walls(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id) {
+    section(ui, if job.walls.len() > 1 { "Walls" } else { "Wall" });
+    for wall in &mut job.walls {
+        let names = list.around.names();
+        let mut text = names.size(wall.width, wall.height);
+        if wall.id != *shown {
+            text.push_str(", not shown");
         }
+        list.entry(ui, &wall.id.clone(), &names.wall(wall), &text, |ui, around| edit::wall(ui, around, wall));
     }
-    quantity_field(ui, field_id(id, "width"), "Width", width, allowed);
+    list.add_one(ui, "Add wall", NewThing::Wall);
 }
 
-fn upright(ui: &mut Ui, id: &Id, extent: &mut UprightExtent, plan: &Plan, allowed: Allowed) {
-    let UprightExtent { bottom, bottom_at_right, top, top_at_right, centre, height } = extent;
-    for (label, reading) in [
-        ("Lower edge", bottom),
-        ("Lower edge, right end", bottom_at_right),
-        ("Upper edge", top),
-        ("Upper edge, right end", top_at_right),
-        ("Middle height", centre),
-    ] {
-        if let Some(reading) = reading {
-            upright_reading(ui, id, label, reading, plan, allowed);
-        }
+/// Shows what was read of the shown wall, and its options.
+pub(super) fn ui(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id) {
+    let Some(wall) = job.walls.iter_mut().find(|wall| wall.id == *shown) else { return };
+    let names = list.around.names();
+    let (plan, style) = (list.around.plan, list.around.plan.style);
+
+    section(ui, "On the wall");
+    for one in &mut wall.features {
+        let (title, text) = (names.thing(&one.id), names.extent(&one.id));
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::feature(ui, around, one));
     }
-    quantity_field(ui, field_id(id, "height"), "Height", height, allowed);
+    let kinds: Vec<&str> = edit::FEATURES.iter().map(|(_, words)| *words).collect();
+    list.add(ui, "Add on the wall\u{2026}", &kinds, |place| {
+        edit::FEATURES.get(place).map(|(kind, _)| NewThing::Feature(*kind))
+    });
+
+    section(ui, "Floor and flatness");
+    for one in &mut wall.floor {
+        let from = super::across_datum(plan, &one.at.from);
+        let title = format!("Floor {} from {from}", style.print(one.at.by));
+        let text = format!("{} below the line", style.print(one.down));
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::floor_reading(ui, around, one));
+    }
+    for one in &mut wall.flatness {
+        let from = super::across_datum(plan, &one.at.from);
+        let title = format!("Face {} from {from}", style.print(one.at.by));
+        let text = format!("stands out {}", style.print(one.proud.length()));
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::flatness_reading(ui, around, one));
+    }
+    edit::fold(ui, (shown.as_str(), "new floor"), "Add a floor reading", false, |ui| {
+        edit::new_floor(ui, list.around, wall);
+    });
+    edit::fold(ui, (shown.as_str(), "new flat"), "Add a flatness reading", false, |ui| {
+        edit::new_flatness(ui, list.around, wall);
+    });
+
+    section(ui, "Hits");
+    for one in &mut wall.hits {
+        let (title, text) = (names.hit(one), words::thing(plan, &one.id.whole()));
+        let text = text.trim_start_matches("the hit ");
+        list.entry(ui, &one.id.clone(), &title, text, |ui, around| edit::hit(ui, around, one));
+    }
+    edit::fold(ui, (shown.as_str(), "new hit"), "Add hits", false, |ui| {
+        edit::new_hit(ui, list.around, wall);
+    });
+
+    section(ui, "In the wall");
+    for one in &mut wall.hidden {
+        let (title, text) = (names.thing(&one.id), names.extent(&one.id));
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::hidden(ui, around, one));
+    }
+    let kinds: Vec<&str> = edit::HIDDEN.iter().map(|(_, words)| *words).collect();
+    list.add(ui, "Add in the wall\u{2026}", &kinds, |place| {
+        edit::HIDDEN.get(place).map(|(kind, _)| NewThing::Hidden(*kind))
+    });
+
+    options(ui, list, job, shown, plan);
 }
 
-fn across_reading(
-    ui: &mut Ui,
-    id: &Id,
-    label: &str,
-    reading: &mut AcrossReading,
-    plan: &Plan,
-    allowed: Allowed,
-) {
-    let named = format!("{label}, from {}", across_datum(plan, &reading.from));
-    length_field(ui, field_id(id, label), &named, &mut reading.by, allowed);
-}
-
-fn upright_reading(
-    ui: &mut Ui,
-    id: &Id,
-    label: &str,
-    reading: &mut UprightReading,
-    plan: &Plan,
-    allowed: Allowed,
-) {
-    let named = format!("{label}, from {}", upright_datum(plan, &reading.from));
-    length_field(ui, field_id(id, label), &named, &mut reading.by, allowed);
+fn options(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id, plan: &Plan) {
+    let Some(wall) = job.walls.iter_mut().find(|wall| wall.id == *shown) else { return };
+    section(ui, "Options");
+    let ids: Vec<Id> = wall.options.iter().map(|option| option.id.clone()).collect();
+    for id in &ids {
+        let Some(option) = wall.options.iter().find(|option| option.id == *id) else { continue };
+        let title = list.around.names().option(wall, option);
+        let is_chosen = wall.chosen.as_ref() == Some(id);
+        let text = match (is_chosen, plan.option.as_ref() == Some(id)) {
+            (true, true) => "chosen, shown",
+            (true, false) => "chosen",
+            (false, true) => "shown",
+            (false, false) => "",
+        };
+        list.entry(ui, id, &title, text, |ui, around| edit::option(ui, around, wall, id));
+    }
+    list.add_one(ui, "Add option", NewThing::Arrangement);
 }

@@ -7,7 +7,7 @@ use super::keypad::{self, Field};
 use crate::theme;
 use egui::{Id, Key, RichText, TextEdit, Ui};
 use strikeline_solver::tape::{self, ReadError};
-use strikeline_solver::units::{Angle, AngleUnit, Force, ForceUnit, Length, LengthUnit, Mass, MassUnit};
+use strikeline_solver::units::{Length, LengthUnit, Mass, MassUnit};
 
 /// A kind of quantity: how it is read, written back and echoed.
 pub trait Quantity: Copy + PartialEq {
@@ -71,50 +71,6 @@ impl Quantity for Mass {
     }
 }
 
-impl Quantity for Force {
-    const WRITES: Writes = Writes::FORCE;
-
-    fn read(text: &str, bare: LengthUnit) -> Result<Self, ReadError> {
-        let bare = if bare == LengthUnit::Millimetre { ForceUnit::Newton } else { ForceUnit::PoundForce };
-        tape::read_force(text, Some(bare))
-    }
-
-    fn write(self) -> String {
-        tape::write_force(self)
-    }
-
-    fn other(self) -> String {
-        match self.unit() {
-            ForceUnit::Newton => format!("{:.1} lbf", self.lbf()),
-            ForceUnit::PoundForce => format!("{:.1} N", self.n()),
-        }
-    }
-
-    fn is_negative(self) -> bool {
-        self < Self::default()
-    }
-}
-
-impl Quantity for Angle {
-    const WRITES: Writes = Writes::ANGLE;
-
-    fn read(text: &str, _: LengthUnit) -> Result<Self, ReadError> {
-        tape::read_angle(text, Some(AngleUnit::Degree))
-    }
-
-    fn write(self) -> String {
-        tape::write_angle(self)
-    }
-
-    fn other(self) -> String {
-        format!("{:.4} rad", self.deg().to_radians())
-    }
-
-    fn is_negative(self) -> bool {
-        self < Self::default()
-    }
-}
-
 /// What a field allows.
 #[derive(Clone, Copy, Debug)]
 pub struct Allowed {
@@ -157,7 +113,7 @@ pub fn quantity_field<Q: Quantity + Send + Sync + 'static>(
             let name = super::row_label(ui, label, 0.46);
             let hint = match (allowed.empty, allowed.signed) {
                 (true, false) => "not measured",
-                (true, true) => "not at all",
+                (true, true) => "none",
                 (false, _) => "",
             };
             let room = ui.available_width() - 10.0;

@@ -1,0 +1,122 @@
+//! Every kind that can be chosen, with its words in a list. A kind without words does not compile.
+
+use strikeline_solver::job::feature::FeatureKind;
+use strikeline_solver::job::framing::Layer;
+use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
+use strikeline_solver::job::hit::HitKind;
+use strikeline_solver::job::kit::{FastenerKind, MeasureKind};
+use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
+use strikeline_solver::job::piece::PieceKind;
+use strikeline_solver::job::place::{Sideways, UpDown};
+use strikeline_solver::job::port::{Carries, Points, ReadFrom};
+use strikeline_solver::job::wall::{Beyond, ControlLine, End};
+use strikeline_solver::job::{CodeSet, Purpose, Units};
+use strikeline_solver::tape::Graduation;
+
+macro_rules! list {
+    ($(#[$doc:meta])* $name:ident of $kind:ident { $($variant:ident: $words:literal,)+ }) => {
+        $(#[$doc])*
+        pub(in crate::panels) const $name: &[($kind, &str)] = &[$(($kind::$variant, $words)),+];
+        // Every kind has its words.
+        const _: fn($kind) = |kind| match kind { $($kind::$variant => (),)+ };
+    };
+}
+
+list! { /// What is seen on a wall, the frequent first.
+    FEATURES of FeatureKind {
+        Window: "window", Door: "door", Mantel: "mantel", Outlet: "outlet", Switch: "switch", Vent: "vent",
+        Baseboard: "baseboard", ChimneyBreast: "chimney breast", Shelf: "shelf", Bench: "bench",
+        Radiator: "radiator", Thermostat: "thermostat", Crown: "crown moulding", Trim: "trim",
+        Soffit: "soffit", Curtain: "curtain", Panelling: "panelling", Other: "something else",
+    }
+}
+list! { /// What is in a wall.
+    HIDDEN of HiddenKind {
+        FireBlock: "fire block", Pipe: "pipe", Cable: "cable", Drain: "drain pipe", Duct: "air duct", Flue: "flue",
+        Header: "header", Brace: "brace", PocketDoor: "sliding door's pocket",
+        BoxBehind: "box on the other side", Other: "something else",
+    }
+}
+list! { /// How what is in a wall is known.
+    KNOWN_BY of KnownBy { Seen: "seen", Detector: "a detector", Drawing: "a drawing", Supposed: "supposed", }
+}
+list! { /// What was met behind the face.
+    HITS of HitKind {
+        LeftEdge: "stud's left edge", RightEdge: "stud's right edge", Centre: "stud's centre",
+        Magnet: "magnet on a screw", Wood: "probe: wood", Air: "probe: air",
+        ShallowWood: "probe: shallow wood", Metal: "probe: metal",
+    }
+}
+list! { /// What is hung.
+    PIECES of PieceKind { Display: "display", SoundBar: "sound bar", Shelf: "shelf", Box: "box", }
+}
+list! { /// What it is hung with.
+    MOUNTS of MountKind { Flush: "flush", Tilting: "tilting", Arm: "arm", PullDown: "pull-down", }
+}
+list! { /// A plate to plan with until the real one is measured.
+    USUAL_PLATES of UsualPlate {
+        NarrowRail: "a narrow rail", TwoRails: "two long rails", ArmOnOneStud: "an arm on one stud",
+        ArmOnTwoStuds: "an arm on two studs", PullDown: "a pull-down plate",
+    }
+}
+list! { /// The way a piece moves last.
+    LIFTS of LiftDirection {
+        Down: "down on to the plate", Right: "to the right", Left: "to the left",
+    }
+}
+list! { /// What goes through a port.
+    CARRIES of Carries { Power: "mains power", Data: "low voltage", }
+}
+list! { /// Which way a plug points.
+    POINTS of Points { Left: "left", Right: "right", Up: "up", Down: "down", Back: "to the wall", }
+}
+list! { /// From where a display was looked at when it was measured.
+    READ_FROM of ReadFrom { Front: "its front", Back: "its back", }
+}
+list! { /// Which way a sideways reading goes.
+    SIDEWAYS of Sideways { Left: "left", Right: "right", }
+}
+list! { /// Which way an upright reading goes.
+    UP_DOWN of UpDown { Up: "up", Down: "down", }
+}
+list! { /// What a wall's end is.
+    ENDS of End { InsideCorner: "inside corner", OutsideCorner: "outside corner", Open: "open", }
+}
+list! { /// What is on a wall's other side.
+    BEYOND of Beyond {
+        Room: "a room of this home", Outside: "outside", Neighbour: "neighbour, shaft, garage",
+        NotKnown: "don't know",
+    }
+}
+list! { /// What the control line is.
+    CONTROL_LINES of ControlLine { Line: "struck line", LaserTicks: "laser ticks", }
+}
+list! { /// What stands in front of the framing.
+    LAYERS of Layer {
+        Board: "gypsum board", PlasterOnLath: "plaster on lath", Tile: "tile", Panelling: "panelling",
+    }
+}
+list! { /// A type of fastener or anchor.
+    FASTENERS of FastenerKind {
+        WoodScrew: "wood screw", Lag: "lag screw", StructuralScrew: "structural screw",
+        SheetMetalScrew: "sheet-metal screw", ConcreteScrew: "concrete screw", Anchor: "hollow-wall anchor",
+    }
+}
+list! { /// A tool that measures or levels.
+    MEASURES of MeasureKind {
+        Tape: "tape", DistanceMeter: "distance meter", LineLaser: "line laser", WaterLevel: "water level",
+        SpiritLevel: "spirit level",
+    }
+}
+list! { /// The unit of a bare number.
+    UNITS of Units { Inches: "inches", Millimetres: "millimetres", }
+}
+list! { /// How finely readings are told.
+    GRADUATIONS of Graduation { Eighth: "1/8 in", Sixteenth: "1/16 in", ThirtySecond: "1/32 in", Millimetre: "1 mm", }
+}
+list! { /// Who uses the room.
+    PURPOSES of Purpose { Home: "a private home", Workplace: "a workplace", Public: "open to the public", }
+}
+list! { /// Which published figures are shown.
+    CODES of CodeSet { Us: "United States", Uk: "United Kingdom", None: "none", }
+}

@@ -1,0 +1,60 @@
+//! The editors of what is on the truck.
+
+use super::{Around, Form, kinds};
+use egui::Ui;
+use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, Report};
+
+/// Shows the fields of one size of fastener.
+pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &mut FastenerStock) {
+    let form = around.form(&fastener.id);
+    form.choose(ui, "kind", "Kind", &mut fastener.kind, kinds::FASTENERS);
+    form.quantity(ui, "diameter", "Diameter", &mut fastener.diameter);
+    form.quantity(ui, "length", "Length under head", &mut fastener.length);
+    form.quantity(ui, "head", "Head or washer", &mut fastener.head);
+    form.number(ui, "count", "How many", &mut fastener.count);
+    if matches!(fastener.kind, FastenerKind::StructuralScrew | FastenerKind::Anchor)
+        || fastener.report.is_some()
+    {
+        report(ui, &form, &mut fastener.report);
+    }
+    form.copy_and_delete(ui);
+}
+
+/// What its maker states.
+fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>) {
+    let blank = Report { document: String::new(), date: String::new(), withdrawal: None, gravity: None };
+    form.part(ui, "report", "Stated by its maker", value, &blank, |ui, form, report| {
+        form.line(ui, "document", "Document", &mut report.document);
+        form.line(ui, "date", "Its date", &mut report.date);
+        form.quantity(ui, "withdrawal", "Withdrawal", &mut report.withdrawal);
+        form.quantity(ui, "gravity", "Wood's gravity", &mut report.gravity);
+    });
+}
+
+/// Shows the fields of a stocked cable.
+pub(in crate::panels) fn cable_stock(ui: &mut Ui, around: &Around<'_>, cable: &mut CableStock) {
+    let form = around.form(&cable.id);
+    form.text(ui, "name", "Name", &mut cable.name);
+    form.quantity(ui, "length", "Length", &mut cable.length);
+    form.number(ui, "count", "How many", &mut cable.count);
+    form.copy_and_delete(ui);
+}
+
+/// Shows the fields of a box or bracket.
+pub(in crate::panels) fn box_stock(ui: &mut Ui, around: &Around<'_>, stock: &mut BoxStock) {
+    let form = around.form(&stock.id);
+    form.text(ui, "name", "Name", &mut stock.name);
+    form.quantity(ui, "width", "Cut-out width", &mut stock.width);
+    form.quantity(ui, "height", "Cut-out height", &mut stock.height);
+    form.quantity(ui, "depth", "Depth behind face", &mut stock.depth);
+    form.number(ui, "count", "How many", &mut stock.count);
+    form.copy_and_delete(ui);
+}
+
+/// Shows the fields of a measuring tool.
+pub(in crate::panels) fn measure(ui: &mut Ui, around: &Around<'_>, measure: &mut Measure) {
+    let form = around.form(&measure.id);
+    form.choose(ui, "kind", "Kind", &mut measure.kind, kinds::MEASURES);
+    form.quantity(ui, "doubt", "Off by at most", &mut measure.doubt);
+    form.copy_and_delete(ui);
+}

@@ -1,0 +1,155 @@
+//! The editor of an option: what it is called, what hangs in it on what, and its cables. Where its pieces go is
+//! the placement's.
+
+use super::{Around, Form, fold};
+use crate::widgets::pick::menu;
+use egui::Ui;
+use strikeline_solver::job::option::{CableWish, Hanging, Nudge, WallOption};
+use strikeline_solver::job::place::UprightDatum;
+use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
+use strikeline_solver::job::wall::Wall;
+use strikeline_solver::subject::Id;
+use strikeline_solver::units::Length;
+
+/// Shows the fields of an option of a wall.
+pub(in crate::panels) fn option(ui: &mut Ui, around: &Around<'_>, wall: &mut Wall, id: &Id) {
+    let form = around.form(id);
+    let mut is_chosen = wall.chosen.as_ref() == Some(id);
+    let was_chosen = is_chosen;
+    let outlets = ends(around, wall);
+    let Some(option) = wall.options.iter_mut().find(|option| option.id == *id) else { return };
+    form.text(ui, "name", "Name", &mut option.name);
+    form.notes(ui, "notes", "Notes, what was agreed", &mut option.notes);
+    around.form(&wall.id).tick(ui, "chosen", "Chosen by the customer", &mut is_chosen);
+    if is_chosen != was_chosen {
+        wall.chosen = is_chosen.then(|| id.clone());
+    }
+    for hanging in &mut option.hangings {
+        let name = piece_name(around, &hanging.piece);
+        let id = hanging.id.clone();
+        fold(ui, (id.as_str(), "hanging"), &name, true, |ui| hung(ui, around, hanging, &outlets));
+    }
+    add_hanging(ui, around, option);
+    form.copy_and_delete(ui);
+}
+
+fn piece_name(around: &Around<'_>, id: &Id) -> String {
+    around.job.piece(id).map_or_else(|| format!("\"{id}\", not there"), |piece| around.names().piece(piece))
+}
+
+/// What a cable can come out beside: outlets, and boxes on the other side.
+fn ends(around: &Around<'_>, wall: &Wall) -> Vec<(Id, String)> {
+    use strikeline_solver::job::feature::FeatureKind as Kind;
+    let is_end = |kind: Kind| matches!(kind, Kind::Outlet | Kind::Other);
+    let ends = wall.features.iter().filter(|feature| is_end(feature.kind));
+    ends.map(|feature| (feature.id.clone(), around.names().thing(&feature.id))).collect()
+}
+
+fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id, String)]) {
+    let form = around.form(&hanging.id);
+    let pieces: Vec<(Id, String)> =
+        around.job.pieces.iter().map(|piece| (piece.id.clone(), around.names().piece(piece))).collect();
+    let mut piece = Some(hanging.piece.clone());
+    form.named(ui, "piece", "Piece", &mut piece, &pieces, "choose");
+    if let Some(piece) = piece {
+        hanging.piece = piece;
+    }
+    let mounts: Vec<(Id, String)> =
+        around.job.mounts.iter().map(|mount| (mount.id.clone(), around.names().mount(mount))).collect();
+    form.named(ui, "mount", "On mount", &mut hanging.mount, &mounts, "none");
+    let others: Vec<(Id, String)> = pieces.into_iter().filter(|(id, _)| *id != hanging.piece).collect();
+    if !others.is_empty() || hanging.hung_on.is_some() {
+        form.named(ui, "hung_on", "Hung on", &mut hanging.hung_on, &others, "the wall");
+    }
+    cables(ui, &form, around, hanging, outlets);
+    if ui.button("Take off this option").clicked() {
+        around.ask(super::Ask::Delete(hanging.id.clone()));
+    }
+}
+
+/// Which ports are used: all of them until one is ticked or unticked. Of each that is used, where its cable ends.
+fn cables(
+    ui: &mut Ui,
+    form: &Form<'_>,
+    around: &Around<'_>,
+    hanging: &mut Hanging,
+    outlets: &[(Id, String)],
+) {
+    form.field("cables");
+    let mut ports = around.names().ports(&hanging.piece);
+    for wish in &hanging.cables {
+        if !ports.iter().any(|(port, _)| *port == wish.port) {
+            ports.push((wish.port.clone(), format!("\"{}\", not there", wish.port)));
+        }
+    }
+    let wish = |port: &Id| CableWish { id: Id::default(), port: port.clone(), ends_at: None };
+    for (port, name) in &ports {
+        let all = hanging.cables.is_empty();
+        let held = hanging.cables.iter().position(|wish| wish.port == *port);
+        let mut is_used = all || held.is_some();
+        let was_used = is_used;
+        form.tick(ui, &format!("uses.{port}"), &format!("Uses {name}"), &mut is_used);
+        if is_used != was_used {
+            if all {
+                hanging.cables =
+                    ports.iter().filter(|(other, _)| other != port).map(|(id, _)| wish(id)).collect();
+            } else if is_used {
+                hanging.cables.push(wish(port));
+            } else {
+                hanging.cables.retain(|wish| wish.port != *port);
+            }
+        }
+        if is_used && was_used && !outlets.is_empty() {
+            let mut ends_at =
+                held.and_then(|index| hanging.cables.get(index)).and_then(|w| w.ends_at.clone());
+            let before = ends_at.clone();
+            let part = match held.and_then(|index| hanging.cables.get(index)) {
+                Some(wish) => around.form(&wish.id),
+                None => form.under(port.as_str()),
+            };
+            part.field("port");
+            part.named(ui, "ends_at", "Cable ends at", &mut ends_at, outlets, "anywhere");
+            if ends_at != before {
+                if all {
+                    hanging.cables = ports.iter().map(|(id, _)| wish(id)).collect();
+                }
+                for wish in hanging.cables.iter_mut().filter(|wish| wish.port == *port) {
+                    wish.ends_at.clone_from(&ends_at);
+                }
+            }
+        }
+    }
+}
+
+/// A menu of the pieces that do not hang in the option.
+fn add_hanging(ui: &mut Ui, around: &Around<'_>, option: &mut WallOption) {
+    let hangs = |id: &Id| option.hangings.iter().any(|hanging| hanging.piece == *id);
+    let free: Vec<(Id, String)> = around
+        .job
+        .pieces
+        .iter()
+        .filter(|piece| !hangs(&piece.id))
+        .map(|piece| (piece.id.clone(), around.names().piece(piece)))
+        .collect();
+    if free.is_empty() {
+        return;
+    }
+    let entries: Vec<&str> = free.iter().map(|(_, name)| name.as_str()).collect();
+    if let Some((piece, _)) = menu(ui, "Hang a piece\u{2026}", &entries).and_then(|index| free.get(index)) {
+        option.hangings.push(Hanging {
+            id: Id::default(),
+            piece: piece.clone(),
+            mount: None,
+            hung_on: None,
+            across: AcrossRule::OnWall,
+            upright: UprightRule::Height {
+                of: PieceHeight::Centre,
+                from: UprightDatum::Floor,
+                toward: None,
+                by: Length::millimetres(1524.0).with_unit(around.plan.style.graduation.unit()),
+            },
+            nudge: Nudge::default(),
+            cables: Vec::new(),
+        });
+    }
+}
