@@ -13,6 +13,8 @@ mod commands;
 mod dialogs;
 #[path = "gestures/drags.rs"]
 mod drags;
+#[path = "gestures/enter.rs"]
+mod enter;
 #[path = "gestures/fit.rs"]
 mod fit;
 #[path = "gestures/form.rs"]

@@ -1,5 +1,6 @@
 //! Over the elevation: what to do now, where each piece goes, and the options to choose between.
 
+use crate::moves::things::letter;
 use crate::session::Session;
 use crate::theme;
 use crate::widgets::unbroken::unbroken;
@@ -57,14 +58,18 @@ fn options(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         .job
         .walls
         .iter()
-        .map(|wall| (wall.id.clone(), wall.name.clone().unwrap_or_else(|| wall.id.to_string())))
+        .enumerate()
+        .map(|(place, wall)| {
+            (wall.id.clone(), wall.name.clone().unwrap_or_else(|| format!("Wall {}", place + 1)))
+        })
         .collect();
     let options: Vec<Named> = session
         .job
         .wall(&session.wall)
         .into_iter()
         .flat_map(|wall| &wall.options)
-        .map(|option| (option.id.clone(), option.name.clone().unwrap_or_else(|| option.id.to_string())))
+        .enumerate()
+        .map(|(place, option)| (option.id.clone(), option.name.clone().unwrap_or_else(|| letter(place))))
         .collect();
     if !has_options(session) {
         return;

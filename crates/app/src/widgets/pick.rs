@@ -37,10 +37,15 @@ pub fn pick(
 }
 
 /// A button that opens a menu of entries: the place of the one that was chosen.
-pub fn menu(ui: &mut Ui, name: &str, entries: &[&str]) -> Option<usize> {
+pub fn menu(ui: &mut Ui, button: &str, entries: &[&str]) -> Option<usize> {
+    menu_named(ui, button, button, entries)
+}
+
+/// As [`menu`], of a button that shows something else than its name.
+pub fn menu_named(ui: &mut Ui, button: &str, name: &str, entries: &[&str]) -> Option<usize> {
     let mut chosen = None;
     ui.spacing_mut().interact_size.y = TOUCH + 2.0;
-    ui.menu_button(name, |ui| {
+    let shown = ui.menu_button(button, |ui| {
         ui.spacing_mut().interact_size.y = ENTRY;
         // A long list scrolls: it has to fit a small window.
         let most = ui.ctx().content_rect().height() * 0.6;
@@ -53,5 +58,6 @@ pub fn menu(ui: &mut Ui, name: &str, entries: &[&str]) -> Option<usize> {
             }
         });
     });
+    shown.response.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
     chosen
 }

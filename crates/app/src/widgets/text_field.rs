@@ -57,11 +57,14 @@ pub fn number_field(ui: &mut Ui, id: Id, label: &str, value: &mut Option<u32>) -
     {
         *value = number;
     }
-    if read.is_err() {
-        let theme = ui.theme();
-        let why = "Not understood. Write a whole number, as in 12.";
-        ui.label(RichText::new(why).small().color(theme::accent(theme)));
-    }
+    // One widget to what follows, whether something is told or not.
+    ui.scope(|ui| {
+        if read.is_err() {
+            let theme = ui.theme();
+            let why = "Not understood. Write a whole number, as in 12.";
+            ui.label(RichText::new(why).small().color(theme::accent(theme)));
+        }
+    });
     ui.data_mut(|data| {
         if read.is_err() {
             data.insert_temp(typed_id, text);

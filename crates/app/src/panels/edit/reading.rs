@@ -3,7 +3,7 @@
 use super::kinds::{SIDEWAYS, UP_DOWN};
 use super::{Around, Form};
 use crate::panels::{across_datum, upright_datum};
-use crate::widgets::pick::{menu, pick};
+use crate::widgets::pick::{menu_named, pick};
 use crate::widgets::quantity_field::{Allowed, quantity_field};
 use egui::Ui;
 use strikeline_solver::job::place::{AcrossDatum, AcrossReading, UprightDatum, UprightReading};
@@ -86,7 +86,8 @@ fn datum_line(
                 pick(ui, form.field("from"), &name, shown, entries, held)
             })
             .inner;
-        let asked = if more.is_empty() { None } else { menu(ui, "\u{2026}", more) };
+        let asked =
+            if more.is_empty() { None } else { menu_named(ui, "\u{2026}", &format!("{label}, more"), more) };
         (chosen, asked)
     })
     .inner
