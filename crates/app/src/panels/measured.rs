@@ -63,7 +63,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
 
 /// The selected thing, where the Delete key was pressed and no field or question has the keys.
 fn deleted_by_key(ui: &Ui, session: &Session) -> Option<JobId> {
-    let is_pressed = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
+    let is_pressed = ui.input(|input| input.key_pressed(Key::Delete));
     let is_taken = ui.ctx().text_edit_focused() || ui.memory(|memory| memory.top_modal_layer().is_some());
     let selected = session.selected.as_ref().filter(|subject| subject.part.is_none())?;
     (is_pressed && !is_taken).then(|| selected.id.clone())

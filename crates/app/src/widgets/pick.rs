@@ -22,7 +22,7 @@ pub fn pick(
     let text = held.and_then(|index| entries.get(index)).map_or(shown, String::as_str);
     let width = ui.available_width() - 10.0;
     ui.spacing_mut().interact_size.y = TOUCH;
-    let shown = ComboBox::from_id_salt(id).selected_text(text).width(width).truncate().show_ui(ui, |ui| {
+    let shown = ComboBox::from_id_salt(id).selected_text(text).width(width).wrap().show_ui(ui, |ui| {
         for (index, entry) in entries.iter().enumerate() {
             if ui.selectable_label(held == Some(index), entry).clicked() && held != Some(index) {
                 chosen = Some(index);

@@ -122,7 +122,7 @@ fn field<Q: Quantity + Send + Sync + 'static>(
     let mut text = typed.clone().unwrap_or_else(|| value.map(Q::write).unwrap_or_default());
     let response = ui
         .horizontal(|ui| {
-            let name = super::row_label(ui, label, 0.46);
+            let name = super::row_label(ui, label, 0.42);
             let hint = match (allowed.empty, allowed.signed) {
                 (true, false) => "not measured",
                 (true, true) => "none",

@@ -41,7 +41,7 @@ pub fn number_field(ui: &mut Ui, id: Id, label: &str, value: &mut Option<u32>) -
     let mut text = typed.unwrap_or_else(written);
     let response = ui
         .horizontal(|ui| {
-            let name = row_label(ui, label, 0.46);
+            let name = row_label(ui, label, 0.42);
             let edit = TextEdit::singleline(&mut text)
                 .id(id)
                 .hint_text("not given")

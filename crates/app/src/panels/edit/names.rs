@@ -102,7 +102,8 @@ impl Names<'_> {
         let feature = survey.features.iter().find(|feature| feature.id == *id).map(|feature| feature.rect);
         let hidden = survey.hidden.iter().find(|hidden| hidden.id == *id).map(|hidden| hidden.rect);
         let Some(rect) = feature.or(hidden) else { return String::new() };
-        let print = |length| self.plan.style.print(length);
+        // A fraction stays on the line of its whole.
+        let print = |length| self.plan.style.print(length).replace(' ', "\u{a0}");
         let left = survey.outline.left;
         format!(
             "{} to {} across, {} to {} up",

@@ -4,13 +4,14 @@ use super::draft::{entry, forget, keep};
 use super::plate_picture::plate_picture;
 use super::plate_rows::{HoleRow, mirrored, plate_rows, slot_rows};
 use super::{Ask, Form, fold};
+use crate::panels::measured::titled;
 use crate::widgets::quantity_field::quantity_field;
 use crate::widgets::text_field::number_field;
 use crate::widgets::tick::tick;
 use egui::{Button, Ui, vec2};
 use strikeline_solver::job::plate::{Plate, PlateHole, PlateSlot, Solid};
 use strikeline_solver::subject::Id;
-use strikeline_solver::tape::Offset;
+use strikeline_solver::tape::{Offset, Style};
 use strikeline_solver::units::Length;
 
 /// Shows the plate of a mount. It is there as soon as anything of it is.
@@ -19,14 +20,18 @@ pub(super) fn plate(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Plate>) {
         plate_picture(ui, plate, form.around.plan.style);
         form.quantity(ui, "thickness", "Sheet thickness", &mut plate.thickness);
         form.field("solids");
-        list(ui, form, "Solid", &mut plate.solids, |solid| &solid.id, solid_fields);
+        let style = form.around.plan.style;
+        let part = |solid: &Solid| (solid.id.clone(), solid.left.length(), solid.down);
+        list(ui, form, style, &mut plate.solids, part, solid_fields);
         fold(ui, (form.id.as_str(), "new solid"), "Add a solid part", plate.solids.is_empty(), |ui| {
             plate.solids.extend(new_solid(ui, form));
         });
         form.field("holes");
-        list(ui, form, "Hole", &mut plate.holes, |hole| &hole.id, hole_fields);
+        let part = |hole: &PlateHole| (hole.id.clone(), hole.right.length(), hole.down);
+        list(ui, form, style, &mut plate.holes, part, hole_fields);
         form.field("slots");
-        list(ui, form, "Slot", &mut plate.slots, |slot| &slot.id, slot_fields);
+        let part = |slot: &PlateSlot| (slot.id.clone(), slot.right.length(), slot.down);
+        list(ui, form, style, &mut plate.slots, part, slot_fields);
         let is_bare = plate.holes.is_empty() && plate.slots.is_empty();
         fold(ui, (form.id.as_str(), "new row"), "Add a row of holes or slots", is_bare, |ui| {
             new_row(ui, form, plate);
@@ -39,19 +44,21 @@ pub(super) fn plate(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Plate>) {
     });
 }
 
-/// Every entry of a list, under its number.
+/// Every entry of a list, under its id and place: a finding names it by that id.
 fn list<T>(
     ui: &mut Ui,
     form: &Form<'_>,
-    what: &str,
+    style: Style,
     entries: &mut [T],
-    id: impl Fn(&T) -> &Id,
+    part: impl Fn(&T) -> (Id, Length, Length),
     fields: impl Fn(&mut Ui, &Form<'_>, &mut T),
 ) {
-    for (index, one) in entries.iter_mut().enumerate() {
-        let id = id(one).clone();
+    for one in entries {
+        let (id, right, down) = part(one);
         let form = form.around.form(&id);
-        fold(ui, (id.as_str(), "fields"), &format!("{what} {}", index + 1), false, |ui| {
+        let name = titled(&id.as_str().replace('-', " "));
+        let title = format!("{name}: {}, {} down", style.print(right), style.print(down));
+        fold(ui, (id.as_str(), "fields"), &title, false, |ui| {
             fields(ui, &form, one);
             if ui.add(Button::new("Delete").min_size(vec2(0.0, crate::theme::TOUCH + 2.0))).clicked() {
                 form.around.ask(Ask::Delete(id.clone()));

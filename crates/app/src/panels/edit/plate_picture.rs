@@ -59,7 +59,8 @@ pub(super) fn plate_picture(ui: &mut Ui, plate: &Plate, style: Style) {
     let response = ui.interact(shown, ui.next_auto_id(), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(egui::accesskit::Role::Image, true, &words));
     if let Some((.., apart)) = check {
-        let told = format!("Far holes, centre to centre: measure it: {}", style.print(apart));
+        let told =
+            format!("Far holes, centre to centre: measure it: {}", style.print(apart).replace(' ', "\u{a0}"));
         ui.add(egui::Label::new(told).wrap());
     }
 }

@@ -16,8 +16,9 @@ pub(super) trait Taped: Clone + Send + Sync + 'static {
     fn begin() -> Self;
     /// How far.
     fn by(&mut self) -> &mut Length;
-    /// What stands under its value: its datum, and what was noted besides.
-    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str);
+    /// What stands under its value: its datum, and what was noted besides. Whether it is to be taken out, where
+    /// that can be asked.
+    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str, can_go: bool) -> bool;
 }
 
 /// A reading that may not have been taken. Its datum and what was noted besides are kept while its value is
@@ -36,7 +37,15 @@ pub(super) fn reading<R: Taped>(
     let mut taken = value.clone().or(kept).unwrap_or_else(R::begin);
     let mut by = value.as_mut().map(|reading| *reading.by());
     quantity_field(ui, field, label, &mut by, form.around.allowed);
-    taken.rest(ui, &part, label);
+    if taken.rest(ui, &part, label, by.is_some()) {
+        ui.data_mut(|data| {
+            data.remove::<String>(field.with("typed"));
+            data.remove::<R>(kept_id);
+            data.remove::<bool>(form.field(name).with("asked"));
+        });
+        *value = None;
+        return;
+    }
     match by {
         Some(by) => {
             *taken.by() = by;
@@ -58,48 +67,61 @@ pub(super) fn must_reading<R: Taped>(ui: &mut Ui, form: &Form<'_>, name: &str, l
     if let Some(by) = by {
         *value.by() = by;
     }
-    value.rest(ui, &part, label);
+    value.rest(ui, &part, label, false);
 }
 
-/// What a reading may be asked to say besides.
-const WAY: &str = "Which way it was read";
-const CHECK: &str = "A check reading";
-const AT: &str = "Where it was taken";
+/// A part that a reading may be asked to say besides: what it is called, and its name in the file.
+type Besides = (&'static str, &'static str);
 
-/// The datum of a reading, and beside it a menu of what else it may say.
-fn datum_line(
-    ui: &mut Ui,
-    form: &Form<'_>,
-    label: &str,
-    shown: &str,
-    entries: &[String],
+const WAY: Besides = ("Which way it was read", "toward");
+const AT: Besides = ("Where it was taken", "at");
+const CHECK: Besides = ("A check reading", "check");
+
+/// The datum of a reading as a choice, and beside it a menu of what else it may say.
+struct DatumLine<'a> {
+    label: &'a str,
+    shown: String,
+    entries: Vec<String>,
     held: Option<usize>,
-    more: &[&str],
-) -> (Option<usize>, Option<usize>) {
-    ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 4.0;
-        let room = if more.is_empty() { 0.0 } else { 44.0 };
-        let name = format!("{label}, read from");
-        let chosen = ui
-            .scope(|ui| {
-                ui.set_max_width(ui.available_width() - room);
-                pick(ui, form.field("from"), &name, shown, entries, held)
-            })
-            .inner;
-        let asked =
-            if more.is_empty() { None } else { menu_named(ui, "\u{2026}", &format!("{label}, more"), more) };
-        (chosen, asked)
-    })
-    .inner
+    /// What is not said yet.
+    absent: Vec<Besides>,
+    can_go: bool,
+}
+
+impl DatumLine<'_> {
+    /// Shows it: the datum that was chosen, and whether the reading is to be taken out.
+    fn ui(self, ui: &mut Ui, form: &Form<'_>) -> (Option<usize>, bool) {
+        let mut more: Vec<&str> = self.absent.iter().map(|(words, _)| *words).collect();
+        if self.can_go {
+            more.push("Remove this reading");
+        }
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            let room = if more.is_empty() { 0.0 } else { 44.0 };
+            let name = format!("{}, read from", self.label);
+            let chosen = ui
+                .scope(|ui| {
+                    ui.set_max_width(ui.available_width() - room);
+                    pick(ui, form.field("from"), &name, &self.shown, &self.entries, self.held)
+                })
+                .inner;
+            if more.is_empty() {
+                return (chosen, false);
+            }
+            let asked = menu_named(ui, "\u{2026}", &format!("{}, more", self.label), &more);
+            let part = asked.and_then(|index| self.absent.get(index));
+            if let Some((_, part)) = part {
+                ui.data_mut(|data| data.insert_temp(form.field(part).with("asked"), true));
+            }
+            (chosen, asked.is_some() && part.is_none())
+        })
+        .inner
+    }
 }
 
 /// Whether a part that is still absent was asked for.
 fn is_asked(ui: &Ui, form: &Form<'_>, part: &str) -> bool {
     ui.data(|data| data.get_temp(form.field(part).with("asked")).unwrap_or(false))
-}
-
-fn set_asked(ui: &Ui, form: &Form<'_>, part: &str) {
-    ui.data_mut(|data| data.insert_temp(form.field(part).with("asked"), true));
 }
 
 /// A part of a reading that is a reading itself, where it is there or was asked for.
@@ -123,29 +145,27 @@ impl Taped for AcrossReading {
         &mut self.by
     }
 
-    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str) {
+    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str, can_go: bool) -> bool {
+        let plan = form.around.plan;
         let datums = across_datums(form.around, &form.id);
-        let entries: Vec<String> =
-            datums.iter().map(|datum| from(across_datum(form.around.plan, datum))).collect();
-        let held = datums.iter().position(|datum| *datum == self.from);
-        let shown = from(across_datum(form.around.plan, &self.from));
-        let more: Vec<&str> = [(WAY, self.toward.is_none()), (CHECK, self.check.is_none())]
-            .into_iter()
-            .filter_map(|(words, is_absent)| is_absent.then_some(words))
-            .collect();
-        let (chosen, asked) = datum_line(ui, form, label, &shown, &entries, held, &more);
+        let absent = [(WAY, self.toward.is_none()), (CHECK, self.check.is_none())];
+        let line = DatumLine {
+            label,
+            shown: from(across_datum(plan, &self.from)),
+            entries: datums.iter().map(|datum| from(across_datum(plan, datum))).collect(),
+            held: datums.iter().position(|datum| *datum == self.from),
+            absent: absent.into_iter().filter(|(_, is_absent)| *is_absent).map(|(part, _)| part).collect(),
+            can_go,
+        };
+        let (chosen, is_gone) = line.ui(ui, form);
         if let Some(datum) = chosen.and_then(|index| datums.get(index)) {
             self.from = datum.clone();
-        }
-        match asked.and_then(|index| more.get(index)).copied() {
-            Some(WAY) => set_asked(ui, form, "toward"),
-            Some(_) => set_asked(ui, form, "check"),
-            None => {}
         }
         if self.toward.is_some() || is_asked(ui, form, "toward") {
             form.maybe(ui, "toward", "Read to", &mut self.toward, SIDEWAYS, "away from it");
         }
         inner(ui, form, "check", &format!("{label}, check"), &mut self.check);
+        is_gone
     }
 }
 
@@ -158,32 +178,28 @@ impl Taped for UprightReading {
         &mut self.by
     }
 
-    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str) {
+    fn rest(&mut self, ui: &mut Ui, form: &Form<'_>, label: &str, can_go: bool) -> bool {
+        let plan = form.around.plan;
         let datums = upright_datums(form.around, &form.id);
-        let entries: Vec<String> =
-            datums.iter().map(|datum| from(upright_datum(form.around.plan, datum))).collect();
-        let held = datums.iter().position(|datum| *datum == self.from);
-        let shown = from(upright_datum(form.around.plan, &self.from));
-        let more: Vec<&str> =
-            [(WAY, self.toward.is_none()), (AT, self.at.is_none()), (CHECK, self.check.is_none())]
-                .into_iter()
-                .filter_map(|(words, is_absent)| is_absent.then_some(words))
-                .collect();
-        let (chosen, asked) = datum_line(ui, form, label, &shown, &entries, held, &more);
+        let absent = [(WAY, self.toward.is_none()), (AT, self.at.is_none()), (CHECK, self.check.is_none())];
+        let line = DatumLine {
+            label,
+            shown: from(upright_datum(plan, &self.from)),
+            entries: datums.iter().map(|datum| from(upright_datum(plan, datum))).collect(),
+            held: datums.iter().position(|datum| *datum == self.from),
+            absent: absent.into_iter().filter(|(_, is_absent)| *is_absent).map(|(part, _)| part).collect(),
+            can_go,
+        };
+        let (chosen, is_gone) = line.ui(ui, form);
         if let Some(datum) = chosen.and_then(|index| datums.get(index)) {
             self.from = datum.clone();
-        }
-        match asked.and_then(|index| more.get(index)).copied() {
-            Some(WAY) => set_asked(ui, form, "toward"),
-            Some(AT) => set_asked(ui, form, "at"),
-            Some(_) => set_asked(ui, form, "check"),
-            None => {}
         }
         if self.toward.is_some() || is_asked(ui, form, "toward") {
             form.maybe(ui, "toward", "Read", &mut self.toward, UP_DOWN, "the usual way");
         }
         inner(ui, form, "at", &format!("{label}, taken at"), &mut self.at);
         inner(ui, form, "check", &format!("{label}, check"), &mut self.check);
+        is_gone
     }
 }
 
