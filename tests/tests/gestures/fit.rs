@@ -82,7 +82,7 @@ fn a_narrow_window_shows_one_panel_at_a_time_and_the_drawing_keeps_the_most_of_i
         harness.run();
         let shows = |harness: &Harness<'_, App>| {
             let has = |text: &str| harness.query_all_by_label(text).count() > 0;
-            (has("Wall width"), has("Findings"))
+            (has("Pieces"), has("Findings"))
         };
         assert_eq!(shows(&harness), (true, !is_narrow));
         assert!(canvas_rect(&harness).width() > size.x / 2.0, "{:?}", canvas_rect(&harness));

@@ -14,6 +14,9 @@ use strikeline_solver::units::Length;
 
 /// Chooses an entry of a labelled choice.
 fn choose(harness: &mut Harness<'_, App>, label: &str, entry: &str) {
+    // The list may have scrolled to what is selected.
+    harness.get_by_role_and_label(Role::ComboBox, label).scroll_to_me();
+    harness.run();
     harness.get_by_role_and_label(Role::ComboBox, label).click();
     harness.run();
     harness.get_by_role_and_label(Role::Button, entry).click();
