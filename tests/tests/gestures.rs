@@ -17,6 +17,12 @@ mod drags;
 mod enter;
 #[path = "gestures/fit.rs"]
 mod fit;
+#[path = "gestures/hand.rs"]
+mod hand;
+#[path = "gestures/hand_lists.rs"]
+mod hand_lists;
+#[path = "gestures/hand_touch.rs"]
+mod hand_touch;
 #[path = "gestures/form.rs"]
 mod form;
 #[path = "gestures/keys.rs"]

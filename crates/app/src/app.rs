@@ -198,7 +198,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: 
             });
             match view_state.side {
                 Side::Measured => panes.measured(ui, session, &plan),
-                Side::Follows => follows::ui(ui, session, &plan),
+                Side::Follows => follows::ui(ui, session, view_state, &plan),
             }
         });
         return;
@@ -211,7 +211,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: 
     Panel::right("follows")
         .default_size(side)
         .size_range(180.0..=most)
-        .show(ui, |ui| follows::ui(ui, session, &plan));
+        .show(ui, |ui| follows::ui(ui, session, view_state, &plan));
 }
 
 impl eframe::App for App {
@@ -248,7 +248,7 @@ impl eframe::App for App {
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
         sides(ui, session, &mut self.view_state, &mut self.panes);
         let canvas = &mut self.canvas;
-        let view_state = &self.view_state;
+        let view_state = &mut self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let plan = session.plan();
             let height = top_line::height(session, &plan);

@@ -1,33 +1,56 @@
 //! The elevation in the window: pan, zoom, and things dragged on it. It alone senses the press.
 
+pub mod crowd;
 pub mod drag;
+pub mod figure_field;
+pub mod figures;
 pub mod grab;
+mod hand;
 pub mod handles;
+mod held;
+mod keys;
+pub mod loupe;
+mod menu;
 pub(crate) mod paint;
 pub mod snap;
 mod travel;
 
-use crate::moves::{self, Handle};
+use crate::moves::whereabouts;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{View, ViewState, Window};
 use drag::Drag;
-use egui::{CursorIcon, Event, Key, PointerButton, Response, Sense, Stroke, Ui};
+use egui::{Key, Pos2, Sense, Stroke, Ui};
+use figure_field::FigureField;
+use figures::Figure;
+use hand::Press;
+use loupe::Loupe;
+use menu::Menu;
 use std::rc::Rc;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::look::Look;
 use strikeline_drawing::scene::Scene;
-use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::tape::Graduation;
-use strikeline_solver::units::Length;
+use strikeline_solver::subject::Subject;
 
 /// What the canvas keeps from frame to frame.
 #[derive(Debug, Default)]
 pub struct Canvas {
+    /// A press that has not been lifted.
+    press: Option<Press>,
+    /// Where the secondary button was pressed.
+    secondary_press: Option<Pos2>,
     /// What is held.
     drag: Option<Drag>,
+    /// The field that is open at a figure.
+    field: Option<FigureField>,
+    /// The loupe, while it asks which was meant.
+    loupe: Option<Loupe>,
+    /// What was chosen in the loupe last.
+    chosen: Option<Subject>,
+    /// The menu, while it is open.
+    menu: Option<Menu>,
     /// The last drawing, with what it was made from.
     drawn: Option<Drawn>,
 }
@@ -40,10 +63,10 @@ struct Drawn {
 }
 
 impl Canvas {
-    /// Whether something is held just now.
+    /// Whether something is held just now, by a hand or by a number that is typed for it.
     #[must_use]
     pub fn is_held(&self) -> bool {
-        self.drag.is_some()
+        self.drag.is_some() || self.field.as_ref().is_some_and(FigureField::holds_a_drag)
     }
 
     /// What the hand does: asked before anything is shown, so that all that is shown follows in the same frame.
@@ -51,116 +74,106 @@ impl Canvas {
         // Of the canvas as it was shown last; nothing yet in the first frame.
         let Some(response) = ui.read_response(canvas_id()) else { return };
         let mut window = shown(&session.plan(), response.rect, view_state);
-        if let Some(view) = travel::travelled(ui, &response, &window) {
+        // While something moves with the hand nothing else does: a second finger then lets go of what draws.
+        let is_moving = self.drag.as_ref().is_some_and(Drag::has_moved);
+        let travelled = if is_moving { None } else { travel::travelled(ui, &response, &window) };
+        if let Some(view) = travelled {
             window.view = view;
             view_state.view = Some(view);
         }
         self.hand(ui, &response, session, &window);
-        self.keys(ui, session);
+        self.keys(ui, session, &window);
+        if let Some(wanted) = view_state.wanted.take().filter(|_| !self.is_held()) {
+            let part = whereabouts(&session.plan(), &wanted);
+            let view = part.map_or(window.view, |part| window.view.showing(window.canvas.size(), part));
+            if view != window.view {
+                view_state.view = Some(view);
+            }
+        }
     }
 
     /// Shows the elevation in all the room there is.
-    pub fn ui(&mut self, ui: &mut Ui, session: &mut Session, view_state: &ViewState) {
+    pub fn ui(&mut self, ui: &mut Ui, session: &mut Session, view_state: &mut ViewState) {
         let canvas = ui.available_rect_before_wrap();
         let response = ui.interact(canvas, canvas_id(), Sense::drag());
         ui.expand_to_include_rect(canvas);
         let plan = session.plan();
         let window = shown(&plan, canvas, view_state);
-        let grabbable = handles::handles(&plan, &window, session.selected.as_ref());
-        if let Some(focused) = handles::register(ui, &plan, canvas, &grabbable)
-            && self.drag.is_none()
+        let grabbable = handles::handles(&session.job, &plan, &window, session.selected.as_ref());
+        let (focused, asked) = handles::register(ui, &plan, canvas, &grabbable);
+        if let Some(focused) = focused
+            && !self.is_held()
         {
-            keep_arrows(ui, &focused);
+            keys::keep_arrows(ui, &focused);
             if ui.input(|input| input.key_pressed(Key::Tab)) {
-                session.selected = Some(focused.id.whole());
+                session.selected = Some(handles::selects(&focused));
             }
         }
-        let hovered = response.hover_pos().and_then(|pointer| grab::grab(pointer, &grabbable));
-        match (&self.drag, hovered) {
-            (Some(_), _) => ui.set_cursor_icon(CursorIcon::Grabbing),
-            (None, Some(_)) => ui.set_cursor_icon(CursorIcon::Grab),
-            (None, None) => {}
+        if let Some((one, asked)) = asked {
+            keys::perform(session, &one, &asked);
+            ui.request_repaint();
         }
+        let hovered = response.hover_pos().and_then(|pointer| grab::grab(pointer, &grabbable));
 
         let mut look = window.look();
         look.selected = session.selected.clone();
-        look.held = self.drag.as_ref().map(|drag| drag.handle.id.whole());
+        let held = self.drag.as_ref().map(|drag| &drag.handle);
+        let held = held.or_else(|| self.field.as_ref().and_then(FigureField::held));
+        look.held = held.map(|handle| handle.id.whole());
+        let plan = session.plan();
         let scene = self.scene(&session.job, &plan, look);
         let painter = ui.painter_at(canvas);
         let theme = ui.theme();
         painter.rect_filled(canvas, 0.0, theme::desk(theme));
         paint::paint(&painter, canvas.min, theme, &scene);
-        let lit = self.drag.as_ref().map(|drag| &drag.handle).or(hovered);
-        // A ring where a finger would take it: no finger hovers, so what is selected has one too.
-        for thing in grabbable.iter().filter(|thing| thing.is_selected || Some(&thing.handle) == lit) {
-            painter.circle_stroke(thing.body.center(), 7.0, Stroke::new(1.5, theme::accent(theme)));
-        }
-    }
 
-    /// What a press, a drag and a release do.
-    fn hand(&mut self, ui: &Ui, response: &Response, session: &mut Session, window: &Window) {
-        let pointer =
-            response.interact_pointer_pos().or_else(|| ui.input(|input| input.pointer.latest_pos()));
-        // A quick tap comes and goes within one frame: that is no drag to the toolkit.
-        let is_quick = response.contains_pointer()
-            && ui.input(|input| input.pointer.primary_pressed() && input.pointer.primary_released());
-        if response.drag_started_by(PointerButton::Primary) || is_quick {
-            let press = ui.input(|input| input.pointer.press_origin()).or(pointer);
-            let plan = session.plan();
-            let grabbable = handles::handles(&plan, window, session.selected.as_ref());
-            let held = press.and_then(|press| grab::grab(press, &grabbable).cloned());
-            session.selected = held.as_ref().map(|handle| handle.id.whole());
-            self.drag = held.zip(press).and_then(|(handle, press)| {
-                ui.memory_mut(|memory| memory.request_focus(handles::handle_id(&handle.id)));
-                Drag::begin(session, &handle, press, window)
-            });
-        }
-        let Some(mut drag) = self.drag.take() else { return };
-        let is_broken_off = ui.input(|input| input.key_pressed(Key::Escape) || input.multi_touch().is_some());
-        if is_broken_off {
-            drag.give_back(session);
-            return;
-        }
-        let is_over = response.drag_stopped();
-        if let Some(pointer) = pointer
-            && (is_over || response.dragged_by(PointerButton::Primary))
+        let figures = figures::figures(&scene, canvas.min);
+        if let Some(figure) = figures::register(ui, &session.job, &plan, canvas, &figures)
+            && !self.is_held()
         {
-            drag.follow(session, pointer, window, ui.input(|input| input.modifiers.alt));
+            self.field = Some(FigureField::open(session, &figure));
         }
-        if is_over {
-            // The release is a click elsewhere for all but the canvas: the arrows go on where it stopped.
-            ui.memory_mut(|memory| memory.request_focus(handles::handle_id(&drag.handle.id)));
-        } else if response.dragged() {
-            self.drag = Some(drag);
+        let pointed = response.hover_pos().filter(|_| self.drag.is_none());
+        let figure = pointed.and_then(|pointer| figures::at(pointer, false, &figures));
+        held::cursor(ui, self.drag.as_ref(), figure, hovered);
+        if let Some(figure) = figure {
+            let stroke = Stroke::new(1.0, theme::accent(theme));
+            painter.rect_stroke(figure.rect.expand(3.0), 2.0, stroke, egui::StrokeKind::Outside);
+        }
+        held::rings(&painter, theme, &grabbable, self.drag.as_ref(), hovered.filter(|_| figure.is_none()));
+        if let Some(drag) = &self.drag {
+            held::snaps(&painter, theme, drag, &plan, &window);
+        }
+        self.over(ui, session, view_state, &window);
+    }
+
+    /// What stands over the drawing: a figure's field, the loupe, the menu.
+    fn over(&mut self, ui: &Ui, session: &mut Session, view_state: &mut ViewState, window: &Window) {
+        if let Some(field) = self.field.take() {
+            self.field = field.ui(ui, session, window.canvas);
+        }
+        if let Some(mut loupe) = self.loupe.take() {
+            let (chosen, stays) = loupe.ui(ui, session, window);
+            if let Some(chosen) = chosen {
+                loupe::choose(ui, &chosen, session);
+                self.chosen = Some(chosen.subject);
+                ui.request_repaint();
+            }
+            self.loupe = stays.then_some(loupe);
+        }
+        if let Some(mut menu) = self.menu.take() {
+            let stays = menu.ui(ui, session, view_state, window);
+            self.menu = stays.then_some(menu);
+            if !stays {
+                ui.request_repaint();
+            }
         }
     }
 
-    /// Arrow keys move what has the focus by one graduation; with Shift by an inch or 10 mm.
-    fn keys(&self, ui: &Ui, session: &mut Session) {
-        if self.drag.is_some() {
-            return;
-        }
-        let grabbable = handle_list(&session.plan());
-        let Some(handle) = grabbable
-            .into_iter()
-            .find(|handle| ui.memory(|memory| memory.has_focus(handles::handle_id(&handle.id))))
-        else {
-            return;
-        };
-        let presses = ui.input(|input| input.events.iter().filter_map(arrow).collect::<Vec<_>>());
-        for (right, up, is_long) in presses {
-            let plan = session.plan();
-            let style = plan.style;
-            let step = match (is_long, style.graduation) {
-                (false, _) => style.length_of(1),
-                (true, Graduation::Millimetre) => Length::millimetres(10.0),
-                (true, _) => Length::inches(1.0).quantised(),
-            };
-            let usual = plan.survey.outline.centre().y;
-            let Some(from) = moves::place(&plan, &handle, usual) else { return };
-            let to = Point::new(from.x + step * right, from.y + step * up);
-            session.job = moves::moved(&session.job, &plan, &handle, to);
-        }
+    /// The figures as they were shown last.
+    fn figures(&self, window: &Window) -> Vec<Figure> {
+        let drawn = self.drawn.as_ref();
+        drawn.map(|drawn| figures::figures(&drawn.scene, window.canvas.min)).unwrap_or_default()
     }
 
     /// The drawing of a plan, made again only where the plan or the look is another.
@@ -190,28 +203,7 @@ pub fn shown(plan: &Plan, canvas: egui::Rect, view_state: &ViewState) -> Window 
     Window { canvas, view: view_state.view.unwrap_or(fit) }
 }
 
-/// Everything that has a handle, whether it shows or not.
-fn handle_list(plan: &Plan) -> Vec<Handle> {
-    let nowhere = Window { canvas: egui::Rect::ZERO, view: View::fit(plan.survey.outline, egui::Vec2::ZERO) };
-    handles::handles(plan, &nowhere, None).into_iter().map(|thing| thing.handle).collect()
-}
-
-/// The way an arrow key points: right, up, and whether Shift was held.
-fn arrow(event: &Event) -> Option<(f64, f64, bool)> {
-    let Event::Key { key, pressed: true, modifiers, .. } = event else { return None };
-    let (right, up) = match key {
-        Key::ArrowLeft => (-1.0, 0.0),
-        Key::ArrowRight => (1.0, 0.0),
-        Key::ArrowUp => (0.0, 1.0),
-        Key::ArrowDown => (0.0, -1.0),
-        _ => return None,
-    };
-    Some((right, up, modifiers.shift))
-}
-
-/// Keeps the arrow keys from moving the focus away from a handle.
-fn keep_arrows(ui: &Ui, focused: &Handle) {
-    let filter =
-        egui::EventFilter { horizontal_arrows: true, vertical_arrows: true, ..egui::EventFilter::default() };
-    ui.memory_mut(|memory| memory.set_focus_lock_filter(handles::handle_id(&focused.id), filter));
+/// A canvas of no size, for what asks which handles there are and not where.
+fn nowhere(plan: &Plan) -> Window {
+    Window { canvas: egui::Rect::ZERO, view: View::fit(plan.survey.outline, egui::Vec2::ZERO) }
 }

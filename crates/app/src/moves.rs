@@ -3,24 +3,34 @@
 //! Drags, arrow keys and accessibility requests all come through here. A piece moves by its nudge, a measured
 //! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
 
+mod after_taping;
 pub mod dimension;
+pub mod edge;
 mod extent;
+mod leading;
 mod middle_height;
 pub mod one_pull;
 mod piece;
+mod read_from;
 mod rule;
 pub mod things;
+mod whereabouts;
 
+pub use after_taping::{MovedTape, after_taping};
+pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
+pub use read_from::read_from;
 pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,
     things, upright_datums, upright_rule,
 };
+pub use whereabouts::whereabouts;
 
+use edge::Side;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::subject::Id;
+use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::units::Length;
 
 /// A thing of the job that a hand can move.
@@ -43,9 +53,22 @@ pub enum HandleKind {
     Feature,
     /// A hidden thing: as a feature.
     Hidden,
+    /// An edge of a feature or a hidden thing: moves by what tells its place.
+    Edge(Side),
 }
 
-/// Where a handle is: the middle of the piece or thing, or the place of a hit. `None` where it is not in the
+impl Handle {
+    /// What it is a handle on, as a subject: `door-1`, `door-1.left`.
+    #[must_use]
+    pub fn subject(&self) -> Subject {
+        match self.kind {
+            HandleKind::Edge(side) => self.id.part(side.part()),
+            _ => self.id.whole(),
+        }
+    }
+}
+
+/// Where a handle is: the middle of the piece, thing or edge, or the place of a hit. `None` where it is not in the
 /// plan.
 ///
 /// A hit whose height was not noted counts as at `usual_y`.
@@ -61,6 +84,7 @@ pub fn place(plan: &Plan, handle: &Handle, usual_y: Length) -> Option<Point> {
         }
         HandleKind::Feature => survey.features.iter().find(|f| f.id == *id).map(|f| f.rect.centre()),
         HandleKind::Hidden => survey.hidden.iter().find(|h| h.id == *id).map(|h| h.rect.centre()),
+        HandleKind::Edge(side) => edge::outline(plan, id).map(|rect| side.of(rect)),
     }
 }
 
@@ -74,6 +98,9 @@ pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
         HandleKind::Piece => piece::move_piece(&mut after, plan, &handle.id, to),
         HandleKind::Hit | HandleKind::Feature | HandleKind::Hidden => {
             extent::move_measured(&mut after, plan, handle, to);
+        }
+        HandleKind::Edge(side) => {
+            after = edge::edge_moved(job, plan, &handle.id, side, to.along(side.axis()));
         }
     }
     after

@@ -1,5 +1,6 @@
 //! The panels beside the canvas: what was measured on the left, what follows on the right, and what is on top.
 
+pub mod after_taping;
 pub mod bar;
 pub mod command_list;
 pub mod edit;

@@ -4,6 +4,7 @@ use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::rows_mm;
 use strikeline_drawing::look::Look;
 use strikeline_solver::geometry::{Point, Rect as WallRect, Span};
+use strikeline_solver::subject::Subject;
 use strikeline_solver::units::Length;
 
 /// Points to a paper millimetre: a point is 1/96 in.
@@ -12,6 +13,8 @@ pub const POINTS_PER_PAPER_MM: f64 = 96.0 / 25.4;
 const LEAST: f64 = 0.003;
 /// The largest zoom: a sixteenth of an inch in 160 points (chosen).
 const MOST: f64 = 100.0;
+/// By how much "zoom here" zooms (chosen: the holes of a plate at fit come a finger apart).
+const ZOOM_HERE: f64 = 4.0;
 /// The em size of text, in points (chosen: as the panels' text).
 const TEXT_POINTS: f64 = 13.0;
 /// Half the width of the widest line, in paper millimetres (chosen: a pixel of the coarsest screen, and more).
@@ -24,6 +27,8 @@ pub struct ViewState {
     pub view: Option<View>,
     /// What stands beside the drawing on a window that has room for one panel only.
     pub side: Side,
+    /// What was chosen in a list and is to be brought into view.
+    pub wanted: Option<Subject>,
 }
 
 /// One of the panels beside the drawing.
@@ -95,6 +100,34 @@ impl View {
         let after = Self::sound(self.points_per_mm * factor, self.centre_mm);
         let shift = 1.0 / self.points_per_mm - 1.0 / after.points_per_mm;
         Self::sound(after.points_per_mm, (self.centre_mm.0 + x * shift, self.centre_mm.1 - y * shift))
+    }
+
+    /// Panned, and zoomed out where there is no other way, as little as brings a part of the wall between the margins
+    /// of a canvas so large; as it is where that part shows already.
+    #[must_use]
+    pub fn showing(self, canvas: Vec2, part: WallRect) -> Self {
+        let margin = 2.0 * margin_mm() * POINTS_PER_PAPER_MM;
+        let room = |points: f32| (f64::from(points) - margin).max(40.0);
+        let (width, height) = (room(canvas.x), room(canvas.y));
+        let scale = self
+            .points_per_mm
+            .min(width / part.width().mm().max(1e-9))
+            .min(height / part.height().mm().max(1e-9));
+        let moved = |centre: f64, points: f64, span: Span| {
+            let half = points / 2.0 / scale;
+            let (least, most) = (span.to.mm() - half, span.from.mm() + half);
+            // Of a part as large as the room both are its middle, but for the last digit.
+            if least > most { f64::midpoint(least, most) } else { centre.clamp(least, most) }
+        };
+        let x = moved(self.centre_mm.0, width, part.across());
+        let y = moved(self.centre_mm.1, height, part.upright());
+        Self::sound(scale, (x, y))
+    }
+
+    /// Zoomed in on a place, which comes to the middle, so far as the eye wants it for work on a plate.
+    #[must_use]
+    pub fn zoomed_on(self, place: Point) -> Self {
+        Self::sound(self.points_per_mm * ZOOM_HERE, (place.x.mm(), place.y.mm()))
     }
 
     /// The drawing shifted by so many points.
@@ -220,6 +253,29 @@ mod tests {
         let before = window.pointer_from_wall(corner);
         window.view = window.view.panned(vec2(30.0, -12.0));
         assert!((window.pointer_from_wall(corner) - before - vec2(30.0, -12.0)).length() < 0.01);
+    }
+
+    #[test]
+    fn a_part_is_brought_into_view_by_the_least() {
+        let canvas = vec2(800.0, 600.0);
+        let mm = Length::millimetres;
+        let part = |x: f64, width: f64| {
+            WallRect::new(Span::new(mm(x), mm(x + width)), Span::new(mm(1000.0), mm(1100.0)))
+        };
+        let fit = View::fit(wall(), canvas);
+        assert_eq!(fit.showing(canvas, part(100.0, 300.0)), fit, "it shows already");
+        let near = fit.zoomed_about(vec2(0.0, 0.0), 8.0);
+        let after = near.showing(canvas, part(100.0, 50.0));
+        assert_eq!(after.points_per_mm, near.points_per_mm, "a pan is enough");
+        let window = Window { canvas: Rect::from_min_size(pos2(0.0, 0.0), canvas), view: after };
+        let margin = (margin_mm() * POINTS_PER_PAPER_MM) as f32;
+        let shown = window.canvas_rect(part(100.0, 50.0));
+        assert!(window.canvas.shrink(margin - 0.1).contains_rect(shown), "{shown:?}");
+        assert!((shown.left() - margin).abs() < 0.1, "no farther than to the edge: {shown:?}");
+        let wide = near.showing(canvas, part(100.0, 3000.0));
+        assert!(wide.points_per_mm < near.points_per_mm);
+        let window = Window { canvas: window.canvas, view: wide };
+        assert!(window.canvas.shrink(margin - 0.1).contains_rect(window.canvas_rect(part(100.0, 3000.0))));
     }
 
     #[test]

@@ -26,6 +26,6 @@ pub use mark::mark;
 pub use mark_name::{mark_name, stage};
 pub use next::next;
 pub use plan_text::plan_text;
-pub use things::thing;
+pub use things::{feature_kind, hidden_kind, thing};
 pub use top_line::{place_line, top_line};
 pub use wish::wish;

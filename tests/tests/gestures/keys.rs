@@ -66,8 +66,9 @@ fn handles_are_found_by_name_and_reached_by_tab() {
     for _ in 0..200 {
         harness.key_press(Key::Tab);
         harness.step();
-        reached |=
-            harness.ctx.memory(|memory| memory.has_focus(canvas::handles::handle_id(&Id::new("display-1"))));
+        reached |= harness
+            .ctx
+            .memory(|memory| memory.has_focus(canvas::handles::handle_id(&Id::new("display-1").whole())));
         if reached {
             break;
         }

@@ -3,6 +3,7 @@
 
 use crate::moves::{Handle, HandleKind};
 use egui::{Pos2, Rect};
+use strikeline_solver::subject::Subject;
 
 /// Within this many points of its centre a thing is taken (chosen: half a fingertip).
 pub const REACH: f32 = 22.0;
@@ -17,10 +18,14 @@ const ALIKE: f32 = 1.0;
 /// A thing on the canvas that can be taken hold of.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Grabbable {
-    /// Which thing.
+    /// What it is: `door-1`, `door-1.left`, `display-1.hole-3`.
+    pub subject: Subject,
+    /// What moves with it: a hole of a plate moves its piece.
     pub handle: Handle,
     /// Its body on the canvas. May be as small as nothing.
     pub body: Rect,
+    /// Where it is taken, if not about its middle: along an edge.
+    pub along: Option<Rect>,
     /// Whether it is selected: what is selected is meant before what is not.
     pub is_selected: bool,
 }
@@ -31,20 +36,45 @@ impl Grabbable {
         self.body.width().min(self.body.height())
     }
 
+    /// How far a press is from where it is taken; infinite where it is out of its reach.
+    #[must_use]
+    pub fn away(&self, press: Pos2) -> f32 {
+        match self.along {
+            Some(along) if along.contains(press) => self.body.distance_to_pos(press),
+            Some(_) => f32::INFINITY,
+            None => self.body.center().distance(press),
+        }
+    }
+
+    /// Whether it is a hole of a plate.
+    fn is_hole(&self) -> bool {
+        self.handle.kind == HandleKind::Piece && self.subject.part.is_some()
+    }
+
+    /// Whether it is no larger than a fingertip: nothing that is pressed on its body.
+    #[must_use]
+    pub fn is_small(&self) -> bool {
+        self.narrow() < 2.0 * REACH
+    }
+
     /// Whether a press on its body is meant for it, rather than for what lies behind it or near it.
     fn keeps_its_body(&self) -> bool {
-        self.handle.kind == HandleKind::Piece || self.is_selected
+        self.handle.kind == HandleKind::Piece && !self.is_hole() || self.is_selected && self.along.is_none()
     }
 
     /// From how far its centre is taken, where the press is on the body of `over`.
     fn reach(&self, over: Option<&Self>) -> f32 {
         match over {
+            None if self.is_hole() => ON_IT,
             None => REACH,
             Some(over) if self == over => REACH,
+            // An edge of what the press is on.
+            Some(over) if self.along.is_some() && self.handle.id == over.handle.id => REACH,
+            Some(_) if self.along.is_some() => ON_IT,
             // A wall unit behind the display is not narrower: its middle is not for the taking.
             Some(over) if self.narrow() >= over.narrow() => -1.0,
             Some(_) if self.is_selected => REACH,
-            Some(_) if self.handle.kind == HandleKind::Hit => ON_IT,
+            Some(_) if self.handle.kind == HandleKind::Hit || self.is_hole() => ON_IT,
             Some(_) => -1.0,
         }
     }
@@ -55,7 +85,7 @@ impl Grabbable {
 ///
 /// On the body of a piece or of what is selected, only a hit or what is selected has a reach beside it.
 #[must_use]
-pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Handle> {
+pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Grabbable> {
     let narrowest = |meant: fn(&Grabbable) -> bool| {
         let pressed_on = handles.iter().filter(|one| meant(one) && one.body.contains(press));
         pressed_on.min_by(|a, b| a.narrow().total_cmp(&b.narrow()))
@@ -63,8 +93,8 @@ pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Handle> {
     let over = narrowest(Grabbable::keeps_its_body);
     let mut best: Option<(&Grabbable, f32)> = None;
     for candidate in handles {
-        let away = candidate.body.center().distance(press);
-        if away > candidate.reach(over) || away.is_nan() {
+        let away = candidate.away(press);
+        if away > candidate.reach(over) || !away.is_finite() {
             continue;
         }
         let better = best.is_none_or(|(held, least)| {
@@ -74,7 +104,7 @@ pub fn grab(press: Pos2, handles: &[Grabbable]) -> Option<&Handle> {
             best = Some((candidate, away));
         }
     }
-    best.map(|(held, _)| held).or(over).or_else(|| narrowest(|_| true)).map(|held| &held.handle)
+    best.map(|(held, _)| held).or(over).or_else(|| narrowest(|_| true))
 }
 
 #[cfg(test)]
@@ -86,7 +116,7 @@ mod tests {
     fn kind(kind: HandleKind, id: &str, centre: (f32, f32), size: (f32, f32)) -> Grabbable {
         let handle = Handle { id: Id::new(id), kind };
         let body = Rect::from_center_size(pos2(centre.0, centre.1), vec2(size.0, size.1));
-        Grabbable { handle, body, is_selected: false }
+        Grabbable { subject: handle.subject(), handle, body, along: None, is_selected: false }
     }
 
     fn thing(id: &str, centre: (f32, f32), size: (f32, f32)) -> Grabbable {
@@ -112,7 +142,7 @@ mod tests {
     }
 
     fn taken(press: (f32, f32), things: &[Grabbable]) -> Option<&str> {
-        grab(pos2(press.0, press.1), things).map(|handle| handle.id.as_str())
+        grab(pos2(press.0, press.1), things).map(|taken| taken.handle.id.as_str())
     }
 
     #[test]
@@ -180,5 +210,31 @@ mod tests {
         let things = [display, kind(HandleKind::Hit, "hit", (7.0, 0.0), (0.0, 0.0))];
         assert_eq!(taken((0.0, 0.0), &things), Some("display"));
         assert_eq!(taken((4.0, 0.0), &things), Some("hit"));
+    }
+
+    #[test]
+    fn an_edge_is_taken_along_all_of_it_and_a_hole_only_where_the_press_is_on_it() {
+        let mut door = thing("door", (0.0, 0.0), (100.0, 200.0));
+        door.is_selected = true;
+        let edge = Grabbable {
+            subject: Id::new("door").part("left"),
+            handle: Handle { id: Id::new("door"), kind: HandleKind::Edge(crate::moves::edge::Side::Left) },
+            body: Rect::from_min_max(pos2(-50.0, -100.0), pos2(-50.0, 100.0)),
+            along: Some(Rect::from_min_max(pos2(-72.0, -100.0), pos2(-30.0, 100.0))),
+            is_selected: false,
+        };
+        let hole = Grabbable {
+            subject: Id::new("door").part("hole-1"),
+            ..kind(HandleKind::Piece, "door", (20.0, 80.0), (0.0, 0.0))
+        };
+        let things = [door, edge, hole];
+        let taken = |x, y| grab(pos2(x, y), &things).map(|taken| taken.subject.to_string());
+        for (x, y) in [(-71.0, 90.0), (-31.0, -90.0), (-50.0, 0.0)] {
+            assert_eq!(taken(x, y).as_deref(), Some("door.left"), "{x} {y}");
+        }
+        assert_eq!(taken(-29.0, 90.0).as_deref(), Some("door"));
+        assert_eq!(taken(-73.0, 0.0), None);
+        assert_eq!(taken(26.0, 80.0).as_deref(), Some("door.hole-1"));
+        assert_eq!(taken(30.0, 80.0).as_deref(), Some("door"));
     }
 }

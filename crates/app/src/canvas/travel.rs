@@ -1,5 +1,6 @@
 //! Pan and zoom: wheel and pinch zoom about the pointer, two fingers and the other buttons pan.
 
+use super::drag::SLACK;
 use crate::view_state::{View, Window};
 use egui::{Event, MouseWheelSource, MouseWheelUnit, PointerButton, Response, Ui, Vec2};
 
@@ -12,9 +13,9 @@ const POINTS_PER_NOTCH: f64 = 40.0;
 #[must_use]
 pub(super) fn travelled(ui: &Ui, response: &Response, window: &Window) -> Option<View> {
     let mut view = window.view;
-    let panned_by_button =
-        response.dragged_by(PointerButton::Middle) || response.dragged_by(PointerButton::Secondary);
-    if panned_by_button {
+    // A secondary press that stays where it is asks for the menu.
+    let is_far = response.total_drag_delta().is_some_and(|by| by.length() >= SLACK);
+    if response.dragged_by(PointerButton::Middle) || response.dragged_by(PointerButton::Secondary) && is_far {
         view = view.panned(response.drag_delta());
     }
     if let Some(touch) = ui.input(egui::InputState::multi_touch) {

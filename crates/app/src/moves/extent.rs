@@ -40,7 +40,7 @@ pub(super) fn move_measured(job: &mut Job, plan: &Plan, handle: &Handle, to: Poi
                 shift(&mut upright(&mut hidden.upright), up, style);
             }
         }
-        HandleKind::Piece => {}
+        HandleKind::Piece | HandleKind::Edge(_) => {}
     }
 }
 
@@ -64,7 +64,7 @@ fn upright(extent: &mut UprightExtent) -> Vec<&mut UprightReading> {
 }
 
 /// A reading, alike for both axes.
-trait Measured {
+pub(super) trait Measured {
     /// 1 where its value grows as the place moves right or up, else -1.
     fn sign(&self) -> f64;
     /// Its value.
@@ -144,7 +144,7 @@ fn shift<M: Measured>(readings: &mut [&mut M], motion: Length, style: Style) {
 }
 
 /// Moves a reading and its checks. Written in the unit it was read in.
-fn add<M: Measured>(reading: &mut M, motion: Length) {
+pub(super) fn add<M: Measured>(reading: &mut M, motion: Length) {
     let sign = reading.sign();
     let by = reading.by();
     let unit = by.unit();

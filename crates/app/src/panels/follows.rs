@@ -3,23 +3,81 @@
 use super::measured::section;
 use crate::session::Session;
 use crate::theme;
+use crate::view_state::ViewState;
 use crate::widgets::row::{Row, row};
 use egui::{Id, ScrollArea, Ui};
 use strikeline_solver::finding::Level;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::Stage;
+use strikeline_solver::plan::mark::{Mark, MarkWhat, Stage};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
-/// Shows what follows.
-pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+/// Shows what follows. What is chosen here is brought into view on the drawing; what is selected there is scrolled to.
+pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan) {
+    let shown_id = Id::unique("follows shown for");
+    let shown_for: Option<Subject> = ui.data(|data| data.get_temp(shown_id)).flatten();
+    // Not while a hand is down: nothing moves then but what it holds.
+    let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
+    let is_new = !is_touched && session.selected != shown_for;
+    let mut list = List { selected: &session.selected, scrolls: is_new, chosen: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
-        findings(ui, &mut session.selected, plan);
-        assumed(ui, &mut session.selected, plan);
-        marks(ui, &mut session.selected, plan);
+        findings(ui, &mut list, plan);
+        assumed(ui, &mut list, plan);
+        marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
     });
+    if let Some(chosen) = list.chosen {
+        // It is where the hand is already.
+        ui.data_mut(|data| data.insert_temp(shown_id, Some(chosen.clone())));
+        session.selected = Some(chosen.clone());
+        view_state.wanted = Some(chosen);
+        ui.request_repaint();
+    } else if is_new {
+        let selected = session.selected.clone();
+        ui.data_mut(|data| data.insert_temp(shown_id, selected));
+    }
+}
+
+/// The rows while they are shown.
+struct List<'a> {
+    selected: &'a Option<Subject>,
+    /// Whether the first row that is lit is still to be scrolled to.
+    scrolls: bool,
+    /// What was chosen.
+    chosen: Option<Subject>,
+}
+
+impl List<'_> {
+    /// Shows a row about a subject, and scrolls to the first that is lit where that is due.
+    fn row(&mut self, ui: &mut Ui, id: Id, subject: &Subject, shown: Row<'_>) {
+        let response = row(ui, id, shown);
+        if shown.is_selected && self.scrolls {
+            self.scrolls = false;
+            response.scroll_to_me(Some(egui::Align::Center));
+        }
+        if response.clicked() {
+            self.chosen = Some(subject.clone());
+        }
+    }
+
+    /// Whether what is told about a subject is about what is selected: the same, or one of its parts.
+    fn is_about(&self, subject: &Subject) -> bool {
+        self.selected.as_ref().is_some_and(|selected| {
+            subject == selected || subject.id == selected.id && selected.part.is_none()
+        })
+    }
+
+    /// Whether a mark is that which is selected: itself, one at the selected hole, or a line of the selected piece's
+    /// plate, which says where the piece is.
+    fn is_mark(&self, mark: &Mark) -> bool {
+        let Some(selected) = self.selected else { return false };
+        let is_line = matches!(mark.what, MarkWhat::CentreLine | MarkWhat::LevelLine);
+        let at_hole = mark.id.id == selected.id
+            && selected.part.is_some()
+            && mark.id.part_str().strip_prefix(selected.part_str()).is_some_and(|rest| rest.starts_with('.'));
+        mark.id == *selected || at_hole || is_line && mark.piece == selected.id && selected.part.is_none()
+    }
 }
 
 /// The word that stands before a finding, so that its colour is not all that tells its level.
@@ -31,7 +89,7 @@ fn level(level: Level) -> &'static str {
     }
 }
 
-fn findings(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
+fn findings(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
     section(ui, "Findings");
     if plan.findings.is_empty() {
         ui.label("Nothing found.");
@@ -48,15 +106,13 @@ fn findings(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
             title: &title,
             colour: Some(theme::level(theme, finding.level)),
             text: &text,
-            is_selected: selected.as_ref() == Some(&finding.subject),
+            is_selected: list.is_about(&finding.subject),
         };
-        if row(ui, id, shown).clicked() {
-            *selected = Some(finding.subject.clone());
-        }
+        list.row(ui, id, &finding.subject, shown);
     }
 }
 
-fn assumed(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
+fn assumed(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
     if plan.assumed.is_empty() {
         return;
     }
@@ -66,15 +122,14 @@ fn assumed(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
         let earlier =
             plan.assumed.iter().take(index).filter(|other| other.subject == assumed.subject).count();
         let id = Id::unique(("assumed", assumed.subject.to_string(), earlier));
-        let is_selected = selected.as_ref() == Some(&assumed.subject);
+        let is_selected = list.is_about(&assumed.subject);
         let colour = Some(theme::quiet(ui.theme()));
-        if row(ui, id, Row { title: &text, colour, text: "", is_selected }).clicked() {
-            *selected = Some(assumed.subject.clone());
-        }
+        let shown = Row { title: &text, colour, text: "", is_selected };
+        list.row(ui, id, &assumed.subject, shown);
     }
 }
 
-fn marks(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
+fn marks(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
     let mut stage: Option<Stage> = None;
     for mark in &plan.marks {
         if stage != Some(mark.stage) {
@@ -84,10 +139,8 @@ fn marks(ui: &mut Ui, selected: &mut Option<Subject>, plan: &Plan) {
         let name = words::mark_name(plan, mark);
         let text = words::mark(plan, mark);
         let id = Id::unique(("mark", mark.id.to_string()));
-        let is_selected = selected.as_ref() == Some(&mark.id);
+        let is_selected = list.is_mark(mark);
         let colour = mark.assumed.then(|| theme::quiet(ui.theme()));
-        if row(ui, id, Row { title: &name, colour, text: &text, is_selected }).clicked() {
-            *selected = Some(mark.id.clone());
-        }
+        list.row(ui, id, &mark.id, Row { title: &name, colour, text: &text, is_selected });
     }
 }

@@ -30,6 +30,17 @@ pub fn height(session: &Session, plan: &Plan) -> f32 {
 /// for.
 pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     options(ui, session, plan);
+    let room = ui.available_size();
+    ui.horizontal_top(|ui| {
+        let told = egui::vec2(room.x - super::after_taping::WIDTH, room.y);
+        let layout = egui::Layout::top_down(egui::Align::LEFT);
+        ui.allocate_ui_with_layout(told, layout, |ui| self::told(ui, plan));
+        super::after_taping::button(ui, session, plan);
+    });
+}
+
+/// What to do now, and where each piece goes.
+fn told(ui: &mut Ui, plan: &Plan) {
     ScrollArea::vertical().id_salt("told").auto_shrink(false).show(ui, |ui| {
         let next = words::next(plan);
         if !next.is_empty() {

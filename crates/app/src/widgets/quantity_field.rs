@@ -209,6 +209,40 @@ fn field<Q: Quantity + Send + Sync + 'static>(
     response
 }
 
+/// Makes a field that is about to be shown begin with a text, the cursor after it; or with its value, all of it
+/// selected, so that the first digit replaces it.
+pub fn begin<Q: Quantity>(ui: &Ui, id: Id, text: Option<&str>, value: Option<Q>) {
+    use egui::text::{CCursor, CCursorRange};
+    let shown = text.map_or_else(|| value.map(Q::write).unwrap_or_default(), str::to_owned);
+    let end = CCursor::new(shown.chars().count());
+    let range = match text {
+        Some(_) => CCursorRange::one(end),
+        None => CCursorRange::two(CCursor::new(0), end),
+    };
+    let mut state = egui::text_edit::TextEditState::default();
+    state.cursor.set_char_range(Some(range));
+    state.store(ui.ctx(), id);
+    ui.data_mut(|data| match text {
+        Some(text) => {
+            data.insert_temp(id.with("typed"), text.to_owned());
+        }
+        None => data.remove::<String>(id.with("typed")),
+    });
+}
+
+/// Whether something is being typed in a field.
+#[must_use]
+pub fn is_typed(ui: &Ui, id: Id) -> bool {
+    ui.data(|data| data.get_temp::<String>(id.with("typed"))).is_some()
+}
+
+/// Whether what stands in a field is not understood.
+#[must_use]
+pub fn is_refused<Q: Quantity>(ui: &Ui, id: Id, allowed: Allowed) -> bool {
+    let typed = ui.data(|data| data.get_temp::<String>(id.with("typed")));
+    typed.is_some_and(|text| understood::<Q>(&text, allowed).is_err())
+}
+
 /// Whether a field holds neither a value nor anything typed.
 #[must_use]
 pub fn is_empty<Q>(ui: &Ui, id: Id, value: Option<Q>) -> bool {

@@ -259,8 +259,9 @@ pub(super) fn piece_kind(kind: PieceKind) -> &'static str {
     }
 }
 
-/// A kind of feature.
-pub(super) fn feature_kind(kind: FeatureKind) -> &'static str {
+/// A kind of feature, without an article: `window`.
+#[must_use]
+pub fn feature_kind(kind: FeatureKind) -> &'static str {
     match kind {
         FeatureKind::Window => "window",
         FeatureKind::Door => "door",
@@ -283,8 +284,9 @@ pub(super) fn feature_kind(kind: FeatureKind) -> &'static str {
     }
 }
 
-/// A kind of hidden thing.
-pub(super) fn hidden_kind(kind: HiddenKind) -> &'static str {
+/// A kind of hidden thing, without an article: `pipe`.
+#[must_use]
+pub fn hidden_kind(kind: HiddenKind) -> &'static str {
     match kind {
         HiddenKind::FireBlock => "fire block",
         HiddenKind::Pipe => "pipe",

@@ -1,0 +1,108 @@
+//! What shows under the hand: the cursor, rings where a finger takes a thing, bars on edges, and the lines that draw
+//! what is held, each with its word.
+
+use super::drag::Drag;
+use super::figures::Figure;
+use super::grab::Grabbable;
+use super::snap::{Line, Target};
+use crate::moves::HandleKind;
+use crate::theme;
+use crate::view_state::Window;
+use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Stroke, Theme, Ui, Vec2, pos2, vec2};
+use strikeline_drawing::font::Weight;
+use strikeline_solver::geometry::{Axis, Point};
+use strikeline_solver::plan::Plan;
+
+/// The cursor over what can be taken or tapped.
+pub(super) fn cursor(ui: &Ui, drag: Option<&Drag>, figure: Option<&Figure>, hovered: Option<&Grabbable>) {
+    let resize = |kind: HandleKind| match kind {
+        HandleKind::Edge(side) if side.axis() == Axis::Across => Some(CursorIcon::ResizeHorizontal),
+        HandleKind::Edge(_) => Some(CursorIcon::ResizeVertical),
+        _ => None,
+    };
+    let icon = match (drag, figure, hovered) {
+        (Some(drag), ..) => resize(drag.handle.kind).unwrap_or(CursorIcon::Grabbing),
+        (None, Some(_), _) => CursorIcon::PointingHand,
+        (None, None, Some(hovered)) => resize(hovered.handle.kind).unwrap_or(CursorIcon::Grab),
+        (None, None, None) => return,
+    };
+    ui.set_cursor_icon(icon);
+}
+
+/// A ring where a finger would take a thing, a bar across the middle of an edge: no finger hovers, so what is selected
+/// has them too.
+pub(super) fn rings(
+    painter: &Painter,
+    theme: Theme,
+    handles: &[Grabbable],
+    drag: Option<&Drag>,
+    hovered: Option<&Grabbable>,
+) {
+    let accent = theme::accent(theme);
+    let lit = drag.map(|drag| &drag.subject).or(hovered.map(|one| &one.subject));
+    for one in handles {
+        let is_lit = Some(&one.subject) == lit;
+        match one.handle.kind {
+            HandleKind::Edge(side) => {
+                let size = match side.axis() {
+                    Axis::Across => vec2(5.0, 22.0),
+                    Axis::Upright => vec2(22.0, 5.0),
+                };
+                // On a short edge the bar is no longer than the edge.
+                let room = one.body.size() + vec2(5.0, 5.0);
+                let bar = Rect::from_center_size(one.body.center(), size.min(room.max(Vec2::splat(8.0))));
+                let fill = if is_lit { accent } else { theme::desk(theme) };
+                painter.rect(bar, 2.0, fill, Stroke::new(1.5, accent), egui::StrokeKind::Middle);
+            }
+            _ if one.is_selected || is_lit => {
+                painter.circle_stroke(one.body.center(), 7.0, Stroke::new(1.5, accent));
+            }
+            _ => {}
+        }
+    }
+}
+
+/// The lines that draw what is held, and in a word what they are.
+pub(super) fn snaps(painter: &Painter, theme: Theme, drag: &Drag, plan: &Plan, window: &Window) {
+    let Some(snapped) = drag.snapped() else { return };
+    let canvas = window.canvas;
+    let at = window.pointer_from_wall(snapped.to);
+    let line = |target: &Target, axis: Axis| {
+        // Where it was says nothing: all the time of a level drag its height would be lined out.
+        if target.what == Line::Start {
+            return;
+        }
+        let place = match axis {
+            Axis::Across => window.pointer_from_wall(Point::new(target.line, snapped.to.y)),
+            Axis::Upright => window.pointer_from_wall(Point::new(snapped.to.x, target.line)),
+        };
+        let ends = match axis {
+            Axis::Across => [pos2(place.x, canvas.top()), pos2(place.x, canvas.bottom())],
+            Axis::Upright => [pos2(canvas.left(), place.y), pos2(canvas.right(), place.y)],
+        };
+        painter.line_segment(ends, Stroke::new(1.0, theme::accent(theme)));
+        let (corner, anchor) = match axis {
+            Axis::Across => (pos2(place.x + 6.0, (at.y + canvas.top()) / 2.0), Align2::LEFT_CENTER),
+            Axis::Upright => (pos2((at.x + canvas.left()) / 2.0, place.y - 6.0), Align2::CENTER_BOTTOM),
+        };
+        word(painter, theme, canvas, corner, anchor, &target.what.words(plan));
+    };
+    if let Some(target) = &snapped.across {
+        line(target, Axis::Across);
+    }
+    if let Some(target) = &snapped.upright {
+        line(target, Axis::Upright);
+    }
+}
+
+/// A word on a ground of its own, so that it reads over the drawing; within the canvas.
+fn word(painter: &Painter, theme: Theme, canvas: Rect, at: Pos2, anchor: Align2, text: &str) {
+    let galley =
+        painter.layout_no_wrap(text.to_owned(), theme::font(13.0, Weight::Semibold), theme::accent(theme));
+    let mut rect = anchor.anchor_size(at, galley.size());
+    let over = (rect.right() + 4.0 - canvas.right()).max(0.0);
+    rect = rect.translate(vec2(-over, 0.0));
+    rect = rect.translate(vec2((canvas.left() + 4.0 - rect.left()).max(0.0), 0.0));
+    painter.rect_filled(rect.expand(3.0), 2.0, theme::desk(theme));
+    painter.galley(rect.min, galley, theme::accent(theme));
+}
