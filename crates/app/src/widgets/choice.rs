@@ -18,9 +18,9 @@ pub fn choice(
     ui.horizontal(|ui| {
         let name = super::row_label(ui, label, 0.27);
         let text = held.and_then(|index| entries.get(index)).map_or(shown, String::as_str);
-        // As wide as the fields above and below, whether the text is cut or not.
+        // As wide as the fields above and below; what is longer goes on in a second line.
         let size = vec2(ui.available_width() - 10.0, TOUCH);
-        let combo = ComboBox::from_id_salt(id).selected_text(text).width(size.x).truncate();
+        let combo = ComboBox::from_id_salt(id).selected_text(text).width(size.x).wrap();
         ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
             let response = combo.show_ui(ui, |ui| {
                 for (index, entry) in entries.iter().enumerate() {
