@@ -117,7 +117,6 @@ fn field<Q: Quantity + Send + Sync + 'static>(
     let theme = ui.theme();
     let typed_id = id.with("typed");
     let started_id = id.with("started");
-    let left_id = id.with("left");
     let mut typed: Option<String> = ui.data_mut(|data| data.get_temp(typed_id));
     let mut text = typed.clone().unwrap_or_else(|| value.map(Q::write).unwrap_or_default());
     let response = ui
@@ -170,14 +169,6 @@ fn field<Q: Quantity + Send + Sync + 'static>(
             }
             typed = None;
         } else if understood::<Q>(&text, allowed).is_ok() {
-            ui.data_mut(|data| data.insert_temp(left_id, true));
-        }
-    }
-    // The echo goes when the hand is off: gone at once, the button that was pressed would slip from under it.
-    let is_left: bool = ui.data(|data| data.get_temp(left_id)).unwrap_or(false);
-    if response.has_focus() || (is_left && !ui.input(|input| input.pointer.any_down())) {
-        ui.data_mut(|data| data.remove::<bool>(left_id));
-        if is_left && !response.has_focus() {
             typed = None;
         }
         // Taken out of the input, else the next field would end with it too.
