@@ -252,3 +252,13 @@ fn what_is_selected_on_the_canvas_is_opened_and_brought_into_view() {
     let panel = harness.ctx.content_rect();
     assert!(field.top() > 0.0 && field.bottom() < panel.bottom(), "{field:?}");
 }
+
+#[test]
+fn a_new_job_begins_at_its_display_whatever_was_open_before() {
+    let mut harness = window();
+    press(&mut harness, "Wall");
+    press(&mut harness, "New");
+    harness.event(Event::Text("48".to_owned()));
+    harness.run();
+    assert_eq!(job(&harness).pieces[0].width, Some(inches(48.0)));
+}
