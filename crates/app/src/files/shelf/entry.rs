@@ -130,6 +130,19 @@ pub(super) struct Wrong {
 }
 
 impl Entry {
+    /// The same, called otherwise: on the shelf, and in the jobs that it is put into.
+    #[must_use]
+    pub fn called(mut self, name: &str) -> Self {
+        name.clone_into(&mut self.name);
+        let own = match &mut self.thing {
+            Thing::Mount(mount) => &mut mount.name,
+            Thing::Piece(piece) => &mut piece.name,
+            Thing::Wall(_) | Thing::Kit(_) | Thing::Defaults(_) => return self,
+        };
+        *own = Some(name.to_owned());
+        self
+    }
+
     /// Reads a text.
     pub(in crate::files) fn read(text: &str) -> Result<Self, Fault> {
         let written: Written = from_ron(text, "thing of the shelf", FORMAT)?;

@@ -1,10 +1,13 @@
 //! From the shelf to a job. Pure. What is put is a copy with ids of its own: whatever becomes of the shelf
 //! changes no job, and a value of the shelf counts as measured.
 
+mod cables;
+
 use super::entry::{Entry, Thing, construction};
 use std::collections::BTreeMap;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
+use strikeline_solver::job::port::Port;
 use strikeline_solver::subject::Id;
 
 /// A job with something of the shelf in it.
@@ -52,13 +55,24 @@ pub fn put(job: &Job, entry: &Entry) -> Put {
     Put { job, id }
 }
 
+/// A job with something of the shelf in the place of what it had.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PutOver {
+    /// The job.
+    pub job: Job,
+    /// Ports of the old piece whose cables went with it, since the new one has no one port for them.
+    pub unplugged: Vec<Port>,
+}
+
 /// Puts a thing of the shelf in the place of one of the job, which keeps its id and whatever hangs on that; a
 /// wall is only built of something else. `None` where the job has none of this kind with this id.
 ///
-/// The parts of a mount or piece (holes, ports) have new ids: what named a part of the old one finds it gone.
+/// The parts of a mount or piece (holes, ports) have new ids: what was done to a hole of the old one finds it
+/// gone. Cables go over to the new ports where it is plain to which.
 #[must_use]
-pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<Job> {
+pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<PutOver> {
     let mut job = job.clone();
+    let mut unplugged = Vec::new();
     match own(&mut job, entry) {
         Thing::Mount(mount) => {
             let old = job.mounts.iter_mut().find(|mount| mount.id == *id)?;
@@ -67,7 +81,9 @@ pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<Job> {
         Thing::Piece(mut piece) => {
             let old = job.pieces.iter_mut().find(|piece| piece.id == *id)?;
             piece.id = id.clone();
-            *old = *piece;
+            let before = std::mem::replace(old, *piece);
+            let ports = old.ports.clone();
+            unplugged = cables::replug(&mut job, id, &before.ports, &ports);
         }
         Thing::Wall(new) => {
             let wall = job.walls.iter_mut().find(|wall| wall.id == *id)?;
@@ -80,7 +96,7 @@ pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<Job> {
         }
         Thing::Kit(_) | Thing::Defaults(_) => return None,
     }
-    Some(job)
+    Some(PutOver { job, unplugged })
 }
 
 /// A copy of the thing in which every id is one that the job gave.

@@ -1,11 +1,15 @@
 use super::entry::{Defaults, Thing, ThingKind};
 use super::keep::{keep, keep_defaults, keep_kit};
-use super::put::{Put, put, put_over};
+use super::put::{Put, PutOver, put, put_over};
 use super::*;
 use crate::files::job_file::read_job_text;
+use strikeline_solver::job::piece::Pattern;
+use strikeline_solver::job::port::Carries;
 use strikeline_solver::job::wall::{Beyond, End};
 use strikeline_solver::job::{Job, Units};
 use strikeline_solver::subject::Id;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::Length;
 
 const JOB: &str = r#"(
     format: 1,
@@ -131,7 +135,7 @@ fn of_a_wall_only_its_construction_is_kept() {
     other.walls[0].front = None;
     other.walls[0].framing = None;
     other.walls[0].beyond = Some(Beyond::Neighbour);
-    let after = put_over(&other, &Id::new("wall-1"), &entry).unwrap();
+    let after = put_over(&other, &Id::new("wall-1"), &entry).unwrap().job;
     assert_eq!(after.walls[0].framing, job().walls[0].framing);
     assert_eq!(after.walls[0].front, job().walls[0].front);
     assert_eq!(after.walls[0].beyond, Some(Beyond::Neighbour));
@@ -155,20 +159,111 @@ fn put_over_another_it_takes_its_id_and_what_hangs_on_it() {
     let mount = keep(&job(), &Id::new("mount-1")).unwrap();
     let mut other = job();
     other.mounts[0].plate = None;
-    let after = put_over(&other, &Id::new("mount-1"), &mount).unwrap();
+    let after = put_over(&other, &Id::new("mount-1"), &mount).unwrap().job;
     assert_eq!(after.mounts.len(), 1);
     assert_eq!(after.mounts[0].id, Id::new("mount-1"));
     assert_eq!(after.mounts[0].plate.as_ref().unwrap().holes.len(), 2);
     assert_eq!(after.walls, other.walls, "it hangs on the same mount");
     let piece = keep(&job(), &Id::new("display-1")).unwrap();
     assert_eq!(
-        put_over(&other, &Id::new("display-1"), &piece).unwrap().pieces[0].width,
+        put_over(&other, &Id::new("display-1"), &piece).unwrap().job.pieces[0].width,
         job().pieces[0].width
     );
     for (id, entry) in [("mount-1", &piece), ("gone", &mount), ("mount-1", &keep_kit(&other))] {
         assert_eq!(put_over(&other, &Id::new(id), entry), None, "{id}");
     }
     assert_eq!(keep(&other, &Id::new("gone")), None);
+}
+
+/// The job with ports of the display and with cables that use them, by their ids.
+fn wired(ports: &[(&str, &str)], cables: &[&str]) -> Job {
+    let port = |(id, carries): &(&str, &str)| {
+        format!(r#"(id: "{id}", carries: {carries}, from: left, read: back, by: "10 in", up: "4 in"), "#)
+    };
+    let ports: String = ports.iter().map(port).collect();
+    let cable = |port: &&str| format!(r#"(port: "{port}", ends_at: "door-1"), "#);
+    let cables: String = cables.iter().map(cable).collect();
+    let old = r#"(id: "port-1", carries: data, from: left, read: back, by: "10 in", up: "4 in"),"#;
+    let text = JOB
+        .replace(old, &ports)
+        .replace(r#"by: "60 in"),"#, &format!(r#"by: "60 in"), cables: [{cables}],"#));
+    read_job_text(&text, Path::new("job.ron")).unwrap().job
+}
+
+#[test]
+fn cables_go_over_to_the_one_port_that_carries_the_same_and_the_others_go() {
+    let power_and_data: &[(&str, &str)] = &[("port-7", "power"), ("port-8", "data")];
+    let two_data: &[(&str, &str)] = &[("port-7", "power"), ("port-8", "data"), ("port-9", "data")];
+    let no_power: &[(&str, &str)] = &[("port-8", "data")];
+    type Case<'a> =
+        (&'a [(&'a str, &'a str)], &'a [&'a str], &'a [(&'a str, &'a str)], &'a [Option<Carries>]);
+    let (power, data) = (Some(Carries::Power), Some(Carries::Data));
+    let cases: [Case<'_>; 5] = [
+        // Each its own.
+        (power_and_data, &["port-7", "port-8"], power_and_data, &[power, data]),
+        // Which of two data ports? The power cable is plain all the same.
+        (power_and_data, &["port-7", "port-8"], two_data, &[power]),
+        // Two cables for one port.
+        (two_data, &["port-7", "port-8", "port-9"], power_and_data, &[power]),
+        // One cable of two ports was used: it is plain where it goes.
+        (two_data, &["port-9"], power_and_data, &[data]),
+        // None for it; what named no port at all stays as it was.
+        (power_and_data, &["port-7", "port-404"], no_power, &[None]),
+    ];
+    for (old, cables, new, left) in cases {
+        let before = wired(old, cables);
+        let entry = keep(&wired(new, &[]), &Id::new("display-1")).unwrap();
+        let PutOver { job: after, unplugged } = put_over(&before, &Id::new("display-1"), &entry).unwrap();
+        let carries = |id: &Id| after.pieces[0].ports.iter().find(|port| port.id == *id).map(|p| p.carries);
+        let hung = &after.walls[0].options[0].hangings[0].cables;
+        let used: Vec<_> = hung.iter().map(|wish| carries(&wish.port)).collect();
+        assert_eq!(used, left, "{old:?} {cables:?} {new:?}");
+        assert!(hung.iter().all(|wish| wish.ends_at.is_some()), "where they end stays");
+        let went: Vec<_> = unplugged.iter().map(|port| port.id.as_str()).collect();
+        let all = hung.len() + went.len();
+        assert_eq!(all, cables.len(), "each stays or is told of: {went:?}");
+        assert!(went.iter().all(|port| cables.contains(port)));
+    }
+}
+
+#[test]
+fn the_drop_of_a_mount_is_not_kept_but_what_it_says_of_the_mount_alone_is() {
+    let kept = |job: &Job| match keep(job, &Id::new("mount-1")).unwrap().thing {
+        Thing::Mount(mount) => (mount.drop, mount.hook_rise),
+        other => panic!("{other:?}"),
+    };
+    let inches = |value: f64| Length::inches(value).quantised();
+    let mut job = job();
+    job.mounts[0].drop = Some(inches(6.375));
+    assert_eq!(kept(&job), (None, None), "nothing is known of the display's threads");
+    let pattern = Pattern {
+        across: inches(16.0),
+        upright: inches(16.0),
+        down: Some(inches(5.5)),
+        right: None,
+        thread: None,
+        insert_depth: None,
+    };
+    job.pieces[0].pattern = Some(pattern);
+    assert_eq!(kept(&job), (None, Some(Offset(inches(-0.875)))), "the plate's top is below them");
+    let plan = |job: &Job| strikeline_solver::solve::solve(job, &Id::new("wall-1"), None);
+    let mut other = job.clone();
+    other.mounts[0].drop = None;
+    let plate_top = |job: &Job| plan(job).pieces[0].mount.as_ref().unwrap().plate.top;
+    assert_ne!(plate_top(&other), plate_top(&job));
+    let entry = keep(&job, &Id::new("mount-1")).unwrap();
+    let again = put_over(&other, &Id::new("mount-1"), &entry).unwrap().job;
+    assert!(
+        (plate_top(&again) - plate_top(&job)).abs() < Length::millimetres(1e-6),
+        "the same display, the same drop"
+    );
+    job.mounts[0].hook_rise = Some(Offset(inches(1.0)));
+    assert_eq!(kept(&job), (None, Some(Offset(inches(1.0)))), "what was measured stays");
+    job.mounts[0].hook_rise = None;
+    job.walls[0].options.clear();
+    assert_eq!(kept(&job).1, Some(Offset(inches(-0.875))), "where it hangs is assumed");
+    job.pieces.clear();
+    assert_eq!(kept(&job).1, None);
 }
 
 #[test]
