@@ -6,11 +6,13 @@ mod dialog;
 mod left_over;
 mod open_job;
 mod panes;
+mod shelf;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
 use crate::files::home::{Home, VARIABLE};
 use crate::files::journal::{self, Journal, LeftOver};
+use crate::panels::shelf::Shown;
 use crate::panels::{bar, follows, top_line};
 use crate::session::Session;
 use crate::theme;
@@ -18,6 +20,7 @@ use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
 use panes::Panes;
+use shelf::MyShelf;
 use std::path::PathBuf;
 use std::time::SystemTime;
 use strikeline_solver::job::Job;
@@ -30,6 +33,7 @@ pub struct App {
     queue: Queue,
     dialog: Option<Dialog>,
     panes: Panes,
+    my_shelf: MyShelf,
     /// What is done once the job is saved; nothing once the question for that was let go.
     after_save: Option<Command>,
     /// The field that gets the focus when the panels are shown next.
@@ -109,6 +113,7 @@ impl App {
             queue: Queue::new(),
             dialog: None,
             panes: Panes::default(),
+            my_shelf: MyShelf::default(),
             after_save: None,
             focus: None,
             as_read: None,
@@ -121,9 +126,14 @@ impl App {
         }
     }
 
-    /// The same with a home: it keeps unsaved work and recent jobs there, and offers what a crash left.
+    /// The same with a home: it keeps unsaved work, recent jobs and my shelf there, offers what a crash left, and
+    /// begins a new job with what is kept for that.
     #[must_use]
     pub fn at_home(mut self, context: &Context, home: &Home) -> Self {
+        self.my_shelf = MyShelf::at(home.shelf());
+        if self.session.short_form && !self.session.is_changed() {
+            self.begin_fresh();
+        }
         let left = journal::left_overs(&home.journal());
         if !left.unsaved.is_empty() {
             let offered = left_over::offered(&left.unsaved, SystemTime::now());
@@ -184,7 +194,14 @@ impl App {
 const NARROW: f32 = 1000.0;
 
 /// Shows what was measured and what follows, on either side of the drawing; on a narrow window one of them at a time.
-fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: &mut Panes) {
+fn sides(
+    ui: &mut Ui,
+    session: &mut Session,
+    view_state: &mut ViewState,
+    panes: &mut Panes,
+    on_shelf: &Shown,
+    queue: &mut Queue,
+) {
     let width = ui.available_width();
     let side = (width * 0.24).clamp(210.0, 330.0);
     let most = (width * 0.4).max(200.0);
@@ -197,7 +214,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: 
                 }
             });
             match view_state.side {
-                Side::Measured => panes.measured(ui, session, &plan),
+                Side::Measured => panes.measured(ui, session, &plan, on_shelf, queue),
                 Side::Follows => follows::ui(ui, session, view_state, &plan),
             }
         });
@@ -206,7 +223,7 @@ fn sides(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, panes: 
     Panel::left("measured")
         .default_size(side)
         .size_range(180.0..=most)
-        .show(ui, |ui| panes.measured(ui, session, &plan));
+        .show(ui, |ui| panes.measured(ui, session, &plan, on_shelf, queue));
     let plan = session.plan();
     Panel::right("follows")
         .default_size(side)
@@ -246,7 +263,8 @@ impl eframe::App for App {
             self.canvas.listen(ui, session, &mut self.view_state);
         }
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
-        sides(ui, session, &mut self.view_state, &mut self.panes);
+        let on_shelf = self.my_shelf.shown(session);
+        sides(ui, session, &mut self.view_state, &mut self.panes, on_shelf, &mut self.queue);
         let canvas = &mut self.canvas;
         let view_state = &mut self.view_state;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {

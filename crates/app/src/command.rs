@@ -2,9 +2,11 @@
 
 mod hand;
 mod listed;
+mod shelf;
 
 pub use hand::{HandKeys, hand_keys};
 pub use listed::{keys_of, listed, words};
+pub use shelf::{FromShelf, Kept, ToShelf};
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers, ThemePreference};
 use std::path::PathBuf;
@@ -52,6 +54,12 @@ pub enum Command {
     Fit,
     /// Show this.
     Show(Pane),
+    /// Put something of my shelf into the job.
+    PutFromShelf(FromShelf),
+    /// Keep something of the job on my shelf.
+    KeepOnShelf(ToShelf),
+    /// Take something off my shelf, by its file's name.
+    RemoveFromShelf(String),
     /// Take the light or the dark theme, or follow the system's.
     SetTheme(ThemePreference),
     /// Close the window.
@@ -63,6 +71,8 @@ pub enum Command {
 pub enum Pane {
     /// Reading a wall in one pull, in the place of what was measured.
     OnePull,
+    /// My shelf, in the place of what was measured.
+    Shelf,
     /// All that can be asked for, with a search.
     CommandList,
     /// All keys.
@@ -90,6 +100,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::N), Command::New),
         (keys(command, Key::Num0), Command::Fit),
         (keys(command, Key::L), Command::Show(Pane::OnePull)),
+        (keys(command, Key::B), Command::Show(Pane::Shelf)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

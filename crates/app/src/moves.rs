@@ -8,6 +8,7 @@ pub mod dimension;
 pub mod edge;
 mod extent;
 mod leading;
+mod hang;
 mod middle_height;
 pub mod one_pull;
 mod piece;
@@ -18,6 +19,7 @@ mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
 pub use leading::leading;
+pub use hang::{with_hung, with_mount};
 pub use middle_height::{middle_height, with_middle_height};
 pub use read_from::read_from;
 pub use rule::{

@@ -11,6 +11,7 @@ pub mod one_pull;
 mod opened;
 pub mod place;
 pub mod readings;
+pub mod shelf;
 pub mod short_form;
 pub mod top_line;
 

@@ -11,6 +11,7 @@ use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::solve::chosen_option;
 use strikeline_solver::subject::{Id, Subject};
 
@@ -56,7 +57,13 @@ impl Session {
     /// A job in which nothing is measured yet: one wall, one display, one mount.
     #[must_use]
     pub fn fresh() -> Self {
-        Self { short_form: true, ..Self::new(fresh_job(), None) }
+        Self::begun(fresh_job())
+    }
+
+    /// The same with what else is known at the beginning, such as a kit. Nothing of it counts as changed.
+    #[must_use]
+    pub fn begun(job: Job) -> Self {
+        Self { short_form: true, ..Self::new(job, None) }
     }
 
     /// What follows from the job as it is now.
@@ -76,6 +83,14 @@ impl Session {
         let wall = self.job.wall(&self.wall)?;
         let named = self.option.as_ref().and_then(|id| wall.options.iter().find(|one| one.id == *id));
         named.or_else(|| chosen_option(wall))
+    }
+
+    /// The piece that is meant where only one can be: the selected one, else the first of the shown option.
+    #[must_use]
+    pub fn meant_piece<'a>(&self, plan: &'a Plan) -> Option<&'a PiecePlan> {
+        let selected = self.selected.as_ref();
+        let selected = selected.and_then(|subject| plan.pieces.iter().find(|piece| piece.id == subject.id));
+        selected.or_else(|| plan.pieces.first())
     }
 
     /// Whether the job differs from its file.
@@ -124,7 +139,8 @@ impl Session {
 }
 
 /// A wall, a display and a mount of which nothing is known.
-fn fresh_job() -> Job {
+#[must_use]
+pub fn fresh_job() -> Job {
     let mut job = Job::new();
     let piece = job.give_id("display");
     job.pieces.push(Piece { id: piece, ..Piece::default() });

@@ -28,7 +28,8 @@ impl App {
         match command {
             Command::New => {
                 if self.may_leave(Command::New) {
-                    self.begin(Session::fresh());
+                    self.my_shelf.read();
+                    self.begin_fresh();
                 }
             }
             Command::AskOpen => {
@@ -95,6 +96,9 @@ impl App {
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,
             Command::Show(pane) => self.show(pane),
+            Command::PutFromShelf(what) => self.put_from_shelf(&what),
+            Command::KeepOnShelf(what) => self.keep_on_shelf(&what),
+            Command::RemoveFromShelf(file) => self.remove_from_shelf(&file),
             Command::SetTheme(preference) => context.set_theme(preference),
             Command::Close => {
                 if self.may_leave(Command::Close) {
@@ -125,6 +129,7 @@ impl App {
             self.focus = session.job.pieces.first().map(|piece| field_id(&piece.id, "width"));
         }
         self.session = session;
+        self.panes.shelf = None;
         self.view_state = ViewState::default();
         self.as_read = None;
         self.is_canonical = true;

@@ -3,8 +3,10 @@
 use super::App;
 use crate::command::{Command, Pane, Queue};
 use crate::panels::command_list::CommandList;
-use crate::panels::{key_page, measured, one_pull, short_form};
+use crate::panels::shelf::Shown;
+use crate::panels::{key_page, measured, one_pull, shelf, short_form};
 use crate::session::Session;
+use crate::view_state::Side;
 use egui::Ui;
 use strikeline_solver::plan::Plan;
 
@@ -12,6 +14,7 @@ use strikeline_solver::plan::Plan;
 #[derive(Debug, Default)]
 pub(super) struct Panes {
     one_pull: Option<one_pull::Panel>,
+    pub(super) shelf: Option<shelf::Panel>,
     command_list: Option<CommandList>,
     key_page: bool,
 }
@@ -21,10 +24,18 @@ impl App {
     pub(super) fn show(&mut self, pane: Pane) {
         match pane {
             Pane::OnePull => {
-                self.view_state.side = crate::view_state::Side::Measured;
+                self.view_state.side = Side::Measured;
+                self.panes.shelf = None;
                 if self.panes.one_pull.is_none() {
                     self.panes.one_pull = Some(one_pull::Panel::begin(&mut self.session));
                 }
+            }
+            Pane::Shelf => {
+                self.view_state.side = Side::Measured;
+                // What was read until now is in the job.
+                self.panes.one_pull = None;
+                self.panes.shelf = Some(shelf::Panel::default());
+                self.my_shelf.read();
             }
             Pane::CommandList => self.panes.command_list = Some(CommandList::default()),
             Pane::KeyPage => self.panes.key_page = true,
@@ -55,16 +66,28 @@ impl Panes {
     }
 
     /// Shows the panel of what was measured, or what stands in its place.
-    pub(super) fn measured(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan) {
-        match &mut self.one_pull {
-            Some(pull) => {
-                if !pull.ui(ui, session, plan) {
-                    self.one_pull = None;
-                    ui.request_repaint();
-                }
+    pub(super) fn measured(
+        &mut self,
+        ui: &mut Ui,
+        session: &mut Session,
+        plan: &Plan,
+        on_shelf: &Shown,
+        queue: &mut Queue,
+    ) {
+        if let Some(pull) = &mut self.one_pull {
+            if !pull.ui(ui, session, plan) {
+                self.one_pull = None;
+                ui.request_repaint();
             }
-            None if session.short_form => short_form::ui(ui, session, plan),
-            None => measured::ui(ui, session, plan),
+        } else if let Some(shelf) = &mut self.shelf {
+            if !shelf.ui(ui, session, plan, on_shelf, queue) {
+                self.shelf = None;
+                ui.request_repaint();
+            }
+        } else if session.short_form {
+            short_form::ui(ui, session, plan, &on_shelf.things, queue);
+        } else {
+            measured::ui(ui, session, plan);
         }
     }
 

@@ -46,6 +46,10 @@ pub fn hand_keys() -> Vec<HandKeys> {
         ),
         one_pull(),
         told(
+            "In my shelf, in the name of what is to be kept",
+            &[("Enter", "keeps it, where nothing on the shelf is called so yet")],
+        ),
+        told(
             "In the list of commands",
             &[("Enter", "does the first that is shown"), ("Escape", "closes it")],
         ),

@@ -15,6 +15,7 @@ pub fn words(command: &Command) -> Option<&'static str> {
         Command::Redo => Some("Redo: one step forward again"),
         Command::Fit => Some("Show the whole wall"),
         Command::Show(Pane::OnePull) => Some("One pull: read a wall from one datum"),
+        Command::Show(Pane::Shelf) => Some("My shelf: put in or keep what was measured once"),
         Command::Show(Pane::CommandList) => Some("List of commands"),
         Command::Show(Pane::KeyPage) => Some("Page of keys"),
         Command::SetTheme(ThemePreference::System) => Some("Theme: as the system's"),
@@ -32,7 +33,10 @@ pub fn words(command: &Command) -> Option<&'static str> {
         | Command::AskLeftOver
         | Command::TakeUp(_)
         | Command::ThrowAway(_)
-        | Command::Forget(_) => None,
+        | Command::Forget(_)
+        | Command::PutFromShelf(_)
+        | Command::KeepOnShelf(_)
+        | Command::RemoveFromShelf(_) => None,
     }
 }
 
@@ -48,6 +52,7 @@ pub fn listed() -> Vec<Command> {
         Command::Redo,
         Command::Fit,
         Command::Show(Pane::OnePull),
+        Command::Show(Pane::Shelf),
         Command::Show(Pane::CommandList),
         Command::Show(Pane::KeyPage),
         Command::SetTheme(ThemePreference::System),
@@ -94,6 +99,9 @@ mod tests {
             "TakeUp",
             "ThrowAway",
             "Forget",
+            "PutFromShelf",
+            "KeepOnShelf",
+            "RemoveFromShelf",
         ];
         let listed = listed();
         let named: Vec<String> = listed.iter().map(|command| format!("{command:?}")).collect();
@@ -106,7 +114,7 @@ mod tests {
         for command in &listed {
             assert!(words(command).is_some_and(|words| !words.is_empty()), "{command:?}");
         }
-        for pane in [Pane::OnePull, Pane::CommandList, Pane::KeyPage] {
+        for pane in [Pane::OnePull, Pane::Shelf, Pane::CommandList, Pane::KeyPage] {
             assert!(listed.contains(&Command::Show(pane)), "{pane:?}");
         }
         let distinct: BTreeSet<_> = listed.iter().filter_map(words).collect();

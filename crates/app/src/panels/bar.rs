@@ -32,6 +32,9 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         ui.separator();
         ask(ui, true, "Whole wall", Command::Fit);
         ask(ui, true, "One pull", Command::Show(Pane::OnePull));
+        if is_wide {
+            ask(ui, true, "My shelf", Command::Show(Pane::Shelf));
+        }
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
         if is_wide {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));

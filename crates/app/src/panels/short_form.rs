@@ -1,17 +1,20 @@
 //! A new job's form: what one person measures, in that order, for a complete set of marks. A tap on what is usual
 //! stands in until it is measured.
 
+mod from_shelf;
 mod pattern;
 mod walls;
 
 use super::measured::{field_id, section, titled};
 use super::measured_field;
+use super::shelf::{Kind, Stored};
+use crate::command::{Command, Pane, Queue};
 use crate::moves;
 use crate::session::Session;
 use crate::theme;
 use crate::widgets::chips::chips;
 use crate::widgets::field_order::in_order;
-use crate::widgets::quantity_field::quantity_field;
+use crate::widgets::quantity_field::{forget, quantity_field};
 use egui::{Button, RichText, ScrollArea, Ui};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::{Mount, UsualPlate};
@@ -30,13 +33,16 @@ const DIAGONALS_IN: [u8; 7] = [32, 43, 50, 55, 65, 75, 85];
 const TOLD: f32 = 62.0;
 
 /// Shows the form. Its fields write the job as they are typed in.
-pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &[Stored], queue: &mut Queue) {
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
         ui.heading("New job");
         let more = ui.add(Button::new("Show everything"));
         if more.on_hover_text("All that can be measured, in place of these few").clicked() {
             session.short_form = false;
+        }
+        if ui.button("My shelf").on_hover_text("What was measured once").clicked() {
+            queue.push(Command::Show(Pane::Shelf));
         }
     });
     // Always as high, whatever it says: fields that moved while they are typed in would slip from under the hand.
@@ -47,9 +53,13 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     ui.separator();
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         in_order(ui, fields(&session.job, &session.wall), |ui| {
-            display(ui, &mut session.job);
-            mount(ui, &mut session.job);
-            wall(ui, session);
+            let mut is_put = display(ui, &mut session.job, shelf, queue);
+            is_put |= mount(ui, &mut session.job, shelf, queue);
+            wall(ui, session, shelf, queue);
+            if is_put {
+                // What was typed and not understood gives way to what was measured.
+                fields(&session.job, &session.wall).into_iter().for_each(|field| forget(ui, field));
+            }
             middle(ui, session, plan);
         });
         assumed(ui, plan);
@@ -71,16 +81,19 @@ fn fields(job: &Job, wall: &Id) -> Vec<egui::Id> {
     fields
 }
 
-fn display(ui: &mut Ui, job: &mut Job) {
+/// Whether another display was asked for.
+fn display(ui: &mut Ui, job: &mut Job, shelf: &[Stored], queue: &mut Queue) -> bool {
     let allowed = measured_field(job);
-    let Some(piece) = job.pieces.first_mut() else { return };
+    let Some(piece) = job.pieces.first_mut() else { return false };
     section(ui, "Display");
+    let is_put = from_shelf::ui(ui, shelf, Kind::Piece, &piece.id, queue);
     diagonal(ui, piece);
     let id = piece.id.clone();
     quantity_field(ui, field_id(&id, "width"), "Display width", &mut piece.width, allowed);
     quantity_field(ui, field_id(&id, "height"), "Display height", &mut piece.height, allowed);
     quantity_field(ui, field_id(&id, "mass"), "Mass", &mut piece.mass, allowed);
     pattern::ui(ui, piece);
+    is_put
 }
 
 /// The diagonal on the box: a usual size stands in until width and height are measured.
@@ -94,13 +107,16 @@ fn diagonal(ui: &mut Ui, piece: &mut Piece) {
     }
 }
 
-fn mount(ui: &mut Ui, job: &mut Job) {
+/// Whether another mount was asked for.
+fn mount(ui: &mut Ui, job: &mut Job, shelf: &[Stored], queue: &mut Queue) -> bool {
     let allowed = measured_field(job);
-    let Some(mount) = job.mounts.first_mut() else { return };
+    let Some(mount) = job.mounts.first_mut() else { return false };
     section(ui, "Mount");
+    let is_put = from_shelf::ui(ui, shelf, Kind::Mount, &mount.id, queue);
     plate(ui, mount);
     let id = field_id(&mount.id, "drop");
     quantity_field(ui, id, "Drop, display's top to plate's", &mut mount.drop, allowed);
+    is_put
 }
 
 /// A usual plate: it stands in until the mount's own is measured.
@@ -117,10 +133,11 @@ fn plate(ui: &mut Ui, mount: &mut Mount) {
     }
 }
 
-fn wall(ui: &mut Ui, session: &mut Session) {
+fn wall(ui: &mut Ui, session: &mut Session, shelf: &[Stored], queue: &mut Queue) {
     let allowed = measured_field(&session.job);
     let Some(wall) = session.job.walls.iter_mut().find(|wall| wall.id == session.wall) else { return };
     section(ui, "Wall");
+    from_shelf::ui(ui, shelf, Kind::Wall, &wall.id, queue);
     made_of(ui, wall);
     let id = wall.id.clone();
     quantity_field(ui, field_id(&id, "width"), "Wall width", &mut wall.width, allowed);

@@ -183,7 +183,7 @@ impl Entry {
 
 /// What a wall is built of. What lies beyond it, whether it bears and whether it is wet are of its place: they
 /// are asked anew of each wall, since a cut or a hole may hang on them.
-pub(super) fn construction(wall: &Wall) -> Wall {
+pub(crate) fn construction(wall: &Wall) -> Wall {
     Wall {
         left_end: wall.left_end,
         right_end: wall.right_end,

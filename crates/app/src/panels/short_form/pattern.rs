@@ -37,6 +37,10 @@ pub(super) fn ui(ui: &mut Ui, piece: &mut Piece) {
     if let Some(pattern) = &piece.pattern {
         half = Half { across: Some(pattern.across), upright: Some(pattern.upright) };
     }
+    if piece.pattern.is_none() && half.across.is_some() && half.upright.is_some() {
+        // Two values were a pattern: it was taken out elsewhere.
+        half = Half::default();
+    }
     let before = half;
     if let Some(tapped) = chips(ui, "Mounting pattern, mm", names.iter().map(String::as_str), held) {
         let usual = USUAL_MM.get(tapped).filter(|_| held != Some(tapped)).map(|usual| lengths(*usual));
