@@ -35,5 +35,7 @@ mod panels;
 mod room;
 #[path = "gestures/rules.rs"]
 mod rules;
+#[path = "gestures/shelf.rs"]
+mod shelf;
 #[path = "gestures/touch.rs"]
 mod touch;

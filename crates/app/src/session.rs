@@ -68,7 +68,10 @@ impl Session {
 
     /// What follows from the job as it is now.
     pub fn plan(&mut self) -> Rc<Plan> {
-        // An option that is no more (undone, or another job) gives way to the chosen one.
+        // A wall that is no more (it was added, and that undone) gives way to the first, an option to the chosen one.
+        if self.job.wall(&self.wall).is_none() {
+            self.wall = self.job.walls.first().map(|wall| wall.id.clone()).unwrap_or_default();
+        }
         let option = self.option.as_ref().filter(|id| self.shown_wall_has(id));
         self.solved.plan(&self.job, &self.wall, option)
     }
@@ -173,6 +176,15 @@ mod tests {
         assert!(session.is_changed() && session.can_undo());
         session.undo();
         assert!(!session.is_changed() && session.can_redo());
+    }
+
+    #[test]
+    fn a_wall_that_is_no_more_gives_way_to_the_first() {
+        let mut session = Session::fresh();
+        let first = session.wall.clone();
+        session.wall = Id::new("gone");
+        assert_eq!(session.plan().wall, first);
+        assert_eq!(session.wall, first);
     }
 
     #[test]

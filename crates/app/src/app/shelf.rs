@@ -16,7 +16,7 @@ use crate::session::{Session, fresh_job};
 use sizes::sizes;
 use std::path::{Path, PathBuf};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::port::{Carries, Port};
+use strikeline_solver::job::port::Carries;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Style;
@@ -147,15 +147,13 @@ impl App {
         let name = &entry.name;
         let told = match &what.over {
             Some(id) => {
-                let Some(PutOver { job, unplugged }) = put_over(&self.session.job, id, &entry) else {
-                    return;
-                };
-                self.session.job = job;
-                let cables: String = unplugged.iter().map(unplugged_words).collect();
-                if !cables.is_empty() && self.panes.shelf.is_none() {
-                    self.waiting.push(Dialog::Message(cables.trim_start().to_owned()));
+                let Some(over) = put_over(&self.session.job, id, &entry) else { return };
+                let went = went(&over);
+                self.session.job = over.job;
+                if !went.is_empty() && self.panes.shelf.is_none() {
+                    self.waiting.push(Dialog::Message(went.trim_start().to_owned()));
                 }
-                format!("{name} is in the job, in the place of what was there.{cables}")
+                format!("{name} is in the job, in the place of what was there.{went}")
             }
             None => {
                 let beside = self.put_beside(&entry);
@@ -240,12 +238,20 @@ impl App {
     }
 }
 
-/// That a cable went with the display that was there, in a sentence with a space before it.
-fn unplugged_words(port: &Port) -> String {
-    let called = match (&port.name, port.carries) {
-        (Some(name), _) => name.as_str(),
-        (None, Carries::Power) => "the power port",
-        (None, Carries::Data) => "a data port",
-    };
-    format!(" The cable of {called} was taken out, since there is no one port for it now: choose it again.")
+/// What went with what was there, in sentences, each with a space before it.
+fn went(over: &PutOver) -> String {
+    let mut went = String::new();
+    if over.drop_went {
+        went.push_str(" The drop was measured with that: measure it again.");
+    }
+    for port in &over.unplugged {
+        let called = match (&port.name, port.carries) {
+            (Some(name), _) => name.as_str(),
+            (None, Carries::Power) => "the power port",
+            (None, Carries::Data) => "a data port",
+        };
+        let said = format!(" The cable of {called} has no port that is plainly its own now: choose one.");
+        went.push_str(&said);
+    }
+    went
 }

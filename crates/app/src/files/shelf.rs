@@ -2,6 +2,7 @@
 
 pub mod entry;
 pub mod keep;
+mod pairs;
 pub mod put;
 
 use super::place::{self, Place};

@@ -1,12 +1,9 @@
 //! From a job to the shelf. Pure.
 
 use super::entry::{Defaults, Entry, Thing, construction};
-use std::collections::BTreeSet;
+use super::pairs::by_itself;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::mount::Mount;
-use strikeline_solver::solve::assumed_option;
 use strikeline_solver::subject::Id;
-use strikeline_solver::tape::Offset;
 
 /// A copy of a mount, a piece or a wall of a job, for the shelf: a wall's construction alone, a mount without
 /// its drop. `None` where the job has none of this id.
@@ -25,35 +22,6 @@ pub fn keep(job: &Job, id: &Id) -> Option<Entry> {
     }
     let wall = job.wall(id)?;
     Some(Entry { name: named(&wall.name, "Wall"), thing: Thing::Wall(Box::new(construction(wall))) })
-}
-
-/// A mount without what was measured of it and a display together. The drop to the plate is another under
-/// another display; where it is known how far down the display's threads are, what it says of the mount alone is
-/// kept: how far the plate's top is above them.
-fn by_itself(job: &Job, mount: &Mount) -> Mount {
-    let mut alone = mount.clone();
-    let drop = alone.drop.take();
-    let down = hung_on(job, &mount.id)
-        .and_then(|piece| job.piece(&piece))
-        .and_then(|piece| piece.pattern.as_ref()?.down);
-    if let (None, Some(drop), Some(down)) = (alone.hook_rise, drop, down) {
-        alone.hook_rise = Some(Offset((down - drop).quantised().with_unit(drop.unit())));
-    }
-    alone
-}
-
-/// The piece that hangs on a mount, where it is everywhere the same one.
-fn hung_on(job: &Job, mount: &Id) -> Option<Id> {
-    let assumed = assumed_option(job);
-    let options: Vec<_> = job.walls.iter().flat_map(|wall| &wall.options).collect();
-    let options = if options.is_empty() { vec![&assumed] } else { options };
-    let hangings = options.iter().flat_map(|option| &option.hangings);
-    let mut pieces: BTreeSet<&Id> = hangings
-        .filter(|hanging| hanging.mount.as_ref() == Some(mount))
-        .map(|hanging| &hanging.piece)
-        .collect();
-    let piece = pieces.pop_first()?;
-    pieces.is_empty().then(|| piece.clone())
 }
 
 /// A copy of a job's kit.

@@ -4,6 +4,7 @@
 mod cables;
 
 use super::entry::{Entry, Thing, construction};
+use super::pairs;
 use std::collections::BTreeMap;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
@@ -62,28 +63,36 @@ pub struct PutOver {
     pub job: Job,
     /// Ports of the old piece whose cables went with it, since the new one has no one port for them.
     pub unplugged: Vec<Port>,
+    /// Whether a drop to the plate went, since it was measured with the old piece.
+    pub drop_went: bool,
 }
 
 /// Puts a thing of the shelf in the place of one of the job, which keeps its id and whatever hangs on that; a
 /// wall is only built of something else. `None` where the job has none of this kind with this id.
 ///
 /// The parts of a mount or piece (holes, ports) have new ids: what was done to a hole of the old one finds it
-/// gone. Cables go over to the new ports where it is plain to which.
+/// gone. Cables go over to the new ports where it is plain to which, and a drop stays only where it was measured with what is there now.
 #[must_use]
 pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<PutOver> {
+    let before = job;
     let mut job = job.clone();
     let mut unplugged = Vec::new();
+    let mut drop_went = false;
     match own(&mut job, entry) {
         Thing::Mount(mount) => {
             let old = job.mounts.iter_mut().find(|mount| mount.id == *id)?;
-            *old = Mount { id: id.clone(), ..*mount };
+            let mut new = Mount { id: id.clone(), ..*mount };
+            pairs::take_over(&mut new, old);
+            drop_went = old.drop.is_some() && new.drop.is_none();
+            *old = new;
         }
         Thing::Piece(mut piece) => {
             let old = job.pieces.iter_mut().find(|piece| piece.id == *id)?;
             piece.id = id.clone();
-            let before = std::mem::replace(old, *piece);
+            let was = std::mem::replace(old, *piece);
             let ports = old.ports.clone();
-            unplugged = cables::replug(&mut job, id, &before.ports, &ports);
+            unplugged = cables::replug(&mut job, id, &was.ports, &ports);
+            drop_went = pairs::part(&mut job, before, &was);
         }
         Thing::Wall(new) => {
             let wall = job.walls.iter_mut().find(|wall| wall.id == *id)?;
@@ -96,7 +105,7 @@ pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<PutOver> {
         }
         Thing::Kit(_) | Thing::Defaults(_) => return None,
     }
-    Some(PutOver { job, unplugged })
+    Some(PutOver { job, unplugged, drop_went })
 }
 
 /// A copy of the thing in which every id is one that the job gave.

@@ -3,7 +3,8 @@ use super::keep::{keep, keep_defaults, keep_kit};
 use super::put::{Put, PutOver, put, put_over};
 use super::*;
 use crate::files::job_file::read_job_text;
-use strikeline_solver::job::piece::Pattern;
+use strikeline_solver::job::mount::Mount;
+use strikeline_solver::job::piece::{Pattern, Piece};
 use strikeline_solver::job::port::Carries;
 use strikeline_solver::job::wall::{Beyond, End};
 use strikeline_solver::job::{Job, Units};
@@ -213,7 +214,7 @@ fn cables_go_over_to_the_one_port_that_carries_the_same_and_the_others_go() {
     for (old, cables, new, left) in cases {
         let before = wired(old, cables);
         let entry = keep(&wired(new, &[]), &Id::new("display-1")).unwrap();
-        let PutOver { job: after, unplugged } = put_over(&before, &Id::new("display-1"), &entry).unwrap();
+        let PutOver { job: after, unplugged, .. } = put_over(&before, &Id::new("display-1"), &entry).unwrap();
         let carries = |id: &Id| after.pieces[0].ports.iter().find(|port| port.id == *id).map(|p| p.carries);
         let hung = &after.walls[0].options[0].hangings[0].cables;
         let used: Vec<_> = hung.iter().map(|wish| carries(&wish.port)).collect();
@@ -264,6 +265,32 @@ fn the_drop_of_a_mount_is_not_kept_but_what_it_says_of_the_mount_alone_is() {
     assert_eq!(kept(&job).1, Some(Offset(inches(-0.875))), "where it hangs is assumed");
     job.pieces.clear();
     assert_eq!(kept(&job).1, None);
+}
+
+#[test]
+fn a_drop_stays_only_with_what_it_was_measured_with() {
+    let inches = |value: f64| Length::inches(value).quantised();
+    let (mount, display) = (Id::new("mount-1"), Id::new("display-1"));
+    let (kept_mount, kept_display) = (keep(&job(), &mount).unwrap(), keep(&job(), &display).unwrap());
+    let drop = Some(inches(6.0));
+    // What hung there was measured: another mount, or another display, has another drop.
+    let mut known = job();
+    known.mounts[0].drop = drop;
+    for (id, entry) in [(&mount, &kept_mount), (&display, &kept_display)] {
+        let over = put_over(&known, id, entry).unwrap();
+        assert_eq!((over.job.mounts[0].drop, over.drop_went), (None, true), "{id}");
+    }
+    // Nothing was known of what hung there but the drop: it was measured with what is named now.
+    let mut blank = job();
+    blank.mounts[0] = Mount { id: mount.clone(), drop, ..Mount::default() };
+    blank.pieces[0] = Piece { id: display.clone(), diagonal: Some(inches(55.0)), ..Piece::default() };
+    for (id, entry) in [(&mount, &kept_mount), (&display, &kept_display)] {
+        let over = put_over(&blank, id, entry).unwrap();
+        assert_eq!((over.job.mounts[0].drop, over.drop_went), (drop, false), "{id}");
+    }
+    known.walls[0].options[0].hangings[0].mount = None;
+    let over = put_over(&known, &display, &kept_display).unwrap();
+    assert_eq!((over.job.mounts[0].drop, over.drop_went), (drop, false), "it hung on something else");
 }
 
 #[test]

@@ -27,7 +27,10 @@ pub(super) fn ui(
             ui.set_width(width);
             ui.vertical(|ui| {
                 let shown = Row { title: &one.name, colour: None, text: &one.sizes, is_selected: false };
-                if row(ui, Id::unique(("stored", &one.file)), shown).clicked() {
+                let response = row(ui, Id::unique(("stored", &one.file)), shown);
+                let called = format!("Put in: {}", one.name);
+                response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &called));
+                if response.clicked() {
                     let what = FromShelf { file: one.file.clone(), over: over.cloned() };
                     queue.push(Command::PutFromShelf(what));
                     *doomed = None;
