@@ -2,7 +2,7 @@
 
 use crate::command::{Command, Pane, Queue, keys_of};
 use crate::session::Session;
-use egui::{Button, ThemePreference, Ui};
+use egui::{Align, Button, Layout, ThemePreference, Ui};
 
 /// Narrower than this the bar leaves to the list of commands what is asked for least, in points (chosen: the bar
 /// stays one line).
@@ -43,7 +43,11 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         ui.separator();
         let title = if session.job.title.is_empty() { "Untitled job" } else { &session.job.title };
         let changed = if session.is_changed() { ", not saved" } else { "" };
-        ui.add(egui::Label::new(format!("{title}{changed}")).truncate());
+        // In what room is left, be it none: a title that wrapped would make the bar two lines.
+        let room = egui::vec2(ui.available_size_before_wrap().x, ui.spacing().interact_size.y);
+        ui.allocate_ui_with_layout(room, Layout::left_to_right(Align::Center), |ui| {
+            ui.add(egui::Label::new(format!("{title}{changed}")).truncate());
+        });
     });
 }
 

@@ -24,12 +24,12 @@ pub(super) fn sizes(thing: &Thing, style: Style) -> String {
     if parts.is_empty() { "nothing measured".to_owned() } else { parts.join(", ") }
 }
 
-/// So many of something; empty for none.
+/// So many of something, never torn at a line's end; empty for none.
 fn counted(count: usize, one: &str, more: &str) -> String {
     match count {
         0 => String::new(),
-        1 => format!("1 {one}"),
-        _ => format!("{count} {more}"),
+        1 => format!("1\u{a0}{one}"),
+        _ => format!("{count}\u{a0}{more}"),
     }
 }
 
@@ -198,7 +198,7 @@ mod tests {
             ("p", "48 1/2\" \u{d7} 28 1/4\", 28 kg, pattern 400\u{d7}300 mm"),
             ("bar", "sound bar, 40\" wide"),
             ("box", "diagonal 55\""),
-            ("m", "tilting, plate 20\" \u{d7} 8\", 1 hole, 2 slots"),
+            ("m", "tilting, plate 20\" \u{d7} 8\", 1\u{a0}hole, 2\u{a0}slots"),
             ("like", "arm, planned with an arm's plate for one stud"),
             ("bare", "flush, plate not measured"),
             ("w", "board and tile, 1 1/4\" thick, wood studs 1 1/2\" \u{d7} 3 1/2\", insulated"),
@@ -206,7 +206,7 @@ mod tests {
         ] {
             assert_eq!(sizes(&keep(&job, &Id::new(id)).unwrap().thing, style), said);
         }
-        assert_eq!(sizes(&keep_kit(&job).thing, style), "1 size of fasteners, 2 tools");
+        assert_eq!(sizes(&keep_kit(&job).thing, style), "1\u{a0}size of fasteners, 2\u{a0}tools");
         assert_eq!(sizes(&keep_defaults(&job).thing, style), "inches, to 1/8 in, UK code figures");
         assert_eq!(sizes(&keep_kit(&Job::new()).thing, style), "nothing measured");
     }

@@ -87,7 +87,7 @@ fn ask(ui: &mut Ui, asked: &mut Naming, things: &[Stored], queue: &mut Queue) ->
         .id(Id::unique("name on the shelf"))
         .min_size(egui::vec2(0.0, crate::theme::TOUCH))
         .align(egui::Align2::LEFT_CENTER)
-        .desired_width(f32::INFINITY);
+        .desired_width(ui.available_width() - 10.0);
     let field = ui.add(field).labelled_by(label.id);
     if std::mem::take(&mut asked.wants_focus) {
         field.request_focus();

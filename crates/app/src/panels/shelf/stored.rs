@@ -4,10 +4,10 @@ use super::Stored;
 use crate::command::{Command, FromShelf, Queue};
 use crate::widgets::row::{Row, row};
 use egui::accesskit::Role;
-use egui::{Button, Id, Label, Ui, WidgetInfo, vec2};
+use egui::{Button, Frame, Id, Label, Ui, WidgetInfo, vec2};
 
 /// The width of the button beside a thing, in points.
-const BESIDE: f32 = 76.0;
+const BESIDE: f32 = 70.0;
 
 /// Shows it. `over` is what of the job a tap puts it in the place of.
 pub(super) fn ui(
@@ -22,12 +22,13 @@ pub(super) fn ui(
         return;
     }
     ui.horizontal_top(|ui| {
-        let width = (ui.available_width() - BESIDE - 16.0).max(60.0);
+        let width = (ui.available_width() - BESIDE - ui.spacing().item_spacing.x - 4.0).max(60.0);
         ui.allocate_ui(vec2(width, 0.0), |ui| {
             ui.set_width(width);
             ui.vertical(|ui| {
                 let shown = Row { title: &one.name, colour: None, text: &one.sizes, is_selected: false };
-                let response = row(ui, Id::unique(("stored", &one.file)), shown);
+                let outline = Frame::new().stroke(ui.visuals().widgets.inactive.bg_stroke).corner_radius(2);
+                let response = outline.show(ui, |ui| row(ui, Id::unique(("stored", &one.file)), shown)).inner;
                 let called = format!("Put in: {}", one.name);
                 response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &called));
                 if response.clicked() {
@@ -37,6 +38,7 @@ pub(super) fn ui(
                 }
             });
         });
+        ui.spacing_mut().button_padding.x = 6.0;
         let button = ui.add(Button::new("Take off").min_size(vec2(BESIDE, 0.0)));
         button.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("Take off: {}", one.name)));
         if button.clicked() {
