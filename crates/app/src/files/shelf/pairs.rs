@@ -41,21 +41,31 @@ pub(super) fn by_itself(job: &Job, mount: &Mount) -> Mount {
     alone
 }
 
-/// Takes the drop from the mounts that a piece hung on, now that another piece has its place. Whether there was one.
-/// Of a piece of which nothing was measured the drop stays: it was measured with the one that is named now.
+/// Takes the drop from the mounts that a piece hung on, now that another piece has its place. Whether one is to be
+/// measured again, since the new piece's threads do not give it. Of a piece of which nothing was measured the drop stays: it was measured with the one that is named now.
 pub(super) fn part(job: &mut Job, before: &Job, old: &Piece) -> bool {
     let Piece { id, kind, name, diagonal, .. } = old.clone();
     if *old == (Piece { id, kind, name, diagonal, ..Piece::default() }) {
         return false;
     }
-    let mut was_there = false;
+    let mut is_lacking = false;
     for pair in pairs(before).iter().filter(|pair| pair.piece == old.id) {
-        for mount in job.mounts.iter_mut().filter(|mount| mount.id == pair.mount && mount.drop.is_some()) {
-            *mount = by_itself(before, mount);
-            was_there = true;
-        }
+        let Some(mount) = job.mount(&pair.mount).filter(|mount| mount.drop.is_some()) else { continue };
+        let alone = by_itself(before, mount);
+        is_lacking |= lacks_drop(job, &alone);
+        job.mounts.iter_mut().filter(|mount| mount.id == pair.mount).for_each(|mount| *mount = alone.clone());
     }
-    was_there
+    is_lacking
+}
+
+/// Whether the drop to a mount's plate is neither measured nor given by the threads of what hangs on it.
+pub(super) fn lacks_drop(job: &Job, mount: &Mount) -> bool {
+    let down = |piece: &Id| job.piece(piece)?.pattern.as_ref()?.down;
+    let is_given = || {
+        mount.hook_rise.is_some()
+            && pairs(job).iter().filter(|pair| pair.mount == mount.id).all(|pair| down(&pair.piece).is_some())
+    };
+    mount.drop.is_none() && !is_given()
 }
 
 /// The drop that a mount put over an old one takes from it: that of an old one of which no plate was known, since it

@@ -63,7 +63,7 @@ pub struct PutOver {
     pub job: Job,
     /// Ports of the old piece whose cables went with it, since the new one has no one port for them.
     pub unplugged: Vec<Port>,
-    /// Whether a drop to the plate went, since it was measured with the old piece.
+    /// Whether a drop to the plate is to be measured again, since it was measured with the old piece or mount.
     pub drop_went: bool,
 }
 
@@ -83,8 +83,8 @@ pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<PutOver> {
             let old = job.mounts.iter_mut().find(|mount| mount.id == *id)?;
             let mut new = Mount { id: id.clone(), ..*mount };
             pairs::take_over(&mut new, old);
-            drop_went = old.drop.is_some() && new.drop.is_none();
-            *old = new;
+            let had_drop = std::mem::replace(old, new.clone()).drop.is_some();
+            drop_went = had_drop && pairs::lacks_drop(&job, &new);
         }
         Thing::Piece(mut piece) => {
             let old = job.pieces.iter_mut().find(|piece| piece.id == *id)?;

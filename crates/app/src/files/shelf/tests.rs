@@ -227,6 +227,11 @@ fn cables_go_over_to_the_one_port_that_carries_the_same_and_the_others_go() {
     }
 }
 
+fn pattern() -> Pattern {
+    let apart = Length::inches(16.0).quantised();
+    Pattern { across: apart, upright: apart, down: None, right: None, thread: None, insert_depth: None }
+}
+
 #[test]
 fn the_drop_of_a_mount_is_not_kept_but_what_it_says_of_the_mount_alone_is() {
     let kept = |job: &Job| match keep(job, &Id::new("mount-1")).unwrap().thing {
@@ -237,15 +242,7 @@ fn the_drop_of_a_mount_is_not_kept_but_what_it_says_of_the_mount_alone_is() {
     let mut job = job();
     job.mounts[0].drop = Some(inches(6.375));
     assert_eq!(kept(&job), (None, None), "nothing is known of the display's threads");
-    let pattern = Pattern {
-        across: inches(16.0),
-        upright: inches(16.0),
-        down: Some(inches(5.5)),
-        right: None,
-        thread: None,
-        insert_depth: None,
-    };
-    job.pieces[0].pattern = Some(pattern);
+    job.pieces[0].pattern = Some(Pattern { down: Some(inches(5.5)), ..pattern() });
     assert_eq!(kept(&job), (None, Some(Offset(inches(-0.875)))), "the plate's top is below them");
     let plan = |job: &Job| strikeline_solver::solve::solve(job, &Id::new("wall-1"), None);
     let mut other = job.clone();
@@ -288,6 +285,19 @@ fn a_drop_stays_only_with_what_it_was_measured_with() {
         let over = put_over(&blank, id, entry).unwrap();
         assert_eq!((over.job.mounts[0].drop, over.drop_went), (drop, false), "{id}");
     }
+    // Where both displays' threads are known the drop to the other follows.
+    let down = |value| Some(Pattern { down: Some(inches(value)), ..pattern() });
+    known.pieces[0].pattern = down(5.0);
+    let mut other = job();
+    other.pieces[0].pattern = down(4.0);
+    let over = put_over(&known, &display, &keep(&other, &display).unwrap()).unwrap();
+    assert_eq!((over.job.mounts[0].drop, over.drop_went), (None, false));
+    assert_eq!(over.job.mounts[0].hook_rise, Some(Offset(inches(-1.0))));
+    let mut rising = kept_mount.clone();
+    let Thing::Mount(risen) = &mut rising.thing else { panic!("{rising:?}") };
+    risen.hook_rise = Some(Offset(inches(1.0)));
+    let over = put_over(&known, &mount, &rising).unwrap();
+    assert_eq!((over.job.mounts[0].drop, over.drop_went), (None, false));
     known.walls[0].options[0].hangings[0].mount = None;
     let over = put_over(&known, &display, &kept_display).unwrap();
     assert_eq!((over.job.mounts[0].drop, over.drop_went), (drop, false), "it hung on something else");
