@@ -142,7 +142,7 @@ impl Canvas {
         }
         held::rings(&painter, theme, &grabbable, self.drag.as_ref(), hovered.filter(|_| figure.is_none()));
         if let Some(drag) = &self.drag {
-            held::snaps(&painter, theme, drag, &plan, &window);
+            held::snaps(ui, drag, &plan, &window);
         }
         self.over(ui, session, view_state, &window);
     }

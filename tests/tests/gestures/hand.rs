@@ -296,3 +296,29 @@ fn without_a_plate_the_gap_leads() {
     let left = plan(&mut harness).pieces[0].outline.left;
     assert!(is_near(left, inches(20.0)), "{left:?}");
 }
+
+#[test]
+fn what_a_held_thing_is_drawn_to_is_told_while_it_is_held() {
+    let mut harness = window();
+    let from = middle(&mut harness, HandleKind::Piece, "display-1");
+    drag(&mut harness, from, vec2(64.0, 0.0));
+    let told = |harness: &Harness<'_, App>| harness.query_all_by_label("to its rule's own place").count();
+    let now = middle(&mut harness, HandleKind::Piece, "display-1");
+    press_and_move(&mut harness, now, from - now + vec2(3.0, 0.0));
+    assert_eq!(told(&harness), 1);
+    // It keeps a little longer than it came, and then lets go. To the right a stud is near.
+    for (off, count) in [(-9.0, 1), (-11.5, 0), (-9.0, 0), (-6.0, 1)] {
+        harness.hover_at(from + vec2(off, 0.0));
+        harness.step();
+        assert_eq!(told(&harness), count, "{off}");
+    }
+    harness.drop_at(from);
+    harness.run();
+    assert_eq!(told(&harness), 0);
+    assert_eq!(job(&harness), room());
+    let shelf = middle(&mut harness, HandleKind::Feature, "shelf-1");
+    let hit = middle(&mut harness, HandleKind::Hit, "hit-2");
+    press_and_move(&mut harness, shelf, vec2(hit.x - shelf.x + 4.0, 40.0));
+    let words = ["to the stud", "to the wall's middle", "to Screen's"];
+    assert!(words.iter().any(|words| harness.query_all_by_label_contains(words).count() > 0));
+}

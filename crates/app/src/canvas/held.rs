@@ -8,7 +8,10 @@ use super::snap::{Line, Target};
 use crate::moves::HandleKind;
 use crate::theme;
 use crate::view_state::Window;
-use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Stroke, Theme, Ui, Vec2, pos2, vec2};
+use egui::accesskit::Role;
+use egui::{
+    Align2, CursorIcon, Id, Painter, Pos2, Rect, Sense, Stroke, Theme, Ui, Vec2, WidgetInfo, pos2, vec2,
+};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::geometry::{Axis, Point};
 use strikeline_solver::plan::Plan;
@@ -63,8 +66,9 @@ pub(super) fn rings(
 }
 
 /// The lines that draw what is held, and in a word what they are.
-pub(super) fn snaps(painter: &Painter, theme: Theme, drag: &Drag, plan: &Plan, window: &Window) {
+pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window) {
     let Some(snapped) = drag.snapped() else { return };
+    let (painter, theme) = (&ui.painter_at(window.canvas), ui.theme());
     let canvas = window.canvas;
     let at = window.pointer_from_wall(snapped.to);
     let line = |target: &Target, axis: Axis| {
@@ -85,7 +89,11 @@ pub(super) fn snaps(painter: &Painter, theme: Theme, drag: &Drag, plan: &Plan, w
             Axis::Across => (pos2(place.x + 6.0, (at.y + canvas.top()) / 2.0), Align2::LEFT_CENTER),
             Axis::Upright => (pos2((at.x + canvas.left()) / 2.0, place.y - 6.0), Align2::CENTER_BOTTOM),
         };
-        word(painter, theme, canvas, corner, anchor, &target.what.words(plan));
+        let words = target.what.words(plan);
+        let rect = word(painter, theme, canvas, corner, anchor, &words);
+        // A screen reader is told too.
+        let response = ui.interact(rect, Id::unique(("drawn to", axis == Axis::Across)), Sense::hover());
+        response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
     };
     if let Some(target) = &snapped.across {
         line(target, Axis::Across);
@@ -96,7 +104,7 @@ pub(super) fn snaps(painter: &Painter, theme: Theme, drag: &Drag, plan: &Plan, w
 }
 
 /// A word on a ground of its own, so that it reads over the drawing; within the canvas.
-fn word(painter: &Painter, theme: Theme, canvas: Rect, at: Pos2, anchor: Align2, text: &str) {
+fn word(painter: &Painter, theme: Theme, canvas: Rect, at: Pos2, anchor: Align2, text: &str) -> Rect {
     let galley =
         painter.layout_no_wrap(text.to_owned(), theme::font(13.0, Weight::Semibold), theme::accent(theme));
     let mut rect = anchor.anchor_size(at, galley.size());
@@ -105,4 +113,5 @@ fn word(painter: &Painter, theme: Theme, canvas: Rect, at: Pos2, anchor: Align2,
     rect = rect.translate(vec2((canvas.left() + 4.0 - rect.left()).max(0.0), 0.0));
     painter.rect_filled(rect.expand(3.0), 2.0, theme::desk(theme));
     painter.galley(rect.min, galley, theme::accent(theme));
+    rect
 }

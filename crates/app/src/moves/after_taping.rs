@@ -5,6 +5,7 @@ use super::piece;
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::mark::Stage;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::tape::Offset;
@@ -84,9 +85,9 @@ fn nudge(offset: &mut Offset, more: Length, asked: Length) {
     };
 }
 
-/// The marks on tape that are at another place in the later plan.
+/// The marks on tape that are at another place in the later plan. The strips of a sweep are on the hits, and stay.
 fn moved_tapes(before: &Plan, after: &Plan) -> Vec<MovedTape> {
-    let taped = before.marks.iter().filter(|mark| mark.on_tape);
+    let taped = before.marks.iter().filter(|mark| mark.on_tape && mark.stage != Stage::Find);
     taped
         .filter_map(|mark| {
             let from = mark.place?;
@@ -127,6 +128,7 @@ mod tests {
         assert_eq!(before.pieces[0].outline.centre().y, now.pieces[0].outline.centre().y);
         let corners = tapes.iter().filter(|tape| tape.mark.part_str().contains("corner")).count();
         assert_eq!(corners, 4, "{tapes:?}");
+        assert!(!tapes.iter().any(|tape| tape.mark.part_str().contains("sweep")), "hits stay: {tapes:?}");
         for tape in &tapes {
             assert!((tape.right + by).abs().mm() < 1e-6 && tape.up.abs().mm() < 1e-6, "{tape:?}");
         }

@@ -28,7 +28,7 @@ pub fn button(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     }
     let button = egui::Button::new("After taping\u{2026}").min_size(vec2(0.0, theme::TOUCH));
     let response = ui.add(button);
-    egui::Popup::menu(&response)
+    egui::Popup::from_toggle_button_response(&response)
         .id(Id::unique("after taping"))
         .close_behavior(egui::PopupCloseBehavior::CloseOnClickOutside)
         .width(300.0)
