@@ -18,8 +18,8 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
-pub use leading::leading;
 pub use hang::{with_hung, with_mount};
+pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
 pub use read_from::read_from;
 pub use rule::{
