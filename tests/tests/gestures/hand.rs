@@ -113,15 +113,15 @@ fn an_edge_is_found_by_name_and_nudged_by_arrows() {
 fn a_screen_reader_selects_and_nudges_a_handle() {
     let mut harness = window();
     // The handle and no row of a list: a screen reader is told where it is.
-    let handle = |harness: &mut Harness<'_, App>, asks: fn(&egui_kittest::Node<'_>)| {
+    fn handle<'a>(harness: &'a Harness<'_, App>) -> egui_kittest::Node<'a> {
         let all = harness.get_all_by_role_and_label(Role::Button, "Low shelf");
         let mut told = all.filter(|node| node.value().is_some_and(|value| value.starts_with("middle")));
-        asks(&told.next().expect("the handle"));
-    };
-    handle(&mut harness, |node| node.click_accesskit());
+        told.next().expect("the handle")
+    }
+    handle(&harness).click_accesskit();
     harness.run();
     assert_eq!(harness.state().session().selected, Some(Id::new("shelf-1").whole()));
-    handle(&mut harness, |node| node.increment_accesskit());
+    handle(&harness).increment_accesskit();
     harness.run();
     assert_eq!(shelf(&harness).across.left.unwrap().by, inches(80.0 + 1.0 / 16.0));
     harness.get_by_role_and_label(Role::Button, "Low shelf's top").decrement_accesskit();
