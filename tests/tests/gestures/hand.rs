@@ -109,19 +109,19 @@ fn an_edge_is_found_by_name_and_nudged_by_arrows() {
     assert_eq!(other.query_all_by_label("Low shelf's top").count(), 0);
 }
 
+/// The handle of a name and no row of a list: a screen reader is told where it is.
+fn handle<'a>(harness: &'a Harness<'_, App>, name: &'a str) -> egui_kittest::Node<'a> {
+    let mut all = harness.get_all_by_role_and_label(Role::Button, name);
+    all.find(|node| node.value().is_some_and(|value| value.starts_with("middle"))).expect("the handle")
+}
+
 #[test]
 fn a_screen_reader_selects_and_nudges_a_handle() {
     let mut harness = window();
-    // The handle and no row of a list: a screen reader is told where it is.
-    fn handle<'a>(harness: &'a Harness<'_, App>) -> egui_kittest::Node<'a> {
-        let all = harness.get_all_by_role_and_label(Role::Button, "Low shelf");
-        let mut told = all.filter(|node| node.value().is_some_and(|value| value.starts_with("middle")));
-        told.next().expect("the handle")
-    }
-    handle(&harness).click_accesskit();
+    handle(&harness, "Low shelf").click_accesskit();
     harness.run();
     assert_eq!(harness.state().session().selected, Some(Id::new("shelf-1").whole()));
-    handle(&harness).increment_accesskit();
+    handle(&harness, "Low shelf").increment_accesskit();
     harness.run();
     assert_eq!(shelf(&harness).across.left.unwrap().by, inches(80.0 + 1.0 / 16.0));
     harness.get_by_role_and_label(Role::Button, "Low shelf's top").decrement_accesskit();

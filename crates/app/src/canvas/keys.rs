@@ -4,7 +4,6 @@ use super::grab::Grabbable;
 use super::handles::{self, Asked};
 use super::menu::Menu;
 use super::{Canvas, nowhere};
-use crate::moves::things::without;
 use crate::moves::{self, HandleKind};
 use crate::session::Session;
 use crate::view_state::Window;
@@ -14,8 +13,7 @@ use strikeline_solver::tape::Graduation;
 use strikeline_solver::units::Length;
 
 impl Canvas {
-    /// Arrow keys move what has the focus by one graduation; with Shift by an inch or 10 mm. Delete takes it out.
-    /// Shift+F10 opens its menu.
+    /// Arrow keys move what has the focus by one graduation; with Shift by an inch or 10 mm. Shift+F10 opens its menu.
     pub(super) fn keys(&mut self, ui: &Ui, session: &mut Session, window: &Window) {
         if self.is_held() {
             return;
@@ -28,12 +26,6 @@ impl Canvas {
         let presses = ui.input(|input| input.events.iter().filter_map(arrow).collect::<Vec<_>>());
         for (right, up, is_long) in presses {
             nudge(session, &focused, right, up, is_long);
-        }
-        let is_whole = focused.subject.part.is_none();
-        if is_whole && ui.input(|input| input.key_pressed(Key::Delete)) {
-            session.job = without(&session.job, &focused.handle.id);
-            session.selected = None;
-            return;
         }
         if ui.input(|input| input.modifiers.shift && input.key_pressed(Key::F10)) {
             let usual = plan.survey.outline.centre().y;
