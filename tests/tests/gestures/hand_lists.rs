@@ -265,3 +265,16 @@ fn a_nudged_hole_moves_its_piece_and_is_no_thing_to_take_out() {
     harness.run();
     assert_eq!(nudge(&job(&harness)).right.length(), inches(1.0 / 16.0));
 }
+
+#[test]
+fn the_list_of_what_was_measured_opens_a_thing_only_when_the_hand_is_off() {
+    let mut harness = window();
+    let at = middle(&mut harness, HandleKind::Feature, "shelf-1");
+    let opened = |harness: &Harness<'_, App>| harness.query_all_by_label("Stands proud").count();
+    press_and_move(&mut harness, at, vec2(0.0, 0.0));
+    assert_eq!(harness.state().session().selected, Some(Id::new("shelf-1").whole()));
+    assert_eq!(opened(&harness), 0, "the finger is down");
+    harness.drop_at(at);
+    harness.run();
+    assert_eq!(opened(&harness), 1);
+}

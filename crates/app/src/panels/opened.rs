@@ -43,7 +43,9 @@ impl Opened {
             kept.is_begun = true;
         }
         let mut from_elsewhere = false;
-        if kept.selected != session.selected {
+        // Nothing moves under a hand that is down: the list follows when it is off.
+        let is_quiet = ui.input(|input| !input.pointer.any_down() && !input.any_touches());
+        if is_quiet && kept.selected != session.selected {
             kept.selected.clone_from(&session.selected);
             let thing = session.selected.as_ref().and_then(|subject| row_of(&session.job, plan, subject));
             if let Some(thing) = thing
