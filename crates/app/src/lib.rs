@@ -4,6 +4,7 @@
 //! know quantities but no job.
 
 pub mod history;
+mod kinds;
 pub mod solved;
 pub mod moves;
 pub mod view_state;

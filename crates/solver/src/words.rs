@@ -15,7 +15,7 @@ mod reading;
 #[cfg(test)]
 mod sample;
 mod things;
-mod top_line;
+mod place_line;
 mod wish;
 
 pub use assumed::{assumed, settled, usual_plate};
@@ -25,7 +25,7 @@ pub use finding::finding;
 pub use mark::mark;
 pub use mark_name::{mark_name, stage};
 pub use next::next;
+pub use place_line::place_line;
 pub use plan_text::plan_text;
-pub use things::{feature_kind, hidden_kind, thing};
-pub use top_line::{place_line, top_line};
+pub use things::thing;
 pub use wish::wish;

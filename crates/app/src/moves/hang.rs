@@ -13,23 +13,28 @@ use strikeline_solver::solve::assumed_option;
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::{Length, LengthUnit};
 
-/// The job with a piece of it hung in the shown option too, on a mount of which nothing is known. The plan is
-/// the job's as it was before the piece.
+/// The job with a piece of it hung in the shown option too. The plan is the job's as it was before the piece.
 ///
 /// A display goes beside the last piece that hangs there, anything else under the first display; the only one
-/// goes where an assumed option would have it.
+/// goes where an assumed option would have it. A sound bar hangs on its display, anything else on a mount of
+/// which nothing is known.
 #[must_use]
 pub fn with_hung(job: &Job, plan: &Plan, piece: &Id) -> Job {
     let mut after = with_option(job, plan);
     let Some(kind) = job.piece(piece).map(|piece| piece.kind) else { return after };
     let Some((across, upright)) = place(job, plan, kind) else { return after };
-    let mount = after.give_id("mount");
-    after.mounts.push(Mount { id: mount.clone(), ..Mount::default() });
+    let display = plan.pieces.iter().find(|piece| piece.kind == PieceKind::Display);
+    let hung_on = display.filter(|_| kind == PieceKind::SoundBar).map(|display| display.id.clone());
+    let mount = hung_on.is_none().then(|| {
+        let id = after.give_id("mount");
+        after.mounts.push(Mount { id: id.clone(), ..Mount::default() });
+        id
+    });
     let hanging = Hanging {
         id: after.give_id("hanging"),
         piece: piece.clone(),
-        mount: Some(mount),
-        hung_on: None,
+        mount,
+        hung_on,
         across,
         upright,
         nudge: Nudge::default(),
@@ -127,7 +132,7 @@ mod tests {
             let hung = sample::plan(&after);
             assert_eq!(hung.pieces.len(), 2, "{kind:?}");
             let new = hung.pieces.iter().find(|piece| piece.id == id).unwrap();
-            assert!(new.mount.is_some());
+            assert_eq!(new.mount.is_none(), kind == PieceKind::SoundBar, "a bar hangs on its display");
             assert_eq!(hung.pieces[0].outline, first, "the first stays");
             let gap = Length::inches(2.0);
             let (apart, level) = match kind {

@@ -12,7 +12,6 @@ mod framing;
 mod hidden;
 mod hit;
 mod job;
-mod kinds;
 mod kit;
 mod mount;
 mod mount_parts;
@@ -36,7 +35,6 @@ pub(super) use floor::{flatness_reading, floor_reading, new_flatness, new_floor}
 pub(super) use hidden::hidden;
 pub(super) use hit::{hit, new_hit};
 pub(super) use job::job;
-pub(super) use kinds::{FEATURES, HIDDEN, PIECES};
 pub(super) use kit::{box_stock, cable_stock, fastener, measure};
 pub(super) use mount::mount;
 pub(super) use names::Names;
@@ -45,6 +43,7 @@ pub(super) use piece::piece;
 pub(super) use wall::wall;
 
 use super::measured::field_id;
+use crate::kinds;
 use crate::widgets::choice::choice;
 use crate::widgets::quantity_field::{Allowed, Quantity, quantity_field};
 use crate::widgets::text_field::{notes_field, number_field, text_field};
@@ -293,11 +292,6 @@ pub(super) fn complete(job: &mut Job) {
         // Ids that stand twice were refused when the job was read, and none is given twice.
         let _ = job.complete_ids();
     }
-}
-
-/// What a usual plate is called in its list.
-pub(super) fn usual_plate(like: strikeline_solver::job::mount::UsualPlate) -> &'static str {
-    names::words_of(kinds::USUAL_PLATES, &like)
 }
 
 /// What a measuring tool is called in its list.

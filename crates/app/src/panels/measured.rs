@@ -4,6 +4,7 @@
 use super::edit::{self, Around, Ask};
 use super::opened::{Opened, job_row};
 use super::{place, readings};
+use crate::kinds;
 use crate::moves::things::NewThing;
 use crate::session::Session;
 use crate::theme;
@@ -14,6 +15,7 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, MeasureKind};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id as JobId;
+use strikeline_solver::words;
 
 /// The id of a field, from the id of the thing it belongs to and the field's name in the file.
 #[must_use]
@@ -154,9 +156,9 @@ fn pieces(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             list.tapped = tapped.or(list.tapped.take());
         }
     }
-    let kinds: Vec<&str> = edit::PIECES.iter().map(|(_, words)| *words).collect();
+    let kinds: Vec<&str> = kinds::PIECES.iter().map(|(_, words)| *words).collect();
     list.add(ui, "Add piece\u{2026}", &kinds, |place| {
-        edit::PIECES.get(place).map(|(kind, _)| NewThing::Piece(*kind))
+        kinds::PIECES.get(place).map(|(kind, _)| NewThing::Piece(*kind))
     });
 }
 
@@ -166,7 +168,7 @@ fn mounts(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
         let title = list.around.names().mount(mount);
         let plate = mount.plate.as_ref();
         let text = match (plate.map_or(0, |plate| plate.holes.len() + plate.slots.len()), mount.like) {
-            (0, Some(like)) => format!("like {}, not measured", edit::usual_plate(like)),
+            (0, Some(like)) => format!("like {}, not measured", words::usual_plate(like)),
             (0, None) => "no holes measured".to_owned(),
             (1, _) => "1 hole".to_owned(),
             (count, _) => format!("{count} holes"),

@@ -3,6 +3,7 @@
 
 use super::edit;
 use super::measured::{List, section};
+use crate::kinds;
 use crate::moves::things::NewThing;
 use egui::Ui;
 use strikeline_solver::job::Job;
@@ -35,9 +36,9 @@ pub(super) fn ui(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id) {
         let (title, text) = (names.thing(&one.id), names.extent(&one.id));
         list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::feature(ui, around, one));
     }
-    let kinds: Vec<&str> = edit::FEATURES.iter().map(|(_, words)| *words).collect();
+    let kinds: Vec<&str> = kinds::FEATURES.iter().map(|(_, words)| *words).collect();
     list.add(ui, "Add on the wall\u{2026}", &kinds, |place| {
-        edit::FEATURES.get(place).map(|(kind, _)| NewThing::Feature(*kind))
+        kinds::FEATURES.get(place).map(|(kind, _)| NewThing::Feature(*kind))
     });
 
     section(ui, "Floor and flatness");
@@ -75,9 +76,9 @@ pub(super) fn ui(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id) {
         let (title, text) = (names.thing(&one.id), names.extent(&one.id));
         list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::hidden(ui, around, one));
     }
-    let kinds: Vec<&str> = edit::HIDDEN.iter().map(|(_, words)| *words).collect();
+    let kinds: Vec<&str> = kinds::HIDDEN.iter().map(|(_, words)| *words).collect();
     list.add(ui, "Add in the wall\u{2026}", &kinds, |place| {
-        edit::HIDDEN.get(place).map(|(kind, _)| NewThing::Hidden(*kind))
+        kinds::HIDDEN.get(place).map(|(kind, _)| NewThing::Hidden(*kind))
     });
 
     options(ui, list, job, shown, plan);

@@ -127,7 +127,7 @@ fn taken(plan: &Plan, what: &AssumedWhat) -> Option<String> {
 
 /// What a usual plate is called, within a sentence.
 #[must_use]
-pub fn usual_plate(like: UsualPlate) -> &'static str {
+pub const fn usual_plate(like: UsualPlate) -> &'static str {
     match like {
         UsualPlate::NarrowRail => "a narrow rail",
         UsualPlate::TwoRails => "a plate of two rails",

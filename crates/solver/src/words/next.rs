@@ -16,7 +16,7 @@ pub fn next(plan: &Plan) -> String {
 }
 
 /// The same without a capital and a full stop.
-pub(super) fn to_be_done(plan: &Plan) -> Option<String> {
+fn to_be_done(plan: &Plan) -> Option<String> {
     match plan.next.as_ref()? {
         Next::Measure(assumed) => Some(to_do(plan, assumed)),
         Next::Mend(place) => Some(mend(plan, plan.findings.get(*place)?)),

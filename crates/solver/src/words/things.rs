@@ -261,7 +261,7 @@ pub(super) fn piece_kind(kind: PieceKind) -> &'static str {
 
 /// A kind of feature, without an article: `window`.
 #[must_use]
-pub fn feature_kind(kind: FeatureKind) -> &'static str {
+pub(super) fn feature_kind(kind: FeatureKind) -> &'static str {
     match kind {
         FeatureKind::Window => "window",
         FeatureKind::Door => "door",
@@ -286,7 +286,7 @@ pub fn feature_kind(kind: FeatureKind) -> &'static str {
 
 /// A kind of hidden thing, without an article: `pipe`.
 #[must_use]
-pub fn hidden_kind(kind: HiddenKind) -> &'static str {
+pub(super) fn hidden_kind(kind: HiddenKind) -> &'static str {
     match kind {
         HiddenKind::FireBlock => "fire block",
         HiddenKind::Pipe => "pipe",

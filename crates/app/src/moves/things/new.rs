@@ -8,15 +8,14 @@ use strikeline_solver::job::feature::{Feature, FeatureKind};
 use strikeline_solver::job::hidden::{Hidden, HiddenKind};
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::mount::Mount;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::{Piece, PieceKind};
 use strikeline_solver::job::place::{
-    AcrossDatum, AcrossExtent, AcrossReading, UpDown, UprightDatum, UprightExtent, UprightReading,
+    AcrossDatum, AcrossExtent, AcrossReading, UprightDatum, UprightExtent, UprightReading,
 };
-use strikeline_solver::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
+use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::{Length, LengthUnit};
@@ -35,7 +34,8 @@ pub fn with_new(job: &Job, plan: &Plan, what: NewThing, at: Option<Point>) -> (J
         NewThing::Piece(kind) => piece(job, plan, kind, at),
         NewThing::Mount => {
             let mut after = job.clone();
-            let id = mount(&mut after);
+            let id = after.give_id("mount");
+            after.mounts.push(Mount { id: id.clone(), ..Mount::default() });
             (after, id)
         }
         NewThing::Wall => {
@@ -163,15 +163,8 @@ fn hit(job: &Job, plan: &Plan, kind: HitKind, at: Option<Point>) -> (Job, Id) {
     (after, id)
 }
 
-/// A mount of which nothing is known.
-fn mount(job: &mut Job) -> Id {
-    let id = job.give_id("mount");
-    job.mounts.push(Mount { id: id.clone(), ..Mount::default() });
-    id
-}
-
 fn piece(job: &Job, plan: &Plan, kind: PieceKind, at: Option<Point>) -> (Job, Id) {
-    let mut after = moves::with_option(job, plan);
+    let mut after = job.clone();
     let id = after.give_id(match kind {
         PieceKind::Display => "display",
         PieceKind::SoundBar => "sound_bar",
@@ -179,68 +172,11 @@ fn piece(job: &Job, plan: &Plan, kind: PieceKind, at: Option<Point>) -> (Job, Id
         PieceKind::Box => "box",
     });
     after.pieces.push(Piece { id: id.clone(), kind, ..Piece::default() });
-    let display = plan.pieces.iter().find(|piece| piece.kind == PieceKind::Display);
-    // A sound bar goes wherever its display goes.
-    let hung_on = display.filter(|_| kind == PieceKind::SoundBar && at.is_none()).map(|display| &display.id);
-    let own_mount = hung_on.is_none().then(|| mount(&mut after));
-    let (across, upright) = beside_or_under(plan, kind, display);
-    let hanging = Hanging {
-        id: after.give_id("hanging"),
-        piece: id.clone(),
-        mount: own_mount,
-        hung_on: hung_on.cloned(),
-        across,
-        upright,
-        nudge: Nudge::default(),
-        cables: Vec::new(),
-    };
-    let option = shown_option(&mut after, plan);
-    if let Some(option) = option {
-        option.hangings.push(hanging);
-    } else {
-        let id = after.give_id("option");
-        push(&mut after, plan, |wall| {
-            wall.options.push(WallOption { id, hangings: vec![hanging], ..WallOption::default() });
-        });
-    }
+    after = moves::with_hung(&after, plan, &id);
     if let Some(at) = at {
         pointed_at(&mut after, plan, &id, at);
     }
     (after, id)
-}
-
-/// Between a piece and the next, where nothing was said: a hand goes in (chosen).
-fn usual_gap(plan: &Plan) -> Length {
-    whole(plan, Length::millimetres(50.0))
-}
-
-/// Where a further piece goes until something else is said: a display beside the last piece, anything else
-/// under the display; the first one in the middle of the wall, at the height that an assumed option has.
-fn beside_or_under(plan: &Plan, kind: PieceKind, display: Option<&PiecePlan>) -> (AcrossRule, UprightRule) {
-    match (kind, display, plan.pieces.last()) {
-        (PieceKind::SoundBar | PieceKind::Shelf | PieceKind::Box, Some(display), _) => (
-            AcrossRule::On(display.id.clone()),
-            UprightRule::Gap {
-                side: UpDown::Down,
-                of: display.id.clone(),
-                by: usual_gap(plan),
-                follow: Follow::default(),
-            },
-        ),
-        (_, _, Some(last)) => (
-            AcrossRule::Beside {
-                from: AcrossDatum::Edge(last.id.part("right")),
-                toward: None,
-                by: usual_gap(plan),
-            },
-            UprightRule::Aligned { of: PieceHeight::Centre, with: last.id.part("centre") },
-        ),
-        (_, _, None) => {
-            let by = whole(plan, Length::millimetres(1524.0));
-            let from = UprightDatum::Floor;
-            (AcrossRule::OnWall, UprightRule::Height { of: PieceHeight::Centre, from, toward: None, by })
-        }
-    }
 }
 
 /// Puts a piece's middle where a hand pointed.

@@ -12,11 +12,12 @@ use strikeline_solver::job::port::{Carries, Points, ReadFrom};
 use strikeline_solver::job::wall::{Beyond, ControlLine, End};
 use strikeline_solver::job::{CodeSet, Purpose, Units};
 use strikeline_solver::tape::Graduation;
+use strikeline_solver::words::usual_plate;
 
 macro_rules! list {
     ($(#[$doc:meta])* $name:ident of $kind:ident { $($variant:ident: $words:literal,)+ }) => {
         $(#[$doc])*
-        pub(in crate::panels) const $name: &[($kind, &str)] = &[$(($kind::$variant, $words)),+];
+        pub(crate) const $name: &[($kind, &str)] = &[$(($kind::$variant, $words)),+];
         // Every kind has its words.
         const _: fn($kind) = |kind| match kind { $($kind::$variant => (),)+ };
     };
@@ -53,12 +54,15 @@ list! { /// What is hung.
 list! { /// What it is hung with.
     MOUNTS of MountKind { Flush: "flush", Tilting: "tilting", Arm: "arm", PullDown: "pull-down", }
 }
-list! { /// A plate to plan with until the real one is measured.
-    USUAL_PLATES of UsualPlate {
-        NarrowRail: "a narrow rail", TwoRails: "two long rails", ArmOnOneStud: "an arm on one stud",
-        ArmOnTwoStuds: "an arm on two studs", PullDown: "a pull-down plate",
-    }
-}
+
+/// A plate to plan with until the real one is measured, called as a plan calls it.
+pub(crate) const USUAL_PLATES: &[(UsualPlate, &str)] = &[
+    (UsualPlate::NarrowRail, usual_plate(UsualPlate::NarrowRail)),
+    (UsualPlate::TwoRails, usual_plate(UsualPlate::TwoRails)),
+    (UsualPlate::ArmOnOneStud, usual_plate(UsualPlate::ArmOnOneStud)),
+    (UsualPlate::ArmOnTwoStuds, usual_plate(UsualPlate::ArmOnTwoStuds)),
+    (UsualPlate::PullDown, usual_plate(UsualPlate::PullDown)),
+];
 list! { /// The way a piece moves last.
     LIFTS of LiftDirection {
         Down: "down on to the plate", Right: "to the right", Left: "to the left",

@@ -1,7 +1,6 @@
 //! The one line over the drawing.
 
 use super::datum;
-use super::next::to_be_done;
 use super::phrase::{amount, capital, side_of};
 use super::reading::line_end;
 use super::things::{Called, above_floor, along};
@@ -11,18 +10,8 @@ use crate::plan::mark::{Mark, MarkWhat, Reading};
 use crate::plan::piece::{MountedPlan, PiecePlan};
 use crate::units::Length;
 
-/// The plate's centre line and top by their readings, the piece's own centre where it is another, and what to
-/// do now. Without a mount the piece's own middle and top.
-#[must_use]
-pub fn top_line(plan: &Plan, piece: &PiecePlan) -> String {
-    let line = place_line(plan, piece);
-    match to_be_done(plan) {
-        Some(next) => format!("{line} Next: {next}."),
-        None => line,
-    }
-}
-
-/// The same without what to do now: for every piece but the first.
+/// The plate's centre line and top by their readings, and the piece's own centre where it is another. Without a
+/// mount the piece's own middle and top.
 #[must_use]
 pub fn place_line(plan: &Plan, piece: &PiecePlan) -> String {
     let mut parts = match &piece.mount {
@@ -32,7 +21,9 @@ pub fn place_line(plan: &Plan, piece: &PiecePlan) -> String {
     if let Some(first) = parts.first_mut() {
         *first = capital(first);
     }
-    let assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.assumed);
+    // What was measured of the plate's holes decides where its middle is.
+    let assumed =
+        piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.assumed || mount.middle_assumed);
     format!("{}{}.", if assumed { "Assumed: " } else { "" }, parts.join("; "))
 }
 
@@ -109,10 +100,9 @@ mod tests {
     fn the_line_is_told_by_its_readings() {
         let plan = sample::plan();
         assert_eq!(
-            top_line(&plan, &plan.pieces[0]),
+            place_line(&plan, &plan.pieces[0]),
             "Centre line 24 1/4\" right of the left corner; level line 52\" above the floor at its left end, 52 \
-             1/4\" above the floor at its right end; display's centre 1 1/4\" right of the centre line. Next: probe \
-             at hole 1."
+             1/4\" above the floor at its right end; display's centre 1 1/4\" right of the centre line."
         );
     }
 
@@ -124,9 +114,17 @@ mod tests {
         level.readings[1].steps = level.readings[0].steps;
         plan.pieces[0].mount.as_mut().unwrap().offset = inches("0");
         assert_eq!(
-            top_line(&plan, &plan.pieces[0]),
+            place_line(&plan, &plan.pieces[0]),
             "Centre line 24 1/4\" right of the left corner; level line 52\" above the floor."
         );
+    }
+
+    #[test]
+    fn a_middle_that_hangs_on_a_usual_plate_is_told_as_assumed() {
+        let mut plan = sample::plan();
+        assert!(!place_line(&plan, &plan.pieces[0]).starts_with("Assumed: "));
+        plan.pieces[0].mount.as_mut().unwrap().middle_assumed = true;
+        assert!(place_line(&plan, &plan.pieces[0]).starts_with("Assumed: "));
     }
 
     #[test]
@@ -135,13 +133,13 @@ mod tests {
         plan.marks.clear();
         plan.next = None;
         plan.pieces[0].assumed = true;
-        let text = top_line(&plan, &plan.pieces[0]);
+        let text = place_line(&plan, &plan.pieces[0]);
         assert!(
             text.starts_with("Assumed: Centre line 24 1/4\" right of the left corner; level line 52"),
             "{text}"
         );
         plan.pieces[0].mount = None;
-        let text = top_line(&plan, &plan.pieces[0]);
+        let text = place_line(&plan, &plan.pieces[0]);
         assert_eq!(
             text,
             "Assumed: The display's centre 25 1/2\" right of the left corner; its top 58\" above the floor."
