@@ -36,6 +36,8 @@ pub struct App {
     my_shelf: MyShelf,
     /// What is done once the job is saved; nothing once the question for that was let go.
     after_save: Option<Command>,
+    /// Whether another job was begun since the last frame: what was half typed or opened belongs to the one before.
+    is_begun: bool,
     /// The field that gets the focus when the panels are shown next.
     focus: Option<Id>,
     /// The text of the file as it was read or last saved.
@@ -115,6 +117,7 @@ impl App {
             panes: Panes::default(),
             my_shelf: MyShelf::default(),
             after_save: None,
+            is_begun: false,
             focus: None,
             as_read: None,
             is_canonical: true,
@@ -255,6 +258,10 @@ impl eframe::App for App {
     }
 
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        if std::mem::take(&mut self.is_begun) {
+            // All that fields and lists keep from frame to frame goes by ids, and another job may have the same.
+            ui.data_mut(egui::util::IdTypeMap::clear);
+        }
         if let Some(field) = self.focus.take() {
             ui.memory_mut(|memory| memory.request_focus(field));
         }

@@ -211,3 +211,29 @@ fn asked_to_close_and_save_first_the_window_closes_when_the_job_is_saved() {
     }
     assert!(path.exists() && closes);
 }
+
+#[test]
+fn what_was_half_typed_stays_with_its_own_job() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("room.ron");
+    std::fs::write(&path, write_job_text(&room()).unwrap()).unwrap();
+    // Unchanged, so that it may be left: what was typed is not understood, and never came into the job.
+    let mut harness = window();
+    let typed = |harness: &Harness<'_, App>| {
+        harness.get_all_by_role_and_label(Role::TextInput, "Width").next().unwrap().value()
+    };
+    assert_eq!(typed(&harness).as_deref(), Some("48 in"));
+    harness.get_all_by_role_and_label(Role::TextInput, "Width").next().unwrap().focus();
+    harness.run();
+    harness.event(Event::Text(" and a bit".to_owned()));
+    harness.run();
+    assert_ne!(typed(&harness).as_deref(), Some("48 in"));
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    harness.run();
+    harness.event(Event::Text(path.display().to_string()));
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Open").click();
+    harness.run();
+    assert_eq!(harness.state().session().path.as_deref(), Some(path.as_path()));
+    assert_eq!(typed(&harness).as_deref(), Some("48 in"), "the other job has a display of the same id");
+}

@@ -129,6 +129,7 @@ impl App {
             self.focus = session.job.pieces.first().map(|piece| field_id(&piece.id, "width"));
         }
         self.session = session;
+        self.is_begun = true;
         self.panes.shelf = None;
         self.view_state = ViewState::default();
         self.as_read = None;

@@ -35,10 +35,7 @@ impl Opened {
     /// What is open in this frame. At first that is the first piece: its width is on its box.
     pub(super) fn of(ui: &Ui, session: &Session, plan: &Plan) -> Self {
         let mut kept: Kept = ui.data(|data| data.get_temp(kept_id())).unwrap_or_default();
-        // A job that was begun or opened since has other things; in one that was changed it was taken out.
-        let is_other =
-            !session.can_undo() && kept.open.as_ref().is_some_and(|id| !is_there(&session.job, id));
-        if !kept.is_begun || is_other {
+        if !kept.is_begun {
             kept.open = session.job.pieces.first().map(|piece| piece.id.clone());
             kept.is_begun = true;
         }
@@ -76,13 +73,6 @@ impl Opened {
         };
         ui.data_mut(|data| data.insert_temp(kept_id(), kept));
     }
-}
-
-/// Whether a job has a row of this id.
-fn is_there(job: &Job, id: &Id) -> bool {
-    let mut is_there = *id == job_row();
-    job.clone().each_entry(&mut |_, entry| is_there |= entry == id);
-    is_there
 }
 
 /// The row that a subject belongs to: of a hole its mount, of a hanging its piece. A mark has none: it is not
