@@ -93,6 +93,13 @@ pub enum What {
         /// Threads apart upright.
         upright: Length,
     },
+    /// The mount's brackets were measured on other threads than the piece has.
+    BracketsOffThreads {
+        /// The brackets apart, as measured.
+        apart: Length,
+        /// The piece's threads apart sideways.
+        across: Length,
+    },
     /// No room to bring the piece in above or beside its place.
     NoLiftRoom {
         /// Where it is brought in.
@@ -272,6 +279,7 @@ impl What {
             Self::HoleOnHidden { .. } => "hole_on_hidden",
             Self::OverRating { .. } => "over_rating",
             Self::PatternOutside { .. } => "pattern_outside",
+            Self::BracketsOffThreads { .. } => "brackets_off_threads",
             Self::NoLiftRoom { .. } => "lift_room",
             Self::NoAccessBelow { .. } => "access_below",
             Self::SwingMeets { .. } => "swing",

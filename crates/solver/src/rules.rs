@@ -6,6 +6,7 @@
 mod access_below;
 mod behind_hole;
 mod breaking_in;
+mod brackets_off_threads;
 mod crooked_edge;
 mod does_not_close;
 mod facts_not_held;
@@ -61,6 +62,7 @@ const RULES: &[Rule] = &[
     over_piece::check,
     over_rating::check,
     pattern_outside::check,
+    brackets_off_threads::check,
     veneer::check,
     no_framing::check,
     hole_on_hidden::check,

@@ -54,3 +54,7 @@ pub const ENTRY_HIDDEN_MM: f64 = 25.4;
 pub fn same(a: Length, b: Length) -> bool {
     (a - b).mm().abs() <= SAME_PLACE_MM
 }
+
+/// How far the measured distance of two brackets may be from that of the threads they are screwed to: 5 mm, what a
+/// tape across two bent sheets is unsure by (chosen; the patterns in use differ by 25 mm and more).
+pub const BRACKETS_MEASURED_MM: f64 = 5.0;

@@ -49,6 +49,12 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             size(*across),
             size(*upright)
         ),
+        What::BracketsOffThreads { apart, across } => format!(
+            "the brackets on {} were measured {} apart, and its threads are {} apart: measure the brackets and the play on it",
+            piece(),
+            size(*apart),
+            size(*across)
+        ),
         What::NoLiftRoom { side, room, needs } => format!(
             "{} needs {} {} to be put on, and there is {}",
             piece(),

@@ -55,6 +55,7 @@ fn what_a_hole_or_plate_would_meet() {
     assert!(text.contains("7/8\" to the left or 3\" to the right"), "{text}");
     told("display-1", What::NoEntry);
     told("display-1", What::NoBay);
+    told("display-1", What::BracketsOffThreads { apart: inches("16"), across: inches("8") });
 }
 
 #[test]
