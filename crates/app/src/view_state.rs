@@ -1,4 +1,4 @@
-//! How the job is looked at: zoom, pan, theme. Never undone, never in the job's file.
+//! How the job is looked at: zoom, pan, and which panel shows on a narrow window. Never undone, never in the job's file.
 
 use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::rows_mm;

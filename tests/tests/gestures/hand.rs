@@ -12,6 +12,7 @@ use strikeline::moves::{HandleKind, dimension::length_told, dimension::typed};
 use strikeline::session::Session;
 use strikeline_drawing::dimension::{About, ReadPlace};
 use strikeline_solver::job::feature::Feature;
+use strikeline_solver::job::place::{AcrossReading, UprightReading};
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::Length;
 
@@ -262,22 +263,26 @@ fn the_height_leads_where_the_hand_went_up() {
 #[test]
 fn a_figure_that_is_dragged_takes_what_lies_under_it() {
     let mut harness = window();
-    let display = middle(&mut harness, HandleKind::Piece, "display-1");
-    let rect = plan(&mut harness).pieces[0].outline;
-    let over = harness.state().view_state().clone();
-    let shown = canvas::shown(&plan(&mut harness), canvas_rect(&harness), &over).canvas_rect(rect);
-    tap(&mut harness, display);
-    let plan = plan(&mut harness);
-    let on_it = plan.marks.iter().flat_map(|mark| {
-        (0..mark.readings.len()).map(|index| About::Reading { mark: mark.id.clone(), index })
-    });
-    let on_it = on_it
-        .filter_map(|about| harness.ctx.read_response(canvas::figures::figure_id(&about)).map(|it| it.rect))
-        .find(|figure| shown.shrink(20.0).contains(figure.center()));
-    // A room of which no figure lies on the display would show nothing here.
-    let at = on_it.map_or(display + vec2(60.0, 30.0), |figure| figure.center());
-    drag(&mut harness, at, vec2(-50.0, 20.0));
-    assert_ne!(nudge(&job(&harness)), Default::default());
+    let about = About::Width(Id::new("wall-1"));
+    let rect_of = |harness: &Harness<'_, App>| {
+        harness.ctx.read_response(canvas::figures::figure_id(&about)).expect("the figure is shown").rect
+    };
+    let figure = rect_of(&harness).center();
+    // A hit so near that a press on the figure reaches it, and not so near that it is meant at once.
+    let shown = canvas::shown(&plan(&mut harness), canvas_rect(&harness), harness.state().view_state());
+    let place = shown.wall_from_pointer(figure + vec2(14.0, 0.0));
+    let hit = &mut harness.state_mut().session_mut().job.walls[0].hits[0];
+    hit.x = AcrossReading::from_left(place.x.quantised());
+    hit.y = Some(UprightReading::from_floor(place.y.quantised()));
+    harness.run();
+    assert_eq!(rect_of(&harness).center(), figure);
+    let before = job(&harness);
+    drag(&mut harness, figure, vec2(-50.0, 20.0));
+    let after = job(&harness);
+    assert!(after.walls[0].hits[0].x.by < before.walls[0].hits[0].x.by - inches(3.0));
+    let mut same = after;
+    same.walls[0].hits[0] = before.walls[0].hits[0].clone();
+    assert_eq!(same, before, "nothing else moved, and no figure was typed over");
 }
 
 /// A session on the room without its plate's mark lines: nothing is struck.

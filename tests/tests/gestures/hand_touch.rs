@@ -222,6 +222,22 @@ fn a_finger_that_moves_does_not_wait_for_the_menu() {
 }
 
 #[test]
+fn a_finger_that_comes_back_in_a_drag_goes_on_with_it() {
+    let mut harness = window();
+    let at = middle(&mut harness, HandleKind::Piece, "display-1");
+    finger_down(&mut harness, at);
+    finger_to(&mut harness, at + vec2(40.0, 0.0));
+    finger_to(&mut harness, at + vec2(2.0, 0.0));
+    for _ in 0..60 {
+        harness.step();
+    }
+    assert_eq!(harness.query_all_by_label("Zoom here").count(), 0, "it has moved, wherever it is now");
+    finger_to(&mut harness, at + vec2(40.0, 0.0));
+    finger_up(&mut harness, at + vec2(40.0, 0.0));
+    assert_ne!(nudge(&job(&harness)), Nudge::default());
+}
+
+#[test]
 fn a_secondary_click_opens_the_menu_and_a_secondary_drag_pans() {
     let mut harness = window();
     let at = middle(&mut harness, HandleKind::Feature, "shelf-1");

@@ -6,7 +6,7 @@ use egui::{Event, Key, Modifiers, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
-use strikeline_solver::units::Length;
+use strikeline_solver::units::{Length, LengthUnit};
 use strikeline_solver::words;
 
 #[test]
@@ -86,4 +86,22 @@ fn every_demo_job_is_shown_and_not_changed() {
         shown += 1;
     }
     assert!(shown > 0, "there are demo jobs");
+}
+
+#[test]
+fn the_same_length_in_another_unit_is_kept_as_it_was_typed() {
+    let mut harness = window();
+    harness.get_by_role_and_label(Role::Button, "Wall").click();
+    harness.run();
+    let at = harness.get_by_role_and_label(Role::TextInput, "Wall width").rect().center();
+    tap(&mut harness, at);
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    harness.event(Event::Text("3048 mm".to_owned()));
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    let width = job(&harness).walls[0].width.unwrap();
+    assert_eq!((width, width.unit()), (Length::millimetres(3048.0), LengthUnit::Millimetre));
+    let shown = harness.get_by_role_and_label(Role::TextInput, "Wall width").value();
+    assert_eq!(shown.as_deref(), Some("3048 mm"));
 }

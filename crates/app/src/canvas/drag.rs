@@ -99,12 +99,6 @@ impl Drag {
         self.snapped.as_ref()
     }
 
-    /// The plan that it began with.
-    #[must_use]
-    pub fn start_plan(&self) -> &Plan {
-        &self.start_plan
-    }
-
     /// The axis along which the handle went farther; for an edge its own.
     #[must_use]
     pub fn leading_axis(&self, pointer: Pos2) -> Axis {

@@ -24,6 +24,8 @@ pub(super) struct Press {
     at: Pos2,
     since: f64,
     by_finger: bool,
+    /// Whether it went away from where it landed, be it back there or not.
+    has_moved: bool,
     /// The figure that it is on.
     figure: Option<Figure>,
     /// The handles that it may mean, where that is in doubt.
@@ -44,8 +46,15 @@ impl Canvas {
             self.pressed(ui, press, session, window);
         }
         self.secondary(ui, response, pointer, session, window);
+        if let Some(press) = &mut self.press {
+            press.has_moved |= pointer.is_none_or(|pointer| pointer.distance(press.at) >= SLACK);
+        }
+        // A second finger makes a pinch of a press that holds nothing.
+        if self.drag.is_none() && ui.input(|input| input.multi_touch().is_some()) {
+            self.press = None;
+        }
         let is_over = response.drag_stopped_by(PointerButton::Primary) || is_quick;
-        self.wait_for_menu(ui, pointer, session, window);
+        self.wait_for_menu(ui, session, window);
         if let Some(pointer) = pointer
             && (is_over || response.dragged_by(PointerButton::Primary))
         {
@@ -84,7 +93,7 @@ impl Canvas {
         let is_in_doubt = settled.is_none()
             && taken.as_ref().is_some_and(|taken| taken.is_small() && choices.iter().any(|one| one == taken));
         let is_on_figure = figure.is_some();
-        self.press = Some(Press { at, since, by_finger, figure, crowd: choices });
+        self.press = Some(Press { at, since, by_finger, has_moved: false, figure, crowd: choices });
         if !is_in_doubt && !is_on_figure {
             self.take(ui, taken.as_ref(), at, session, window);
         }
@@ -172,10 +181,9 @@ impl Canvas {
     }
 
     /// A finger that rests opens the menu.
-    fn wait_for_menu(&mut self, ui: &Ui, pointer: Option<Pos2>, session: &mut Session, window: &Window) {
+    fn wait_for_menu(&mut self, ui: &Ui, session: &mut Session, window: &Window) {
         let Some(press) = self.press.as_ref().filter(|press| press.by_finger) else { return };
-        let has_moved = pointer.is_none_or(|pointer| pointer.distance(press.at) >= SLACK);
-        if has_moved || ui.input(|input| input.multi_touch().is_some()) {
+        if press.has_moved || ui.input(|input| input.multi_touch().is_some()) {
             return;
         }
         let rest = LONG_PRESS - (ui.input(|input| input.time) - press.since);

@@ -22,7 +22,7 @@ pub fn handle_id(subject: &Subject) -> Id {
 /// All that can be taken hold of, the farthest back first. What is selected has its edges too, and a piece the holes
 /// of its plate.
 ///
-/// What belongs to the room (a baseboard, a crown, a chimney breast) can be too.
+/// What belongs to the room (a baseboard, a crown, a chimney breast) can be taken hold of too.
 #[must_use]
 pub fn handles(job: &Job, plan: &Plan, window: &Window, selected: Option<&Subject>) -> Vec<Grabbable> {
     let survey = &plan.survey;

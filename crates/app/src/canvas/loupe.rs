@@ -33,7 +33,7 @@ pub struct Loupe {
     choices: Vec<Grabbable>,
     /// How much it enlarges.
     factor: f32,
-    /// Whether a finger was lifted since it opened: what opened it chooses nothing.
+    /// Whether it was not shown yet: the release that opened it chooses nothing.
     is_new: bool,
 }
 

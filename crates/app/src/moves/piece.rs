@@ -52,7 +52,7 @@ impl Motion {
     fn new(plan: &Plan, piece: &PiecePlan, axis: Axis, now: Point, to: Point) -> Self {
         let (ruled, now, to) = (piece.ruled_centre.along(axis), now.along(axis), to.along(axis));
         let style = plan.style;
-        if style.steps(to - ruled) == 0 && (to - ruled).abs() <= style.length_of(1) / 2.0 {
+        if style.steps(to - ruled) == 0 {
             return Self { nudge: Length::default(), settled: true };
         }
         if style.steps(to - now) == 0 {

@@ -153,16 +153,14 @@ fn field<Q: Quantity + Send + Sync + 'static>(
     }
     if response.changed() || is_written {
         typed = Some(text.clone());
-        if let Ok(understood) = understood::<Q>(&text, allowed)
-            && *value != understood
-        {
+        // The same length in another unit is another way to write it: it is kept as it was typed.
+        if let Ok(understood) = understood::<Q>(&text, allowed) {
             *value = understood;
         }
     }
     if response.lost_focus() {
         if ui.input(|input| input.key_pressed(Key::Escape)) {
             if let Some(started) = ui.data_mut(|data| data.get_temp::<Option<Q>>(started_id))
-                && *value != started
                 && typed.is_some()
             {
                 *value = started;
@@ -257,9 +255,7 @@ pub fn length_field(
 ) -> egui::Response {
     let mut some = Some(*value);
     let response = quantity_field(ui, id, label, &mut some, Allowed { empty: false, ..allowed });
-    if let Some(length) = some
-        && (length != *value || length.unit() != value.unit())
-    {
+    if let Some(length) = some {
         *value = length;
     }
     response

@@ -67,6 +67,16 @@ fn an_edge_stops_before_the_one_across_and_before_its_datum() {
     );
     let after = moved(&sized(), "door-1", Side::Right, -500.0);
     assert_eq!(after.walls[0].features[0].across.width, Some(grain));
+    // Read by its middle and a size the edge goes two graduations at a time: rounding must not take the last one.
+    for width in [2.75, 2.6875, 1.0] {
+        let mut job = job();
+        let pipe = &mut job.walls[0].hidden[0];
+        pipe.across.centre = Some(AcrossReading::from_left(inches(10.0)));
+        pipe.across.width = Some(inches(width));
+        let after = moved(&job, "pipe-1", Side::Left, 500.0);
+        let left = after.walls[0].hidden[0].across.width.unwrap();
+        assert!(grain <= left && left <= grain * 2.0, "{width}: {left:?}");
+    }
     let after = moved(&job(), "door-1", Side::Bottom, -4.0);
     assert_eq!(after, job(), "below the floor");
     let raised = moved(&job(), "door-1", Side::Bottom, 4.0);
