@@ -179,7 +179,7 @@ impl<M: Measured> Extent<'_, M> {
         let mut whole = (rounded - by) * (1.0 / share);
         // Rounding may have taken the last graduation: what is told comes back by one.
         if self.length + whole * outward < grain - Length::millimetres(1e-6) {
-            whole = whole + grain * (outward / share.abs());
+            whole += grain * (outward / share.abs());
         }
         if style.steps(whole) == 0 && style.steps(motion) == 0 {
             return;
