@@ -262,3 +262,28 @@ fn a_new_job_begins_at_its_display_whatever_was_open_before() {
     harness.run();
     assert_eq!(job(&harness).pieces[0].width, Some(inches(48.0)));
 }
+
+#[test]
+fn threads_that_are_undone_stay_undone() {
+    let mut harness = window();
+    unfold(&mut harness, "Mounting threads");
+    fill(&mut harness, "Apart, sideways", "400 mm");
+    fill(&mut harness, "Apart, upright", "300 mm");
+    leave(&mut harness);
+    assert!(job(&harness).pieces[0].pattern.is_some());
+    assert_eq!(undo(&mut harness), room());
+    harness.run_steps(5);
+    assert_eq!(job(&harness), room(), "no draft writes them again");
+}
+
+#[test]
+fn a_number_that_is_not_understood_makes_no_entry() {
+    let mut harness = window();
+    press(&mut harness, "Wall");
+    unfold(&mut harness, "Add hits");
+    fill(&mut harness, "From the left end", "48 3/2");
+    harness.key_press(Key::Enter);
+    harness.run();
+    assert_eq!(job(&harness), room(), "48 is not what was typed");
+    harness.get_by_label_contains("Not understood.");
+}

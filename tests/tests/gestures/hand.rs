@@ -2,7 +2,7 @@
 
 use super::room::*;
 use egui::accesskit::Role;
-use egui::{Event, Key, Pos2, Rect, vec2};
+use egui::{Event, Key, Modifiers, Pos2, Rect, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
@@ -326,4 +326,17 @@ fn what_a_held_thing_is_drawn_to_is_told_while_it_is_held() {
     press_and_move(&mut harness, shelf, vec2(hit.x - shelf.x + 4.0, 40.0));
     let words = ["to the stud", "to the wall's middle", "to Screen's"];
     assert!(words.iter().any(|words| harness.query_all_by_label_contains(words).count() > 0));
+}
+
+#[test]
+fn a_field_on_the_drawing_goes_with_its_job() {
+    let mut harness = window();
+    let at = figure(&harness, &About::Width(Id::new("wall-1"))).center();
+    tap(&mut harness, at);
+    type_text(&mut harness, "100");
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    harness.run();
+    let fresh = job(&harness);
+    assert!(fresh.walls[0].width.is_none() && fresh.title.is_empty(), "{:?}", fresh.walls[0].width);
+    assert_eq!(harness.query_all_by_label("Leave").count(), 0);
 }

@@ -185,3 +185,11 @@ fn while_a_pull_is_taken_nothing_is_dragged_and_a_rest_makes_no_step() {
     harness.run();
     assert_eq!(job(&harness), room(), "all of it is one step");
 }
+
+#[test]
+fn a_number_that_is_not_understood_is_not_taken() {
+    let mut harness = pulling(room());
+    read(&mut harness, "48 3/2", 'o');
+    assert_eq!(job(&harness), room(), "48 is not what the tape shows");
+    harness.get_by_label_contains("Not understood.");
+}

@@ -3,6 +3,8 @@
 use super::App;
 use super::dialog::Dialog;
 use super::open_job::OpenJob;
+use super::panes::Panes;
+use crate::canvas::Canvas;
 use crate::command::Command;
 use crate::files::error::FileError;
 use crate::files::job_file::read_job;
@@ -65,13 +67,21 @@ impl App {
             Command::AskSave => self.dialog = Some(Dialog::Save { path: self.typed_path() }),
             Command::BrowseSave => {
                 if let Some(path) = file_dialog().set_file_name("job.ron").save_file() {
-                    // The system's dialog has asked before it gave a file that is there.
-                    self.save(&path, None);
+                    if path.extension().is_none() {
+                        // With its ending it is another file than the system's dialog asked about.
+                        self.queue.push(Command::SaveTo(path));
+                    } else {
+                        self.save(&path, None);
+                    }
                 }
             }
             Command::SaveTo(path) => {
                 let path = if path.extension().is_none() { path.with_extension(ENDING) } else { path };
                 let is_own = self.session.path.as_deref() == Some(path.as_path());
+                if is_own && !self.is_canonical {
+                    self.dialog = Some(Dialog::ByHand { path });
+                    return;
+                }
                 // Any other file that is there holds something else than nothing, and is asked about.
                 let as_read = if is_own { self.as_read.clone() } else { Some(String::new()) };
                 self.save(&path, as_read);
@@ -130,7 +140,8 @@ impl App {
         }
         self.session = session;
         self.is_begun = true;
-        self.panes.shelf = None;
+        self.canvas = Canvas::default();
+        self.panes = Panes::default();
         self.view_state = ViewState::default();
         self.as_read = None;
         self.is_canonical = true;

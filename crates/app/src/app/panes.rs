@@ -1,4 +1,5 @@
-//! What is shown of the window only when it is asked for: one pull, the list of commands, the page of keys.
+//! What is shown of the window only when it is asked for: one pull, my shelf, the list of commands, the
+//! page of keys.
 
 use super::App;
 use crate::command::{Command, Pane, Queue};

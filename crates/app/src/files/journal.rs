@@ -214,7 +214,8 @@ impl Writer {
             self.tell(&why, wake);
             // To be tried again, unless there is something newer or nobody waits any more.
             let mut state = self.shared.state();
-            if !state.is_over {
+            // What was taken up since is another job: an older wish must not be written over it.
+            if !state.is_over && state.adopted.is_none() {
                 state.wish.get_or_insert(wish);
             }
         }

@@ -22,6 +22,22 @@ pub struct MovedTape {
     pub up: Length,
 }
 
+impl MovedTape {
+    /// Whether it goes just so far in a direction, and not along the other axis.
+    #[must_use]
+    pub fn goes(&self, direction: Direction, by: Length) -> bool {
+        let along = by * direction.sign();
+        let (right, up) = match direction.axis() {
+            Axis::Across => (along, Length::default()),
+            Axis::Upright => (Length::default(), along),
+        };
+        (self.right - right).mm().abs() <= TOLD_MM && (self.up - up).mm().abs() <= TOLD_MM
+    }
+}
+
+/// What differs by less is told alike: a hundredth of a millimetre, which no tape shows (chosen).
+const TOLD_MM: f64 = 0.01;
+
 /// What is nearer than this is where it is to be: what arithmetic leaves over.
 const REST_MM: f64 = 1e-6;
 
@@ -114,6 +130,19 @@ mod tests {
 
     fn centres(plan: &Plan) -> Vec<Point> {
         plan.pieces.iter().map(|piece| piece.outline.centre()).collect()
+    }
+
+    #[test]
+    fn a_tape_that_goes_the_other_way_is_not_alike() {
+        let tape = |right, up| MovedTape {
+            mark: Id::new("display-1").part("centre_line"),
+            right: inches(right),
+            up: inches(up),
+        };
+        let two = inches(2.0);
+        assert!(tape(-2.0, 0.0).goes(Direction::Left, two) && tape(0.0, 2.0).goes(Direction::Up, two));
+        assert!(!tape(2.0, 0.0).goes(Direction::Left, two), "as far, and the other way");
+        assert!(!tape(14.0, 0.0).goes(Direction::Left, two) && !tape(-2.0, 1.0).goes(Direction::Left, two));
     }
 
     #[test]

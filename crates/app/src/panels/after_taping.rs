@@ -86,16 +86,17 @@ fn told(ui: &mut Ui, plan: &Plan, direction: Direction, by: Length, tapes: &[Mov
             let mark = plan.marks.iter().find(|mark| mark.id == tape.mark);
             let name =
                 mark.map_or_else(|| words::thing(plan, &tape.mark), |mark| words::mark_name(plan, mark));
-            let (right, up) = (tape.right.abs(), tape.up.abs());
             // A tape that has to go another way than all the rest says so: its piece is held by something else.
-            let is_alike = match direction {
-                Direction::Left | Direction::Right => (right - by).abs().mm() < 0.01 && up.mm() < 0.01,
-                Direction::Up | Direction::Down => (up - by).abs().mm() < 0.01 && right.mm() < 0.01,
-            };
-            let text = if is_alike {
+            let text = if tape.goes(direction, by) {
                 name
             } else {
-                format!("{name}: {} sideways, {} in height", plan.style.print(right), plan.style.print(up))
+                let along = |length: Length, ways: [&str; 2]| {
+                    let [back, forth] = ways;
+                    let way = if length < Length::default() { back } else { forth };
+                    format!("{} {way}", plan.style.print(length.abs()))
+                };
+                let (right, up) = (along(tape.right, ["left", "right"]), along(tape.up, ["down", "up"]));
+                format!("{name}: not so, but {right}, {up}")
             };
             ui.add(egui::Label::new(text).wrap());
         }

@@ -10,7 +10,7 @@ use crate::session::Session;
 use crate::theme;
 use crate::widgets::chips::chips;
 use crate::widgets::choice::choice;
-use crate::widgets::quantity_field::{self, quantity_field};
+use crate::widgets::quantity_field::{self, is_refused, quantity_field};
 use egui::accesskit::Role;
 use egui::{Button, Event, Id, Key, Modifiers, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 use std::rc::Rc;
@@ -40,6 +40,8 @@ pub struct Panel {
     seen: Option<Seen>,
     /// Why the last Enter or tap took nothing.
     refused: Option<&'static str>,
+    /// Whether what stands in the number's field is not understood.
+    is_unread: bool,
     /// Whether the number is to have the focus.
     wants_focus: bool,
 }
@@ -56,6 +58,7 @@ impl Panel {
             by: None,
             seen: None,
             refused: None,
+            is_unread: false,
             wants_focus: true,
         }
     }
@@ -163,6 +166,7 @@ impl Panel {
             quantity_field(ui, field, "Tape shows", &mut self.by, allowed)
         });
         let response = response.inner;
+        self.is_unread = is_refused::<Length>(ui, field, allowed);
         if std::mem::take(&mut self.wants_focus) {
             response.request_focus();
         }
@@ -241,6 +245,7 @@ impl Panel {
     fn take(&mut self, session: &mut Session) {
         self.refused = match (self.by, self.seen) {
             _ if self.pull.is_over() => Some("The wall's end was read: the pull is over."),
+            _ if self.is_unread => Some("What is typed is not understood: mend it first."),
             (None, _) => Some("Type first what the tape shows."),
             (Some(_), None) => Some("Say what is there: tap it, or type its letter."),
             (Some(by), Some(seen)) => {

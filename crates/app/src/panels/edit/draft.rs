@@ -2,15 +2,32 @@
 //! kept beside the job, so that the job never holds a length that nobody measured.
 
 use super::Around;
-use crate::widgets::quantity_field::{Allowed, quantity_field};
+use crate::widgets::quantity_field::{Allowed, is_refused, quantity_field};
 use egui::{Id, Ui};
 use strikeline_solver::units::Length;
 
 /// One of the lengths: its name in the file, its label, and whether it may be below zero.
 pub(super) type Wanted<'a> = (&'a str, &'a str, bool);
 
-/// Fields for lengths that have to be there together: all of them, as soon as the last is typed.
+/// Fields for lengths that have to be there together: all of them, as soon as the last is typed. Given once they are
+/// forgotten here, else what is undone would be written again.
 pub(super) fn together<const N: usize>(
+    ui: &mut Ui,
+    around: &Around<'_>,
+    id: impl Fn(&str) -> Id,
+    wanted: [Wanted<'_>; N],
+) -> Option<[Length; N]> {
+    let all = fields(ui, around, &id, wanted)?;
+    ui.data_mut(|data| {
+        for (name, ..) in wanted {
+            data.remove::<Length>(id(name).with("draft"));
+        }
+    });
+    Some(all)
+}
+
+/// The fields, and what they hold once all are there.
+fn fields<const N: usize>(
     ui: &mut Ui,
     around: &Around<'_>,
     id: impl Fn(&str) -> Id,
@@ -61,7 +78,11 @@ pub(super) fn entry<const N: usize>(
     button: &str,
     wanted: [Wanted<'_>; N],
 ) -> Option<[Length; N]> {
-    let all = together(ui, around, &id, wanted);
+    // What is not understood is no number, whatever was understood on the way to it.
+    let is_refused = |ui: &Ui, (name, _, signed): Wanted<'_>| {
+        is_refused::<Length>(ui, id(name), Allowed { signed, ..around.allowed })
+    };
+    let all = fields(ui, around, &id, wanted).filter(|_| !wanted.iter().any(|one| is_refused(ui, *one)));
     let is_entered = ui.input(|input| input.key_pressed(egui::Key::Enter))
         && wanted.iter().any(|(name, ..)| ui.read_response(id(name)).is_some_and(|field| field.lost_focus()));
     let size = egui::vec2(0.0, crate::theme::TOUCH + 2.0);

@@ -17,7 +17,8 @@ pub(in crate::panels) fn job(ui: &mut Ui, around: &Around<'_>, id: &Id, job: &mu
     form.maybe(ui, "graduation", "To the", &mut job.graduation, kinds::GRADUATIONS, "usual");
     let mut year = job.year_built.map(u32::from);
     form.number(ui, "year_built", "Year built", &mut year);
-    job.year_built = year.map(|year| u16::try_from(year).unwrap_or(u16::MAX));
+    // A number that is no year leaves the one that was there.
+    job.year_built = year.and_then(|year| u16::try_from(year).ok().or(job.year_built));
     form.maybe(ui, "purpose", "Room is", &mut job.purpose, kinds::PURPOSES, "not told");
     form.maybe(ui, "codes", "Codes", &mut job.codes, kinds::CODES, "not told");
     settings(ui, &form, &mut job.settings);
