@@ -15,6 +15,7 @@ pub mod piece;
 pub mod place;
 pub mod plate;
 pub mod port;
+pub mod references;
 pub mod rule;
 pub mod settings;
 pub mod wall;

@@ -36,7 +36,7 @@ use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
 
-pub use assumed_option::assumed_option;
+pub use assumed_option::{assumed_option, assumed_place};
 
 /// What the steps note on their way: assumptions, and findings that only they can see.
 #[derive(Default)]
@@ -80,10 +80,11 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
     let arrangement = match named.or_else(|| chosen_option(wall)) {
         Some(option) => Cow::Borrowed(option),
         None => {
-            if !job.pieces.is_empty() {
+            let assumed = assumed_option(job, &wall.id);
+            if !assumed.hangings.is_empty() {
                 notes.assume(wall.id.whole(), AssumedWhat::Option, true);
             }
-            Cow::Owned(assumed_option(job))
+            Cow::Owned(assumed)
         }
     };
 

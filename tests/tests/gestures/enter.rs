@@ -243,6 +243,21 @@ fn walls_and_options_are_added_and_switched_by_one_tap() {
 }
 
 #[test]
+fn a_new_wall_asks_what_hangs_on_it() {
+    let mut harness = window();
+    press(&mut harness, "Add wall");
+    assert!(plan(&mut harness).pieces.is_empty(), "the display hangs on the first wall");
+    harness.get_by_label("Nothing hangs on this wall yet.");
+    press(&mut harness, "Hang a piece\u{2026}");
+    press(&mut harness, "Screen");
+    let hung = plan(&mut harness);
+    assert_eq!(hung.pieces.len(), 1);
+    let wall = &job(&harness).walls[1];
+    assert_eq!(wall.options[0].hangings[0].piece, Id::new("display-1"));
+    assert!(harness.query_by_label("Nothing hangs on this wall yet.").is_none());
+}
+
+#[test]
 fn what_is_selected_on_the_canvas_is_opened_and_brought_into_view() {
     let mut harness = window();
     let at = middle(&mut harness, strikeline::moves::HandleKind::Hit, "hit-2");

@@ -58,6 +58,7 @@ pub fn read_job_text(text: &str, path: &Path) -> Result<Opened, FileError> {
         };
         FileError::DoubleId { id, places, path: path.to_owned() }
     })?;
+    job.name_ends();
     let canonical = write_job_text(&job).is_ok_and(|written| written == text);
     Ok(Opened { job, text: text.to_owned(), canonical })
 }
@@ -78,6 +79,7 @@ pub fn write_job_text(job: &Job) -> Result<String, String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use strikeline_solver::job::place::AcrossDatum;
     use strikeline_solver::job::wall::Wall;
     use strikeline_solver::subject::Id;
     use strikeline_solver::units::Length;
@@ -112,6 +114,14 @@ mod tests {
         let opened = read(text).unwrap();
         assert_eq!(write_job_text(&opened.job).unwrap(), text);
         assert!(opened.canonical);
+    }
+
+    #[test]
+    fn a_walls_own_edge_written_by_hand_is_its_end() {
+        let text = "(format: 1, walls: [(id: \"north\", hits: [(x: (from: \"north.right\", by: \"16 in\"), kind: centre)])])";
+        let opened = read(text).unwrap();
+        assert_eq!(opened.job.walls[0].hits[0].x.from, AcrossDatum::RightEnd);
+        assert!(!opened.canonical);
     }
 
     #[test]

@@ -6,9 +6,7 @@
 use super::{Handle, HandleKind, place};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::place::{
-    AcrossDatum, AcrossExtent, AcrossReading, Sideways, UpDown, UprightDatum, UprightExtent, UprightReading,
-};
+use strikeline_solver::job::place::{AcrossExtent, AcrossReading, UprightExtent, UprightReading};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::tape::Style;
 use strikeline_solver::units::Length;
@@ -75,15 +73,7 @@ pub(super) trait Measured {
 
 impl Measured for AcrossReading {
     fn sign(&self) -> f64 {
-        let away = match &self.from {
-            AcrossDatum::RightEnd => Sideways::Left,
-            AcrossDatum::Edge(subject) if subject.part_str() == "left" => Sideways::Left,
-            AcrossDatum::LeftEnd | AcrossDatum::Edge(_) => Sideways::Right,
-        };
-        match self.toward.unwrap_or(away) {
-            Sideways::Right => 1.0,
-            Sideways::Left => -1.0,
-        }
+        self.way().sign()
     }
 
     fn by(&mut self) -> &mut Length {
@@ -97,14 +87,7 @@ impl Measured for AcrossReading {
 
 impl Measured for UprightReading {
     fn sign(&self) -> f64 {
-        let away = match &self.from {
-            UprightDatum::Edge(subject) if subject.part_str() == "bottom" => UpDown::Down,
-            UprightDatum::Floor | UprightDatum::ControlLine | UprightDatum::Edge(_) => UpDown::Up,
-        };
-        match self.toward.unwrap_or(away) {
-            UpDown::Up => 1.0,
-            UpDown::Down => -1.0,
-        }
+        self.way().sign()
     }
 
     fn by(&mut self) -> &mut Length {

@@ -9,7 +9,7 @@ use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{AcrossDatum, UpDown};
 use strikeline_solver::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::solve::assumed_option;
+use strikeline_solver::solve::assumed_place;
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::{Length, LengthUnit};
 
@@ -22,7 +22,7 @@ use strikeline_solver::units::{Length, LengthUnit};
 pub fn with_hung(job: &Job, plan: &Plan, piece: &Id) -> Job {
     let mut after = with_option(job, plan);
     let Some(kind) = job.piece(piece).map(|piece| piece.kind) else { return after };
-    let Some((across, upright)) = place(job, plan, kind) else { return after };
+    let (across, upright) = place(job, plan, kind);
     let display = plan.pieces.iter().find(|piece| piece.kind == PieceKind::Display);
     let hung_on = display.filter(|_| kind == PieceKind::SoundBar).map(|display| display.id.clone());
     let mount = hung_on.is_none().then(|| {
@@ -72,10 +72,10 @@ pub fn with_mount(job: &Job, plan: &Plan, piece: &Id, mount: &Id) -> Job {
 }
 
 /// Where a further piece of a kind goes.
-fn place(job: &Job, plan: &Plan, kind: PieceKind) -> Option<(AcrossRule, UprightRule)> {
+fn place(job: &Job, plan: &Plan, kind: PieceKind) -> (AcrossRule, UprightRule) {
     let display = plan.pieces.iter().find(|piece| piece.kind == PieceKind::Display);
     match (display.filter(|_| kind != PieceKind::Display), plan.pieces.last()) {
-        (Some(display), _) => Some((
+        (Some(display), _) => (
             AcrossRule::On(display.id.clone()),
             UprightRule::Gap {
                 side: UpDown::Down,
@@ -83,18 +83,15 @@ fn place(job: &Job, plan: &Plan, kind: PieceKind) -> Option<(AcrossRule, Upright
                 by: hand(plan),
                 follow: Follow::default(),
             },
-        )),
+        ),
         (None, Some(last)) => {
             let from = AcrossDatum::Edge(last.id.part("right"));
-            Some((
+            (
                 AcrossRule::Beside { from, toward: None, by: hand(plan) },
                 UprightRule::Aligned { of: PieceHeight::Centre, with: last.id.part("centre") },
-            ))
+            )
         }
-        (None, None) => {
-            let alone = assumed_option(job).hangings.pop()?;
-            Some((alone.across, alone.upright))
-        }
+        (None, None) => assumed_place(job),
     }
 }
 

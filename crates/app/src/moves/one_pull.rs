@@ -132,21 +132,11 @@ impl Seen {
     }
 }
 
-/// Which way a tape is read from a datum where nothing else is said.
-#[must_use]
-pub fn usual_way(from: &AcrossDatum) -> Sideways {
-    match from {
-        AcrossDatum::RightEnd => Sideways::Left,
-        AcrossDatum::Edge(edge) if edge.part_str() == "left" => Sideways::Left,
-        AcrossDatum::LeftEnd | AcrossDatum::Edge(_) => Sideways::Right,
-    }
-}
-
 impl OnePull {
     /// A pull in which nothing is read yet, the usual way from its datum.
     #[must_use]
     pub fn from(from: AcrossDatum) -> Self {
-        Self { way: usual_way(&from), from, height: None, entries: Vec::new() }
+        Self { way: from.away(), from, height: None, entries: Vec::new() }
     }
 
     /// Whether the wall's other end was read: nothing follows it.
@@ -279,7 +269,7 @@ impl OnePull {
     }
 
     fn reading(&self, entry: &Entry) -> AcrossReading {
-        let toward = (self.way != usual_way(&self.from)).then_some(self.way);
+        let toward = (self.way != self.from.away()).then_some(self.way);
         AcrossReading { from: self.from.clone(), toward, by: entry.by, check: None }
     }
 

@@ -125,7 +125,7 @@ pub(super) fn hanging_mut<'a>(job: &'a mut Job, plan: &Plan, piece: &PiecePlan) 
 
 /// Writes the option that the plan assumed down as one of the job's own.
 pub(super) fn write_down(job: &mut Job, plan: &Plan) {
-    let mut option = assumed_option(job);
+    let mut option = assumed_option(job, &plan.wall);
     option.id = job.give_id("option");
     for hanging in &mut option.hangings {
         hanging.id = job.give_id("hanging");

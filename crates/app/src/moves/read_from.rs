@@ -33,16 +33,12 @@ pub fn read_from(job: &Job, plan: &Plan, thing: &Id, place: ReadPlace) -> Option
 }
 
 fn sideways(reading: &AcrossReading) -> (Direction, ReadingDatum) {
-    let (away, from) = match &reading.from {
-        AcrossDatum::LeftEnd => (Sideways::Right, ReadingDatum::LeftEnd),
-        AcrossDatum::RightEnd => (Sideways::Left, ReadingDatum::RightEnd),
-        AcrossDatum::Edge(edge) => {
-            let is_left = edge.part_str() == "left";
-            let away = if is_left { Sideways::Left } else { Sideways::Right };
-            (away, ReadingDatum::Edge(edge.clone()))
-        }
+    let from = match &reading.from {
+        AcrossDatum::LeftEnd => ReadingDatum::LeftEnd,
+        AcrossDatum::RightEnd => ReadingDatum::RightEnd,
+        AcrossDatum::Edge(edge) => ReadingDatum::Edge(edge.clone()),
     };
-    let direction = match reading.toward.unwrap_or(away) {
+    let direction = match reading.way() {
         Sideways::Left => Direction::Left,
         Sideways::Right => Direction::Right,
     };
@@ -50,15 +46,12 @@ fn sideways(reading: &AcrossReading) -> (Direction, ReadingDatum) {
 }
 
 fn in_height(reading: &UprightReading) -> (Direction, ReadingDatum) {
-    let (away, from) = match &reading.from {
-        UprightDatum::Floor => (UpDown::Up, ReadingDatum::Floor),
-        UprightDatum::ControlLine => (UpDown::Up, ReadingDatum::ControlLine),
-        UprightDatum::Edge(edge) => {
-            let is_lower = edge.part_str() == "bottom";
-            (if is_lower { UpDown::Down } else { UpDown::Up }, ReadingDatum::Edge(edge.clone()))
-        }
+    let from = match &reading.from {
+        UprightDatum::Floor => ReadingDatum::Floor,
+        UprightDatum::ControlLine => ReadingDatum::ControlLine,
+        UprightDatum::Edge(edge) => ReadingDatum::Edge(edge.clone()),
     };
-    let direction = match reading.toward.unwrap_or(away) {
+    let direction = match reading.way() {
         UpDown::Up => Direction::Up,
         UpDown::Down => Direction::Down,
     };

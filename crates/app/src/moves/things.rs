@@ -5,7 +5,6 @@
 
 mod copy;
 mod new;
-mod references;
 mod remove;
 #[cfg(test)]
 mod tests;

@@ -27,7 +27,7 @@ mod reading;
 mod tests;
 mod wall;
 
-pub use ask::Ask;
+pub use ask::{Ask, perform};
 pub use plate_rows::{HoleRow, farthest, mirrored, plate_rows, slot_rows};
 
 pub(super) use feature::feature;
@@ -38,7 +38,7 @@ pub(super) use job::job;
 pub(super) use kit::{box_stock, cable_stock, fastener, measure};
 pub(super) use mount::mount;
 pub(super) use names::Names;
-pub(super) use option::option;
+pub(super) use option::{HANG, option};
 pub(super) use piece::piece;
 pub(super) use wall::wall;
 

@@ -5,7 +5,7 @@ mod list;
 
 use super::measured::{section, titled};
 use super::{across_datum, measured_field};
-use crate::moves::one_pull::{Entry, OnePull, Seen, usual_way};
+use crate::moves::one_pull::{Entry, OnePull, Seen};
 use crate::session::Session;
 use crate::theme;
 use crate::widgets::chips::chips;
@@ -121,7 +121,7 @@ impl Panel {
         if let Some(from) = choice(ui, Id::unique("pull from"), "From", "", &names, held)
             .and_then(|index| datums.into_iter().nth(index))
         {
-            self.pull.way = usual_way(&from);
+            self.pull.way = from.away();
             self.pull.from = from;
         }
         if matches!(self.pull.from, AcrossDatum::Edge(_)) {

@@ -1,8 +1,10 @@
 //! Over the elevation: what to do now, where each piece goes, and the options to choose between.
 
+use super::edit::{Ask, HANG, Names, perform};
 use crate::moves::things::letter;
 use crate::session::Session;
 use crate::theme;
+use crate::widgets::pick::menu;
 use crate::widgets::unbroken::unbroken;
 use egui::{RichText, ScrollArea, Ui};
 use strikeline_drawing::font::Weight;
@@ -34,13 +36,13 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     ui.horizontal_top(|ui| {
         let told = egui::vec2(room.x - super::after_taping::WIDTH, room.y);
         let layout = egui::Layout::top_down(egui::Align::LEFT);
-        ui.allocate_ui_with_layout(told, layout, |ui| self::told(ui, plan));
+        ui.allocate_ui_with_layout(told, layout, |ui| self::told(ui, session, plan));
         super::after_taping::button(ui, session, plan);
     });
 }
 
 /// What to do now, and where each piece goes.
-fn told(ui: &mut Ui, plan: &Plan) {
+fn told(ui: &mut Ui, session: &mut Session, plan: &Plan) {
     ScrollArea::vertical().id_salt("told").auto_shrink(false).show(ui, |ui| {
         let next = words::next(plan);
         if !next.is_empty() {
@@ -54,7 +56,26 @@ fn told(ui: &mut Ui, plan: &Plan) {
                 ui.add(egui::Label::new(RichText::new(unbroken(&wish)).color(quiet)).wrap());
             }
         }
+        if plan.pieces.is_empty() {
+            nothing_hangs(ui, session, plan);
+        }
     });
+}
+
+/// On a wall on which nothing hangs: the pieces of the job to choose from.
+fn nothing_hangs(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+    let names = Names { job: &session.job, plan };
+    let pieces: Vec<Named> =
+        session.job.pieces.iter().map(|piece| (piece.id.clone(), names.piece(piece))).collect();
+    if pieces.is_empty() {
+        ui.label("There is no piece yet: add one on the left.");
+        return;
+    }
+    ui.label("Nothing hangs on this wall yet.");
+    let entries: Vec<&str> = pieces.iter().map(|(_, name)| name.as_str()).collect();
+    if let Some((piece, _)) = menu(ui, HANG, &entries).and_then(|index| pieces.get(index)) {
+        perform(session, plan, &Ask::Hang { option: None, piece: piece.clone() });
+    }
 }
 
 /// Whether there are walls or options to choose between.

@@ -49,6 +49,28 @@ pub enum UpDown {
     Down,
 }
 
+impl Sideways {
+    /// 1 to the right, the way `x` grows, -1 to the left.
+    #[must_use]
+    pub fn sign(self) -> f64 {
+        match self {
+            Self::Left => -1.0,
+            Self::Right => 1.0,
+        }
+    }
+}
+
+impl UpDown {
+    /// 1 upward, the way `y` grows, -1 downward.
+    #[must_use]
+    pub fn sign(self) -> f64 {
+        match self {
+            Self::Up => 1.0,
+            Self::Down => -1.0,
+        }
+    }
+}
+
 /// A sideways reading: from the datum, away from it (or `toward` a side), by so much.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -130,6 +152,12 @@ pub struct UprightExtent {
 }
 
 impl AcrossReading {
+    /// Which way it was read.
+    #[must_use]
+    pub fn way(&self) -> Sideways {
+        self.toward.unwrap_or_else(|| self.from.away())
+    }
+
     /// A reading from the wall's left end.
     #[must_use]
     pub fn from_left(by: Length) -> Self {
@@ -138,6 +166,12 @@ impl AcrossReading {
 }
 
 impl UprightReading {
+    /// Which way it was read.
+    #[must_use]
+    pub fn way(&self) -> UpDown {
+        self.toward.unwrap_or_else(|| self.from.away())
+    }
+
     /// A reading up from the floor.
     #[must_use]
     pub fn from_floor(by: Length) -> Self {
@@ -166,6 +200,17 @@ impl fmt::Display for UprightDatum {
 }
 
 impl AcrossDatum {
+    /// Which way leads away from it, where a reading says none: into the wall from an end, from a left edge
+    /// leftward, from a right edge or a centre rightward.
+    #[must_use]
+    pub fn away(&self) -> Sideways {
+        match self {
+            Self::RightEnd => Sideways::Left,
+            Self::Edge(edge) if edge.part_str() == "left" => Sideways::Left,
+            Self::LeftEnd | Self::Edge(_) => Sideways::Right,
+        }
+    }
+
     /// A datum from its text.
     #[must_use]
     pub fn read(text: &str) -> Option<Self> {
@@ -181,6 +226,15 @@ impl AcrossDatum {
 }
 
 impl UprightDatum {
+    /// Which way leads away from it, where a reading says none: from a lower edge downward, else upward.
+    #[must_use]
+    pub fn away(&self) -> UpDown {
+        match self {
+            Self::Edge(edge) if edge.part_str() == "bottom" => UpDown::Down,
+            Self::Floor | Self::ControlLine | Self::Edge(_) => UpDown::Up,
+        }
+    }
+
     /// A datum from its text.
     #[must_use]
     pub fn read(text: &str) -> Option<Self> {

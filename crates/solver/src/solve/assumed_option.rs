@@ -1,4 +1,4 @@
-//! The option of a wall that has none: the first piece on the first mount, centred.
+//! The option of a wall that has none: the first piece that hangs nowhere yet, centred.
 
 use crate::job::Job;
 use crate::job::option::{Hanging, Nudge, WallOption};
@@ -7,30 +7,80 @@ use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::subject::Id;
 use crate::units::{Length, LengthUnit};
 
-/// Centred on the wall with its middle at 60 in, a height at which anybody standing can judge it (chosen).
+/// The first piece of the job that no option of any wall hangs, on the first mount, where a piece goes by itself.
 ///
-/// Without ids, since it is none of the job's; without a piece in the job nothing hangs.
+/// Without ids, since it is none of the job's. Nothing hangs where no such piece is left, and on any but the first
+/// wall without options: a piece is at one place.
 #[must_use]
-pub fn assumed_option(job: &Job) -> WallOption {
-    let Some(piece) = job.pieces.first() else { return WallOption::default() };
-    let unit = match job.units() {
-        crate::job::Units::Inches => LengthUnit::Inch,
-        crate::job::Units::Millimetres => LengthUnit::Millimetre,
-    };
+pub fn assumed_option(job: &Job, wall: &Id) -> WallOption {
+    let first = job.walls.iter().find(|wall| wall.options.is_empty());
+    let options = || job.walls.iter().flat_map(|wall| &wall.options);
+    let hangs =
+        |piece: &Id| options().flat_map(|option| &option.hangings).any(|hanging| hanging.piece == *piece);
+    let Some(piece) = job.pieces.iter().find(|piece| !hangs(&piece.id)) else { return WallOption::default() };
+    if first.is_none_or(|first| first.id != *wall) {
+        return WallOption::default();
+    }
+    let (across, upright) = assumed_place(job);
     let hanging = Hanging {
         id: Id::default(),
         piece: piece.id.clone(),
         mount: job.mounts.first().map(|mount| mount.id.clone()),
         hung_on: None,
-        across: AcrossRule::OnWall,
-        upright: UprightRule::Height {
-            of: PieceHeight::Centre,
-            from: UprightDatum::Floor,
-            toward: None,
-            by: Length::millimetres(1524.0).with_unit(unit),
-        },
+        across,
+        upright,
         nudge: Nudge::default(),
         cables: Vec::new(),
     };
     WallOption { hangings: vec![hanging], ..WallOption::default() }
+}
+
+/// Where a piece goes by itself: centred on the wall with its middle at 60 in, a height at which anybody standing
+/// can judge it (chosen).
+#[must_use]
+pub fn assumed_place(job: &Job) -> (AcrossRule, UprightRule) {
+    let unit = match job.units() {
+        crate::job::Units::Inches => LengthUnit::Inch,
+        crate::job::Units::Millimetres => LengthUnit::Millimetre,
+    };
+    let upright = UprightRule::Height {
+        of: PieceHeight::Centre,
+        from: UprightDatum::Floor,
+        toward: None,
+        by: Length::millimetres(1524.0).with_unit(unit),
+    };
+    (AcrossRule::OnWall, upright)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::piece::Piece;
+    use crate::job::wall::Wall;
+
+    fn job() -> Job {
+        let wall = |id| Wall { id: Id::new(id), ..Wall::default() };
+        let pieces = vec![Piece { id: Id::new("display-1"), ..Piece::default() }];
+        Job { pieces, walls: vec![wall("wall-1"), wall("wall-2")], ..Job::new() }
+    }
+
+    fn hung(job: &Job, wall: &str) -> Vec<String> {
+        let option = assumed_option(job, &Id::new(wall));
+        option.hangings.iter().map(|hanging| hanging.piece.to_string()).collect()
+    }
+
+    #[test]
+    fn a_piece_is_supposed_on_one_wall_only() {
+        let mut job = job();
+        assert_eq!(hung(&job, "wall-1"), ["display-1"]);
+        assert!(hung(&job, "wall-2").is_empty());
+        let option = assumed_option(&job, &Id::new("wall-1"));
+        job.walls[0].options.push(option);
+        assert!(hung(&job, "wall-2").is_empty(), "it hangs on the other");
+        job.pieces.push(Piece { id: Id::new("box-1"), ..Piece::default() });
+        assert_eq!(hung(&job, "wall-2"), ["box-1"]);
+        job.walls[0].options.clear();
+        job.walls[1].options.push(WallOption::default());
+        assert_eq!(hung(&job, "wall-1"), ["display-1"]);
+    }
 }

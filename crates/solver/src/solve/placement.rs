@@ -7,7 +7,7 @@ use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::mount::Mount;
 use crate::job::option::Hanging;
 use crate::job::piece::Piece;
-use crate::job::place::{AcrossDatum, Sideways, UpDown, UprightDatum};
+use crate::job::place::{AcrossDatum, UpDown, UprightDatum};
 use crate::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
 use crate::job::wall::Wall;
 use crate::numeric::slope_angle;
@@ -77,30 +77,28 @@ fn note_size(piece: &Piece, width: Length, height: Length, notes: &mut Notes) {
 }
 
 impl Surroundings<'_> {
-    /// A feature's or placed piece's outline, and whether it was assumed.
+    /// The outline of a feature, a placed piece or the wall, and whether it was assumed.
     fn rect(&self, id: &Id) -> Option<(Rect, bool)> {
+        if *id == self.wall.id {
+            return Some((self.survey.outline, self.wall.width.is_none()));
+        }
         if let Some(feature) = self.survey.features.iter().find(|feature| feature.id == *id) {
             return Some((feature.rect, feature.assumed));
         }
         self.placed.iter().find(|piece| piece.id == *id).map(|piece| (piece.outline, piece.assumed))
     }
 
-    /// The place of a sideways datum, and which way leads away from it.
-    fn across_datum(&self, datum: &AcrossDatum) -> Option<(Place, f64)> {
-        let right_end = (self.survey.outline.right, self.wall.width.is_none());
+    /// The place of a sideways datum.
+    fn across_datum(&self, datum: &AcrossDatum) -> Option<Place> {
         match datum {
-            AcrossDatum::LeftEnd => Some(((Length::default(), false), 1.0)),
-            AcrossDatum::RightEnd => Some((right_end, -1.0)),
-            AcrossDatum::Edge(edge) if edge.id == self.wall.id => match edge.part_str() {
-                "right" => Some((right_end, -1.0)),
-                _ => Some(((Length::default(), false), 1.0)),
-            },
+            AcrossDatum::LeftEnd => Some((Length::default(), false)),
+            AcrossDatum::RightEnd => Some((self.survey.outline.right, self.wall.width.is_none())),
             AcrossDatum::Edge(edge) => {
                 let (rect, assumed) = self.rect(&edge.id)?;
                 Some(match edge.part_str() {
-                    "left" => ((rect.left, assumed), -1.0),
-                    "right" => ((rect.right, assumed), 1.0),
-                    _ => ((rect.centre().x, assumed), 1.0),
+                    "left" => (rect.left, assumed),
+                    "right" => (rect.right, assumed),
+                    _ => (rect.centre().x, assumed),
                 })
             }
         }
@@ -112,17 +110,12 @@ impl Surroundings<'_> {
             AcrossRule::OnWall => Some((self.survey.outline.across().middle(), self.wall.width.is_none())),
             AcrossRule::On(id) => self.rect(id).map(|(rect, assumed)| (rect.centre().x, assumed)),
             AcrossRule::Between(a, b) => {
-                let (((a, a_assumed), _), ((b, b_assumed), _)) =
-                    (self.across_datum(a)?, self.across_datum(b)?);
+                let ((a, a_assumed), (b, b_assumed)) = (self.across_datum(a)?, self.across_datum(b)?);
                 Some(((a + b) / 2.0, a_assumed || b_assumed))
             }
             AcrossRule::Beside { from, toward, by } => {
-                let ((edge, assumed), away) = self.across_datum(from)?;
-                let sign = match toward {
-                    Some(Sideways::Left) => -1.0,
-                    Some(Sideways::Right) => 1.0,
-                    None => away,
-                };
+                let (edge, assumed) = self.across_datum(from)?;
+                let sign = toward.unwrap_or_else(|| from.away()).sign();
                 Some((edge + (*by + width / 2.0) * sign, assumed))
             }
         }
@@ -157,18 +150,12 @@ impl Surroundings<'_> {
         };
         match rule {
             UprightRule::Height { of, from, toward, by } => {
-                let ((datum, assumed), away) = match from {
-                    UprightDatum::Floor => ((self.survey.floor.y_at(x), false), 1.0),
-                    UprightDatum::ControlLine => ((self.survey.control_line_y?, false), 1.0),
-                    UprightDatum::Edge(edge) => {
-                        (self.upright_edge(edge, x)?, if edge.part_str() == "bottom" { -1.0 } else { 1.0 })
-                    }
+                let (datum, assumed) = match from {
+                    UprightDatum::Floor => (self.survey.floor.y_at(x), false),
+                    UprightDatum::ControlLine => (self.survey.control_line_y?, false),
+                    UprightDatum::Edge(edge) => self.upright_edge(edge, x)?,
                 };
-                let sign = match toward {
-                    Some(UpDown::Up) => 1.0,
-                    Some(UpDown::Down) => -1.0,
-                    None => away,
-                };
+                let sign = toward.unwrap_or_else(|| from.away()).sign();
                 Some((middle_from(*of, datum + *by * sign), Angle::default(), assumed))
             }
             UprightRule::Gap { side, of, by, follow } => {

@@ -4,6 +4,7 @@
 use std::collections::BTreeSet;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
+use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::solve::assumed_option;
 use strikeline_solver::subject::Id;
@@ -16,8 +17,8 @@ struct Pair {
 }
 
 fn pairs(job: &Job) -> Vec<Pair> {
-    let is_assumed = job.walls.iter().any(|wall| wall.options.is_empty());
-    let assumed = is_assumed.then(|| assumed_option(job));
+    let bare = job.walls.iter().filter(|wall| wall.options.is_empty());
+    let assumed: Vec<WallOption> = bare.map(|wall| assumed_option(job, &wall.id)).collect();
     let options = job.walls.iter().flat_map(|wall| &wall.options).chain(&assumed);
     let hangings = options.flat_map(|option| &option.hangings);
     let pair = hangings

@@ -5,7 +5,7 @@ use super::super::piece;
 use strikeline_solver::geometry::{Axis, Direction};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Hanging;
-use strikeline_solver::job::place::{AcrossDatum, Sideways, UpDown, UprightDatum};
+use strikeline_solver::job::place::{AcrossDatum, UpDown, UprightDatum};
 use strikeline_solver::job::rule::{AcrossRule, UprightRule};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::ReadingDatum;
@@ -26,7 +26,7 @@ pub(super) fn moved(
     let mut after = job.clone();
     let Some(hanging) = piece::hanging_mut(&mut after, plan, piece) else { return after };
     let has_changed = match axis {
-        Axis::Across => change_across(&mut hanging.across, plan, from, along),
+        Axis::Across => change_across(&mut hanging.across, from, along),
         Axis::Upright => change_upright(&mut hanging.upright, from, along),
     };
     if !has_changed {
@@ -45,23 +45,16 @@ fn nudge(hanging: &mut Hanging, axis: Axis, along: Length) {
 }
 
 /// Changes a sideways rule that is measured from this datum; whether it was one, and the distance stays one.
-fn change_across(rule: &mut AcrossRule, plan: &Plan, from: &ReadingDatum, along: Length) -> bool {
+fn change_across(rule: &mut AcrossRule, from: &ReadingDatum, along: Length) -> bool {
     let AcrossRule::Beside { from: own, toward, by } = rule else { return false };
     let is_own = match (&*own, from) {
         (AcrossDatum::LeftEnd, ReadingDatum::LeftEnd) | (AcrossDatum::RightEnd, ReadingDatum::RightEnd) => {
             true
         }
         (AcrossDatum::Edge(edge), ReadingDatum::Edge(other)) => edge == other,
-        (AcrossDatum::Edge(edge), ReadingDatum::LeftEnd) => *edge == plan.wall.part("left"),
-        (AcrossDatum::Edge(edge), ReadingDatum::RightEnd) => *edge == plan.wall.part("right"),
         _ => false,
     };
-    let away = match (&*own, *toward) {
-        (_, Some(Sideways::Left)) | (AcrossDatum::RightEnd, None) => -1.0,
-        (AcrossDatum::Edge(edge), None) if edge.part_str() == "left" => -1.0,
-        (_, Some(Sideways::Right)) | (AcrossDatum::LeftEnd | AcrossDatum::Edge(_), None) => 1.0,
-    };
-    is_own && change(by, along * away)
+    is_own && change(by, along * toward.unwrap_or_else(|| own.away()).sign())
 }
 
 /// Changes an upright rule that is measured from this datum; whether it was one, and the distance stays one.
@@ -74,9 +67,7 @@ fn change_upright(rule: &mut UprightRule, from: &ReadingDatum, along: Length) ->
                 (UprightDatum::Edge(edge), ReadingDatum::Edge(other)) => edge == other,
                 _ => false,
             };
-            let is_lower = matches!(&*own, UprightDatum::Edge(edge) if edge.part_str() == "bottom");
-            let up = toward.unwrap_or(if is_lower { UpDown::Down } else { UpDown::Up }) == UpDown::Up;
-            is_own && change(by, if up { along } else { -along })
+            is_own && change(by, along * toward.unwrap_or_else(|| own.away()).sign())
         }
         UprightRule::Gap { side, of, by, .. } => {
             let (part, away) = if *side == UpDown::Up { ("top", along) } else { ("bottom", -along) };

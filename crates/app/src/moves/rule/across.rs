@@ -83,8 +83,8 @@ fn neighbours(plan: &Plan, piece: &Id, things: &[Id]) -> ((AcrossDatum, Length),
 #[must_use]
 pub fn beside_rule(plan: &Plan, piece: &Id, from: AcrossDatum, toward: Option<Sideways>) -> AcrossRule {
     let now = outline(plan, piece);
-    let (edge, away) = edge(plan, &from);
-    let edge = edge.unwrap_or_default();
+    let away = from.away();
+    let edge = edge(plan, &from).unwrap_or_default();
     let gap = |side| match side {
         Sideways::Left => edge - now.right,
         Sideways::Right => now.left - edge,
@@ -95,21 +95,19 @@ pub fn beside_rule(plan: &Plan, piece: &Id, from: AcrossDatum, toward: Option<Si
     AcrossRule::Beside { from, toward: (side != away).then_some(side), by: whole(gap(side), plan) }
 }
 
-/// Where an edge is, and which way leads away from it.
-fn edge(plan: &Plan, datum: &AcrossDatum) -> (Option<Length>, Sideways) {
+/// Where an edge is.
+fn edge(plan: &Plan, datum: &AcrossDatum) -> Option<Length> {
     let wall = plan.survey.outline;
     match datum {
-        AcrossDatum::LeftEnd => (Some(wall.left), Sideways::Right),
-        AcrossDatum::RightEnd => (Some(wall.right), Sideways::Left),
+        AcrossDatum::LeftEnd => Some(wall.left),
+        AcrossDatum::RightEnd => Some(wall.right),
         AcrossDatum::Edge(subject) => {
-            let rect = if subject.id == plan.wall { Some(wall) } else { rect(plan, &subject.id) };
-            match (subject.part_str(), subject.id == plan.wall) {
-                ("left", false) => (rect.map(|rect| rect.left), Sideways::Left),
-                ("right", false) => (rect.map(|rect| rect.right), Sideways::Right),
-                ("right", true) => (rect.map(|rect| rect.right), Sideways::Left),
-                (_, true) => (rect.map(|rect| rect.left), Sideways::Right),
-                (_, false) => (rect.map(|rect| rect.centre().x), Sideways::Right),
-            }
+            let rect = if subject.id == plan.wall { wall } else { rect(plan, &subject.id)? };
+            Some(match subject.part_str() {
+                "left" => rect.left,
+                "right" => rect.right,
+                _ => rect.centre().x,
+            })
         }
     }
 }

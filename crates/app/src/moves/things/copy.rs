@@ -1,6 +1,5 @@
 //! A thing once more: as it is but for ids and place.
 
-use super::references::{each_reference, hanging_names};
 use super::{free_letter, hands_breadth};
 use crate::moves::{self, Handle, HandleKind};
 use std::collections::BTreeMap;
@@ -8,6 +7,7 @@ use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::{Hanging, WallOption};
+use strikeline_solver::job::references::{Named, each_reference, hanging_names};
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::solve::solve;
@@ -47,6 +47,10 @@ fn renamed(job: &mut Job, mut part: Job) -> (Job, NewIds) {
     (part, new_ids)
 }
 
+fn rename_named(named: Named<'_>, new_ids: &NewIds) {
+    named.id().into_iter().for_each(|id| rename(id, new_ids));
+}
+
 fn rename(id: &mut Id, new_ids: &NewIds) {
     if let Some(new) = new_ids.get(id) {
         *id = new.clone();
@@ -72,7 +76,7 @@ fn piece(job: &mut Job, plan: &Plan, id: &Id) -> Option<Id> {
         for wish in &mut hanging.cables {
             wish.id = job.give_id("wish");
         }
-        hanging_names(&mut hanging, &mut |id| rename(id, &new_ids));
+        hanging_names(&mut hanging, &mut |named| rename_named(named, &new_ids));
         rename(&mut hanging.piece, &new_ids);
         let right = hanging.nudge.right.length();
         hanging.nudge.right = Offset((hands_breadth(plan) + right).quantised());
@@ -115,7 +119,7 @@ fn wall(job: &mut Job, id: &Id) -> Option<Id> {
         Some(name) => again(name),
         None => format!("Wall {}", job.walls.len().saturating_add(1)),
     });
-    each_reference(&mut wall, &mut |id| rename(id, &new_ids));
+    each_reference(&mut wall, &mut |named| rename_named(named, &new_ids));
     let copy = wall.id.clone();
     job.walls.push(wall);
     Some(copy)

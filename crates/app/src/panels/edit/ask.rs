@@ -1,5 +1,6 @@
 //! What the buttons of the editors ask for, and doing it once all fields are shown.
 
+use crate::moves;
 use crate::moves::things::{self, NewThing};
 use crate::panels::measured::field_id;
 use crate::session::Session;
@@ -11,6 +12,13 @@ use strikeline_solver::subject::Id;
 pub enum Ask {
     /// A new thing of a kind.
     Add(NewThing),
+    /// A piece of the job hung in an option of the wall, or in the one that is shown.
+    Hang {
+        /// The option, which is then shown.
+        option: Option<Id>,
+        /// The piece.
+        piece: Id,
+    },
     /// The thing again.
     Copy(Id),
     /// The job without the thing.
@@ -27,6 +35,15 @@ pub fn perform(session: &mut Session, plan: &Plan, ask: &Ask) -> Option<egui::Id
             session.job = job;
             show(session, &id);
             Some(field_id(&id, first_field(*what)))
+        }
+        Ask::Hang { option, piece } => {
+            if option.is_some() {
+                session.option.clone_from(option);
+            }
+            let plan = session.plan();
+            session.job = moves::with_hung(&session.job, &plan, piece);
+            session.selected = Some(piece.whole());
+            None
         }
         Ask::Copy(id) => {
             let (job, copy) = things::copied(&session.job, plan, id)?;

@@ -1,15 +1,15 @@
 //! The editor of an option: what it is called, what hangs in it on what, and its cables. Where its pieces go is
 //! the placement's.
 
-use super::{Around, Form, fold};
+use super::{Around, Ask, Form, fold};
 use crate::widgets::pick::menu;
 use egui::Ui;
-use strikeline_solver::job::option::{CableWish, Hanging, Nudge, WallOption};
-use strikeline_solver::job::place::UprightDatum;
-use strikeline_solver::job::rule::{AcrossRule, PieceHeight, UprightRule};
+use strikeline_solver::job::option::{CableWish, Hanging, WallOption};
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::subject::Id;
-use strikeline_solver::units::Length;
+
+/// What the menu of pieces to hang is called.
+pub(in crate::panels) const HANG: &str = "Hang a piece\u{2026}";
 
 /// Shows the fields of an option of a wall.
 pub(in crate::panels) fn option(ui: &mut Ui, around: &Around<'_>, wall: &mut Wall, id: &Id) {
@@ -63,7 +63,7 @@ fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id,
     }
     cables(ui, &form, around, hanging, outlets);
     if ui.button("Take off this option").clicked() {
-        around.ask(super::Ask::Delete(hanging.id.clone()));
+        around.ask(Ask::Delete(hanging.id.clone()));
     }
 }
 
@@ -95,7 +95,8 @@ fn cables(
                     ports.iter().filter(|(other, _)| other != port).map(|(id, _)| wish(id)).collect();
             } else if is_used {
                 hanging.cables.push(wish(port));
-            } else {
+            } else if hanging.cables.len() > 1 {
+                // The last one stays: a hanging of which no port is named uses all.
                 hanging.cables.retain(|wish| wish.port != *port);
             }
         }
@@ -122,7 +123,7 @@ fn cables(
 }
 
 /// A menu of the pieces that do not hang in the option.
-fn add_hanging(ui: &mut Ui, around: &Around<'_>, option: &mut WallOption) {
+fn add_hanging(ui: &mut Ui, around: &Around<'_>, option: &WallOption) {
     let hangs = |id: &Id| option.hangings.iter().any(|hanging| hanging.piece == *id);
     let free: Vec<(Id, String)> = around
         .job
@@ -135,21 +136,7 @@ fn add_hanging(ui: &mut Ui, around: &Around<'_>, option: &mut WallOption) {
         return;
     }
     let entries: Vec<&str> = free.iter().map(|(_, name)| name.as_str()).collect();
-    if let Some((piece, _)) = menu(ui, "Hang a piece\u{2026}", &entries).and_then(|index| free.get(index)) {
-        option.hangings.push(Hanging {
-            id: Id::default(),
-            piece: piece.clone(),
-            mount: None,
-            hung_on: None,
-            across: AcrossRule::OnWall,
-            upright: UprightRule::Height {
-                of: PieceHeight::Centre,
-                from: UprightDatum::Floor,
-                toward: None,
-                by: Length::millimetres(1524.0).with_unit(around.plan.style.graduation.unit()),
-            },
-            nudge: Nudge::default(),
-            cables: Vec::new(),
-        });
+    if let Some((piece, _)) = menu(ui, HANG, &entries).and_then(|index| free.get(index)) {
+        around.ask(Ask::Hang { option: Some(option.id.clone()), piece: piece.clone() });
     }
 }

@@ -66,9 +66,8 @@ impl Rules<'_> {
                     return Some(moves::beside_rule(self.plan, &self.piece, from, None));
                 }
                 // An end of the wall has one side only.
-                if let AcrossDatum::Edge(edge) = &*from {
-                    let away = if edge.part_str() == "left" { Sideways::Left } else { Sideways::Right };
-                    let held = toward.unwrap_or(away);
+                if matches!(from, AcrossDatum::Edge(_)) {
+                    let held = toward.unwrap_or_else(|| from.away());
                     let both = [Sideways::Left, Sideways::Right];
                     let chosen =
                         self.choose("across_side", "Side", &held, &both, |one| side(*one).to_owned());

@@ -4,7 +4,7 @@ use super::super::Notes;
 use super::usual;
 use crate::finding::What;
 use crate::geometry::Span;
-use crate::job::place::{AcrossDatum, AcrossExtent, AcrossReading, Sideways};
+use crate::job::place::{AcrossDatum, AcrossExtent, AcrossReading};
 use crate::job::wall::Wall;
 use crate::plan::AssumedWhat;
 use crate::plan::survey::Misfit;
@@ -93,30 +93,24 @@ impl<'a> AcrossPlaces<'a> {
     /// Where a reading leads, and whether that hangs on something assumed; `None` while its datum is not
     /// settled.
     pub(super) fn place(&self, reading: &AcrossReading) -> Option<(Length, bool)> {
-        let right_end = (self.width, self.wall.width.is_none(), -1.0);
-        let left_end = (Length::default(), false, 1.0);
-        let (datum, assumed, away) = match &reading.from {
-            AcrossDatum::LeftEnd => left_end,
-            AcrossDatum::RightEnd => right_end,
-            AcrossDatum::Edge(subject) if subject.id == self.wall.id => match subject.part_str() {
-                "right" => right_end,
-                _ => left_end,
-            },
+        let (datum, assumed) = match &reading.from {
+            AcrossDatum::LeftEnd => (Length::default(), false),
+            AcrossDatum::RightEnd => (self.width, self.wall.width.is_none()),
             AcrossDatum::Edge(subject) => {
-                let sides = self.found.get(&subject.id)?;
-                match subject.part_str() {
-                    "left" => (sides.span.from, sides.assumed, -1.0),
-                    "right" => (sides.span.to, sides.assumed, 1.0),
-                    _ => (sides.span.middle(), sides.assumed, 1.0),
-                }
+                let own = Sides {
+                    span: Span::new(Length::default(), self.width),
+                    assumed: self.wall.width.is_none(),
+                };
+                let sides = if subject.id == self.wall.id { &own } else { self.found.get(&subject.id)? };
+                let edge = match subject.part_str() {
+                    "left" => sides.span.from,
+                    "right" => sides.span.to,
+                    _ => sides.span.middle(),
+                };
+                (edge, sides.assumed)
             }
         };
-        let sign = match reading.toward {
-            Some(Sideways::Left) => -1.0,
-            Some(Sideways::Right) => 1.0,
-            None => away,
-        };
-        Some((datum + reading.by * sign, assumed))
+        Some((datum + reading.by * reading.way().sign(), assumed))
     }
 
     /// The same, with a finding where it leads nowhere.

@@ -4,7 +4,7 @@ use super::super::Notes;
 use super::across::{AcrossPlaces, Sides, names_thing};
 use super::usual;
 use crate::finding::What;
-use crate::job::place::{UpDown, UprightDatum, UprightExtent, UprightReading};
+use crate::job::place::{UprightDatum, UprightExtent, UprightReading};
 use crate::job::wall::Wall;
 use crate::plan::AssumedWhat;
 use crate::plan::survey::{Floor, Misfit};
@@ -134,25 +134,20 @@ impl<'a> UprightPlaces<'a> {
             Some(at) => self.across.place(at)?.0,
             None => x,
         };
-        let (datum, away) = match &reading.from {
-            UprightDatum::Floor => (self.floor.y_at(x), 1.0),
-            UprightDatum::ControlLine => (self.control_line_y?, 1.0),
+        let datum = match &reading.from {
+            UprightDatum::Floor => self.floor.y_at(x),
+            UprightDatum::ControlLine => self.control_line_y?,
             UprightDatum::Edge(subject) => {
                 let heights = found.get(&subject.id)?;
                 let middle = |ends: (Length, Length)| (ends.0 + ends.1) / 2.0;
                 match subject.part_str() {
-                    "bottom" => (middle(heights.bottom), -1.0),
-                    "top" => (middle(heights.top), 1.0),
-                    _ => ((middle(heights.bottom) + middle(heights.top)) / 2.0, 1.0),
+                    "bottom" => middle(heights.bottom),
+                    "top" => middle(heights.top),
+                    _ => (middle(heights.bottom) + middle(heights.top)) / 2.0,
                 }
             }
         };
-        let sign = match reading.toward {
-            Some(UpDown::Up) => 1.0,
-            Some(UpDown::Down) => -1.0,
-            None => away,
-        };
-        Some(datum + reading.by * sign)
+        Some(datum + reading.by * reading.way().sign())
     }
 
     /// Any two of lower edge, upper edge, middle and height settle a thing; the rest are checks.
