@@ -1,5 +1,6 @@
 //! From start to the first painted frame, and the memory then: the window on the busiest demo, beside an empty
-//! window of the same renderer. Needs a display.
+//! window of the same renderer: one panel with nothing on it, so that the renderer begins its work in both. Needs a
+//! display.
 
 use crate::demo::{busiest, machine, median, verdict};
 use std::io::{BufRead as _, BufReader};
@@ -116,8 +117,11 @@ impl eframe::App for Once {
     }
 
     fn ui(&mut self, ui: &mut egui::Ui, frame: &mut eframe::Frame) {
-        if let Some(app) = &mut self.app {
-            app.ui(ui, frame);
+        match &mut self.app {
+            Some(app) => app.ui(ui, frame),
+            None => {
+                egui::CentralPanel::default().show(ui, |_| {});
+            }
         }
     }
 }
