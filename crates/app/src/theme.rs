@@ -111,7 +111,10 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
     let palette = palette(theme);
     let (stroke, fill) = plain(palette, item.ink);
     let pale = if stroke == palette.chalk { palette.chalk_pale } else { palette.pale };
-    let keeps_fill = matches!(item.ink, Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround);
+    let keeps_fill = matches!(
+        item.ink,
+        Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround | Ink::LabelGroundOff
+    );
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
         (Lit::No, true) => Paint { stroke: pale, fill },
@@ -126,6 +129,7 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
 fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (p.face, p.face),
+        Ink::LabelGroundOff => (p.desk, p.desk),
         Ink::Feature | Ink::OpenEnd => (p.graphite, p.face),
         Ink::FeatureProud => (p.graphite, p.proud),
         Ink::FeatureDetail | Ink::PieceDetail | Ink::Bracket => (p.pale, p.face),

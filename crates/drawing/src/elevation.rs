@@ -9,7 +9,6 @@ mod mount;
 mod wall;
 
 use crate::dimension::Rows;
-use crate::ink::Ink;
 use crate::look::Look;
 use crate::paper::PaperRect;
 use crate::pen::Pen;
@@ -63,19 +62,20 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
     let mut taken = rows.taken();
     taken.extend(lit_grounds);
     let others = labels::other_labels(plan, &scale, look, taken);
-    labels::draw(&mut pen, &others, look);
+    labels::draw(&mut pen, &others, frame, look);
     let mut figures = Vec::new();
     for (wanted, dimension) in rows.into_dimensions() {
         let (about, measured) = (wanted.about, wanted.measured);
         figures.push(ShownFigure { about, bounds: dimension.figure_bounds(), measured });
         pen.take(wanted.subject, wanted.assumed);
         // In a close look a figure stands on the wall itself: the lines under it are kept off it.
-        pen.fill(Ink::LabelGround, &dimension.figure_bounds().grown(FIGURE_CLEAR_MM).corners());
+        let ground = dimension.figure_bounds().grown(FIGURE_CLEAR_MM);
+        pen.fill(labels::ground_ink(frame, ground), &ground.corners());
         for (ink, kind) in dimension.draw() {
             pen.add(ink, kind);
         }
     }
-    labels::draw(&mut pen, &lit, look);
+    labels::draw(&mut pen, &lit, frame, look);
     Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, figures, scale }
 }
 

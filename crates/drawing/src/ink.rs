@@ -65,8 +65,10 @@ pub enum Ink {
     DimensionText,
     /// A name on the drawing.
     Label,
-    /// What is kept free of lines under a name or a figure.
+    /// What is kept free of lines under a name or a figure on the wall.
     LabelGround,
+    /// The same off the wall.
+    LabelGroundOff,
     /// The frame and the scale bar of a sheet.
     Sheet,
     /// The title and the notes of a sheet.
@@ -140,6 +142,7 @@ impl Ink {
             | Self::DimensionText
             | Self::Label
             | Self::LabelGround
+            | Self::LabelGroundOff
             | Self::SheetText => THIN_MM,
         }
     }

@@ -96,11 +96,19 @@ fn placed(
     labels
 }
 
+/// What is kept free of lines there: on the wall's face, or off it.
+pub(super) fn ground_ink(wall: PaperRect, ground: PaperRect) -> Ink {
+    let middle = ground.centre();
+    let is_on = (wall.left_mm..=wall.right_mm).contains(&middle.x_mm)
+        && (wall.top_mm..=wall.bottom_mm).contains(&middle.y_mm);
+    if is_on { Ink::LabelGround } else { Ink::LabelGroundOff }
+}
+
 /// Writes names, each on ground of its own.
-pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], look: &Look) {
+pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], wall: PaperRect, look: &Look) {
     for label in labels {
         pen.take(label.subject.clone(), label.assumed);
-        pen.fill(Ink::LabelGround, &label.ground().corners());
+        pen.fill(ground_ink(wall, label.ground()), &label.ground().corners());
         let at = PaperPoint::new(label.bounds.left_mm, label.bounds.bottom_mm);
         pen.text(Ink::Label, at, &label.text, look.sound_text_height_mm(), Anchor::Start);
     }

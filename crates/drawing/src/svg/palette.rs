@@ -34,7 +34,10 @@ pub(super) struct Paint {
 /// The colours of an item.
 pub(super) fn paint(item: &Item) -> Paint {
     let (stroke, fill) = plain(item.ink);
-    let stays = matches!(item.ink, Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround);
+    let stays = matches!(
+        item.ink,
+        Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround | Ink::LabelGroundOff
+    );
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
         (Lit::No, true) => Paint { stroke: paler(stroke), fill },
@@ -53,6 +56,7 @@ fn paler(stroke: &'static str) -> &'static str {
 fn plain(ink: Ink) -> (&'static str, &'static str) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (FACE, FACE),
+        Ink::LabelGroundOff => (PAPER, PAPER),
         Ink::WallEdge | Ink::Floor | Ink::Piece | Ink::Sheet | Ink::DimensionText | Ink::SheetText => {
             (GRAPHITE, GRAPHITE)
         }

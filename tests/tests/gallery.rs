@@ -1,0 +1,314 @@
+//! Every state of the window in both themes and at two sizes, written as pictures to be looked at one by one; none
+//! is held against another. `GALLERY=folder cargo test -p strikeline-tests --features pictures --test gallery`
+//! writes them; without `GALLERY` nothing is done.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    reason = "a failure here is a failed test"
+)]
+
+#[path = "gestures/room.rs"]
+#[allow(dead_code, reason = "shared with the gestures")]
+mod room;
+#[path = "gestures/touch.rs"]
+#[allow(dead_code, reason = "shared with the gestures")]
+mod touch;
+
+use egui::accesskit::Role;
+use egui::{Event, Key, Modifiers, Theme, Vec2, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use room::*;
+use std::path::{Path, PathBuf};
+use strikeline::app::App;
+use strikeline::files::home::Home;
+use strikeline::files::job_file::read_job;
+use strikeline::moves::HandleKind;
+use strikeline::session::Session;
+use strikeline_solver::job::Job;
+use strikeline_solver::subject::Subject;
+use touch::finger;
+
+/// A laptop, a 10 in tablet in points, the same upright, and the least that is worked in.
+const SIZES: [(&str, Vec2); 4] = [
+    ("laptop", vec2(1280.0, 800.0)),
+    ("tablet", vec2(1024.0, 640.0)),
+    ("upright", vec2(800.0, 1280.0)),
+    ("small", vec2(800.0, 600.0)),
+];
+
+type Shown<'a> = Harness<'static, App>;
+
+/// A state: its name, the job that is open (none: a new one), and what a hand does to come to it.
+struct State {
+    name: &'static str,
+    job: Option<&'static str>,
+    hand: fn(&mut Shown<'_>),
+}
+
+const STATES: &[State] = &[
+    State { name: "new", job: None, hand: |_| {} },
+    State {
+        name: "new_half",
+        job: None,
+        hand: |harness| {
+            for text in ["48 1/2", "28 1/4", "28 kg"] {
+                type_text(harness, text);
+                harness.key_press(Key::Enter);
+                harness.run();
+            }
+        },
+    },
+    State {
+        name: "new_error",
+        job: None,
+        hand: |harness| {
+            type_text(harness, "48 3/2");
+            harness.key_press(Key::Enter);
+            harness.run();
+        },
+    },
+    State {
+        name: "new_keypad",
+        job: None,
+        hand: |harness| {
+            let at = harness.get_by_role_and_label(Role::TextInput, "Display width").rect().left_center()
+                + vec2(12.0, 0.0);
+            finger(harness, at);
+        },
+    },
+    State { name: "parlour", job: Some("tall_parlour"), hand: |_| {} },
+    State { name: "kitchen", job: Some("garden_kitchen"), hand: |_| {} },
+    State { name: "suite", job: Some("corner_suite"), hand: |_| {} },
+    State { name: "breakfast", job: Some("breakfast_room"), hand: |_| {} },
+    State { name: "attic", job: Some("attic_landing"), hand: |_| {} },
+    State { name: "listening", job: Some("listening_room"), hand: |_| {} },
+    State {
+        name: "selected",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            let id = first_piece(harness);
+            let at = middle(harness, HandleKind::Piece, &id) + vec2(-20.0, 9.0);
+            tap(harness, at);
+        },
+    },
+    State {
+        name: "held",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            let id = first_piece(harness);
+            let at = middle(harness, HandleKind::Piece, &id) + vec2(-20.0, 9.0);
+            press_and_move(harness, at, vec2(23.0, -14.0));
+            harness.run();
+        },
+    },
+    State {
+        name: "typed_in_drag",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            let id = first_piece(harness);
+            let at = middle(harness, HandleKind::Piece, &id) + vec2(-20.0, 9.0);
+            press_and_move(harness, at, vec2(23.0, -14.0));
+            type_text(harness, "12 1/4");
+        },
+    },
+    State {
+        name: "menu",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            let id = first_piece(harness);
+            let at = middle(harness, HandleKind::Piece, &id) + vec2(-20.0, 9.0);
+            harness.hover_at(at);
+            harness.step();
+            for pressed in [true, false] {
+                harness.event(Event::PointerButton {
+                    pos: at,
+                    button: egui::PointerButton::Secondary,
+                    pressed,
+                    modifiers: Modifiers::NONE,
+                });
+                harness.step();
+            }
+            harness.run();
+        },
+    },
+    State {
+        name: "loupe",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            let plan = plan(harness);
+            let id = format!("{}", plan.pieces[0].id);
+            let at = middle(harness, HandleKind::Piece, &id);
+            finger(harness, at);
+        },
+    },
+    State {
+        name: "after_taping",
+        job: Some("garden_kitchen"),
+        hand: |harness| press(harness, "After taping\u{2026}"),
+    },
+    State {
+        name: "one_pull",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND, Key::L);
+            for (text, key) in [("12 1/2", "o"), ("28", "l"), ("29 1/2", "r"), ("44 x", "")] {
+                type_text(harness, text);
+                if !key.is_empty() {
+                    type_text(harness, key);
+                    harness.key_press(Key::Enter);
+                    harness.run();
+                }
+            }
+        },
+    },
+    State {
+        name: "shelf",
+        job: Some("garden_kitchen"),
+        hand: |harness| keys(harness, Modifiers::COMMAND, Key::B),
+    },
+    State {
+        name: "commands",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND, Key::K);
+            type_text(harness, "sa");
+        },
+    },
+    State {
+        name: "key_page",
+        job: Some("garden_kitchen"),
+        hand: |harness| keys(harness, Modifiers::NONE, Key::F1),
+    },
+    State {
+        name: "open",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND, Key::O);
+            for _ in 0..40 {
+                std::thread::sleep(std::time::Duration::from_millis(5));
+                harness.run();
+            }
+        },
+    },
+    State {
+        name: "save_as",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
+        },
+    },
+    State {
+        name: "unsaved",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            harness.state_mut().session_mut().job.title = "Changed".into();
+            harness.run();
+            keys(harness, Modifiers::COMMAND, Key::N);
+        },
+    },
+    State { name: "second_wall", job: Some("garden_kitchen"), hand: |harness| press(harness, "Add wall") },
+    State {
+        name: "mount",
+        job: Some("garden_kitchen"),
+        hand: |harness| select(harness, |job| job.mounts[0].id.whole()),
+    },
+    State {
+        name: "cable",
+        job: Some("garden_kitchen"),
+        hand: |harness| select(harness, |job| job.kit.cables[0].id.whole()),
+    },
+    State {
+        name: "feature",
+        job: Some("tall_parlour"),
+        hand: |harness| {
+            select(harness, |job| job.walls[0].features[1].id.whole());
+        },
+    },
+    State {
+        name: "hit",
+        job: Some("tall_parlour"),
+        hand: |harness| {
+            select(harness, |job| job.walls[0].hits[1].id.whole());
+        },
+    },
+];
+
+fn first_piece(harness: &mut Shown<'_>) -> String {
+    plan(harness).pieces[0].id.to_string()
+}
+
+/// What is selected anywhere is opened in the list.
+fn select(harness: &mut Shown<'_>, of: fn(&Job) -> Subject) {
+    let subject = of(&job(harness));
+    harness.state_mut().session_mut().selected = Some(subject);
+    harness.run();
+    harness.run_steps(30);
+}
+
+fn type_text(harness: &mut Shown<'_>, text: &str) {
+    harness.event(Event::Text(text.to_owned()));
+    harness.run();
+}
+
+fn keys(harness: &mut Shown<'_>, modifiers: Modifiers, key: Key) {
+    harness.key_press_modifiers(modifiers, key);
+    harness.run();
+}
+
+fn press(harness: &mut Shown<'_>, name: &str) {
+    harness.get_all_by_role_and_label(Role::Button, name).last().unwrap().scroll_to_me();
+    harness.run_steps(30);
+    harness.get_all_by_role_and_label(Role::Button, name).last().unwrap().click();
+    harness.run();
+    harness.run_steps(20);
+}
+
+fn demo(name: &str) -> (Job, PathBuf) {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-jobs").join(name).with_extension("ron");
+    (read_job(&path).unwrap().job, path)
+}
+
+#[test]
+fn every_state_is_painted() {
+    let Some(folder) = std::env::var_os("GALLERY").map(PathBuf::from) else { return };
+    let only = std::env::var("ONLY").unwrap_or_default();
+    std::fs::create_dir_all(&folder).unwrap();
+    for state in STATES {
+        if !only.is_empty() && !only.split(',').any(|one| one == state.name) {
+            continue;
+        }
+        for (size_name, size) in SIZES {
+            for theme in [Theme::Light, Theme::Dark] {
+                let home_folder = tempfile::tempdir().unwrap();
+                let home = Home::at(home_folder.path());
+                let session = state.job.map(|name| {
+                    let (job, path) = demo(name);
+                    let mut session = Session::new(job, Some(path.clone()));
+                    session.was_saved(path);
+                    session
+                });
+                let mut harness = Harness::builder()
+                    .with_size(size)
+                    .with_theme(theme)
+                    .with_render_cursor(false)
+                    .with_max_steps(64)
+                    .with_step_dt(1.0 / 60.0)
+                    .build_eframe(|created| {
+                        strikeline::theme::install(&created.egui_ctx);
+                        match session {
+                            Some(session) => App::on(session),
+                            None => App::new(&created.egui_ctx, None),
+                        }
+                        .at_home(&created.egui_ctx, &home)
+                    });
+                harness.run();
+                (state.hand)(&mut harness);
+                let picture = harness.render().unwrap();
+                let lit = if theme == Theme::Light { "light" } else { "dark" };
+                picture.save(folder.join(format!("{}-{size_name}-{lit}.png", state.name))).unwrap();
+            }
+        }
+    }
+}
