@@ -108,6 +108,7 @@ fn hits(pen: &mut Pen<'_>, plan: &Plan) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::ink::Ink;
     use crate::sample;
     use crate::scene::{ItemKind, Lit};
     use strikeline_solver::geometry::Rect;
