@@ -296,7 +296,7 @@ fn every_state_is_painted() {
                     .with_max_steps(64)
                     .with_step_dt(1.0 / 60.0)
                     .build_eframe(|created| {
-                        strikeline::theme::install(&created.egui_ctx);
+                        strikeline::app::install(&created.egui_ctx);
                         match session {
                             Some(session) => App::on(session),
                             None => App::new(&created.egui_ctx, None),

@@ -10,12 +10,11 @@ use egui_kittest::{Harness, SnapshotOptions, image_snapshot_options};
 use image::RgbaImage;
 use image::codecs::png::{CompressionType, FilterType, PngEncoder};
 use std::path::{Path, PathBuf};
-use strikeline::app::App;
+use strikeline::app::{self, App};
 use strikeline::canvas;
 use strikeline::files::job_file::read_job;
 use strikeline::moves::{self, Handle, HandleKind};
 use strikeline::session::Session;
-use strikeline::theme;
 use strikeline_drawing::sheet::bare_elevation;
 use strikeline_drawing::svg::svg;
 use strikeline_solver::job::Job;
@@ -64,7 +63,7 @@ fn window(job: Job, theme: Theme, size: Vec2) -> Harness<'static, App> {
         // 60 frames a second: with the default of 4 every press would grow old into a drag.
         .with_step_dt(1.0 / 60.0)
         .build_eframe(|created| {
-            theme::install(&created.egui_ctx);
+            app::install(&created.egui_ctx);
             App::on(Session::new(job, None))
         });
     harness.run();

@@ -4,6 +4,7 @@
 mod commands;
 mod dialog;
 mod left_over;
+mod one_at_a_time;
 mod open_job;
 mod panes;
 mod shelf;
@@ -19,6 +20,7 @@ use crate::theme;
 use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
 use egui::{CentralPanel, Context, Frame, Id, Panel, Ui, ViewportCommand};
+use one_at_a_time::OneAtATime;
 use panes::Panes;
 use shelf::MyShelf;
 use std::path::PathBuf;
@@ -79,6 +81,12 @@ pub fn run(path: Option<PathBuf>) -> Result<(), String> {
     })
 }
 
+/// Makes a context ready for the window: its type and colours, and how keys come to it.
+pub fn install(context: &Context) {
+    theme::install(context);
+    context.add_plugin(OneAtATime::default());
+}
+
 /// How the window is opened.
 #[must_use]
 pub fn native_options() -> eframe::NativeOptions {
@@ -96,7 +104,7 @@ impl App {
     /// A file that cannot be read is told of in a dialog.
     #[must_use]
     pub fn new(context: &Context, path: Option<PathBuf>) -> Self {
-        theme::install(context);
+        install(context);
         let mut app = Self::on(Session::fresh());
         match path {
             Some(path) => app.open(&path),
@@ -105,7 +113,7 @@ impl App {
         app
     }
 
-    /// The window's state on an open job, for a context in which the theme is installed.
+    /// The window's state on an open job, for a context that is made ready.
     #[must_use]
     pub fn on(session: Session) -> Self {
         Self {

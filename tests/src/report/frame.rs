@@ -6,11 +6,10 @@ use egui::{Event, Modifiers, PointerButton, Pos2, Vec2, vec2};
 use egui_kittest::Harness;
 use std::process::ExitCode;
 use std::time::Instant;
-use strikeline::app::App;
+use strikeline::app::{self, App};
 use strikeline::canvas;
 use strikeline::moves::{self, Handle, HandleKind};
 use strikeline::session::Session;
-use strikeline::theme;
 
 /// A frame's work while dragging, in the median, at most.
 const BOUND_MS: f64 = 4.0;
@@ -29,7 +28,7 @@ pub(crate) fn report() -> ExitCode {
     };
     println!("frame: {} ({}), {FRAMES} frames of a drag", job.title, machine());
     let mut window = Harness::builder().with_size(SIZE).with_step_dt(1.0 / 60.0).build_eframe(|created| {
-        theme::install(&created.egui_ctx);
+        app::install(&created.egui_ctx);
         App::on(Session::new(job, Some(path)))
     });
     window.run();

@@ -47,6 +47,28 @@ fn is_complete(harness: &mut Harness<'_, App>) {
     harness.get_by_label_contains("The set of marks is complete");
 }
 
+#[test]
+fn values_that_come_faster_than_frames_go_each_to_its_field() {
+    let mut harness = new_job(vec2(1280.0, 800.0));
+    let key = |pressed| Event::Key {
+        key: Key::Enter,
+        physical_key: None,
+        pressed,
+        repeat: false,
+        modifiers: egui::Modifiers::NONE,
+    };
+    for value in ["48 1/2", "28 1/4", "28 kg"] {
+        let events = &mut harness.input_mut().events;
+        events.extend(value.chars().map(|letter| Event::Text(letter.to_string())));
+        events.extend([key(true), key(false)]);
+    }
+    harness.run_steps(12);
+    let piece = &job(&harness).pieces[0];
+    assert_eq!((piece.width, piece.height), (inches(48.5), inches(28.25)));
+    assert_eq!(piece.mass, Some(Mass::kilograms(28.0)));
+    assert_eq!(piece.pattern, None, "nothing was typed twice");
+}
+
 /// The keypad, if it is open.
 fn keypad(harness: &Harness<'_, App>) -> Option<Rect> {
     harness.query_by_label("Close the keypad")?;

@@ -2,11 +2,10 @@
 
 use egui::{Pos2, Rect, vec2};
 use egui_kittest::Harness;
-use strikeline::app::App;
+use strikeline::app::{self, App};
 use strikeline::canvas;
 use strikeline::moves::{self, Handle, HandleKind};
 use strikeline::session::Session;
-use strikeline::theme;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Nudge;
 use strikeline_solver::plan::Plan;
@@ -72,7 +71,7 @@ pub(crate) fn window_on(session: Session) -> Harness<'static, App> {
         .with_max_steps(64)
         .with_step_dt(1.0 / 60.0)
         .build_eframe(|created| {
-            theme::install(&created.egui_ctx);
+            app::install(&created.egui_ctx);
             App::on(session)
         })
 }

@@ -22,7 +22,7 @@ fn window_at(home: &Path, session: Session) -> Harness<'static, App> {
     let home = Home::at(home);
     let mut harness =
         Harness::builder().with_size(vec2(1280.0, 800.0)).with_step_dt(1.0 / 60.0).build_eframe(|created| {
-            strikeline::theme::install(&created.egui_ctx);
+            strikeline::app::install(&created.egui_ctx);
             App::on(session).at_home(&created.egui_ctx, &home)
         });
     harness.run();
