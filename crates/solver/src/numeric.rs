@@ -19,3 +19,15 @@ pub fn sine(angle: Angle) -> f64 {
 pub fn cosine(angle: Angle) -> f64 {
     libm::cos(angle.deg() * std::f64::consts::PI / 180.0)
 }
+
+/// A base of zero or more to a power.
+#[must_use]
+pub fn power(base: f64, exponent: f64) -> f64 {
+    libm::pow(base, exponent)
+}
+
+/// The square root: rounded correctly by the standard of floating point, so alike everywhere.
+#[must_use]
+pub fn root(square: f64) -> f64 {
+    libm::sqrt(square)
+}

@@ -1,0 +1,79 @@
+//! One case of load on a plate, reduced to what a group of fasteners needs to know of it.
+
+use super::duration::Lasting;
+use super::in_plane::PlaneLoad;
+use super::out_of_plane::Out;
+
+/// How what hangs stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Posture {
+    /// As it hangs: close to the wall, or upright.
+    AsHung,
+    /// At full tilt, top forward.
+    TiltedDown,
+    /// At full tilt, top back.
+    TiltedUp,
+    /// On its arm: degrees from straight out, to the right positive, and degrees that its face is turned from
+    /// facing the room, to the right positive.
+    Swung {
+        /// The arm.
+        arm_deg: f64,
+        /// The face.
+        face_deg: f64,
+    },
+}
+
+/// Where somebody pulls.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PullAt {
+    /// Down at the middle of the lower front edge.
+    DownMiddle,
+    /// Down at its left end.
+    DownLeft,
+    /// Down at its right end.
+    DownRight,
+    /// Straight out at the top.
+    OutTop,
+    /// Straight out at the bottom.
+    OutBottom,
+    /// Straight out at the left edge.
+    OutLeft,
+    /// Straight out at the right edge.
+    OutRight,
+    /// Straight out at an arm's outer hinge, by a side edge.
+    OutHinge,
+}
+
+/// What a case is called.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CaseName {
+    /// How what hangs stands.
+    pub posture: Posture,
+    /// Where somebody pulls; `None` where it just hangs.
+    pub pull: Option<PullAt>,
+}
+
+/// One case of load. Forces in newtons, places in millimetres on the axes of the seats.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Case {
+    /// What it is called.
+    pub name: CaseName,
+    /// How long it lasts.
+    pub lasting: Lasting,
+    /// All that bears down.
+    pub down_n: f64,
+    /// The sum of each such force times how far right it acts.
+    pub down_x_nmm: f64,
+    /// The sum of each such force times how far in front of the wall it acts; never negative.
+    pub down_z_nmm: f64,
+    /// A pull straight out.
+    pub out: Option<Out>,
+}
+
+impl Case {
+    /// Its part in the plane of the plate.
+    #[must_use]
+    pub fn in_plane(&self) -> PlaneLoad {
+        PlaneLoad { right_n: 0.0, up_n: -self.down_n, turning_nmm: -self.down_x_nmm }
+    }
+}

@@ -1,0 +1,58 @@
+//! What wood bears under a dowel's side, rounded to 50 psi as the table prints it (NDS 2018 Table 12.3.3).
+
+use super::screw::Screw;
+use super::why::Known;
+use super::withdrawal::valid_gravity;
+use crate::handbook::dowel_bearing as book;
+use crate::ledger::{Given, Ledger, Put, Step};
+use crate::numeric::{power, root};
+use crate::units::{Ratio, Stress};
+
+/// Which way a load runs against the grain of a stud.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Grain {
+    /// Up and down a stud.
+    Along,
+    /// Across a stud.
+    Across,
+}
+
+/// What the wood bears; by the nominal diameter.
+///
+/// # Errors
+/// Not known where G is outside of its table.
+pub fn dowel_bearing<L: Ledger>(
+    ledger: &mut L,
+    screw: &Screw,
+    wood: Given<Ratio>,
+    grain: Grain,
+) -> Known<Given<Stress>> {
+    let g = valid_gravity(wood)?;
+    let d_in = screw.diameter.value.in_inches();
+    let (psi, formula, source, own) = match (screw.is_large(), grain) {
+        (false, _) => {
+            let (c, n) = book::SMALL.value;
+            (c * power(g, n), "F_em = 16,600 G^1.84", book::SMALL.source, book::SMALL.label)
+        }
+        (true, Grain::Along) => {
+            (book::ALONG.value * g, "F_em = 11,200 G", book::ALONG.source, book::ALONG.label)
+        }
+        (true, Grain::Across) => {
+            let (c, n) = book::ACROSS.value;
+            let psi = c * power(g, n) / root(d_in);
+            (psi, "F_em = 6,100 G^1.45 / sqrt D", book::ACROSS.source, book::ACROSS.label)
+        }
+    };
+    let step = book::ROUNDED_TO_PSI.value;
+    let bearing = Stress::psi((psi / step).round() * step);
+    let label = own.weaker(wood.label).worked_out();
+    ledger.write(|| Step {
+        name: "dowel bearing strength of the stud, to 50 psi",
+        formula,
+        put: vec![Put::given("G", wood), Put::given("D", screw.diameter)],
+        result: bearing.into(),
+        source,
+        label,
+    });
+    Ok(Given::new(bearing, label))
+}

@@ -1,0 +1,165 @@
+//! A set of used fasteners under cases of load: what each is asked, and the worst of it against what one may
+//! carry.
+//!
+//! For a choice over many sets and types: [`Group::of`] once a set, [`Group::demand`] once a set, and
+//! [`Demand::against`] once a type, which only divides.
+
+use super::case::Case;
+use super::duration::Lasting;
+use super::hold::Hold;
+use super::in_plane::Plane;
+use super::out_of_plane::Levers;
+use super::seat::{Edges, Seat, sound};
+use super::used::{Asked, Used, used};
+use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
+use crate::ledger::{Blank, Ledger};
+
+/// A set of used fasteners.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Group {
+    plane: Plane,
+    levers: Levers,
+    count: usize,
+}
+
+/// What a case asks of a fastener.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ask {
+    /// The case's place in the list.
+    pub case: usize,
+    /// The fastener's place in the list.
+    pub seat: usize,
+    /// How long the case lasts.
+    pub lasting: Lasting,
+    /// What is asked.
+    pub asked: Asked,
+}
+
+/// What all cases ask of a set of fasteners.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Demand {
+    /// Of the cases that could be worked out: each case of each fastener, by case, then by fastener.
+    pub asks: Vec<Ask>,
+    /// The cases that could not, and why.
+    pub not_known: Vec<(usize, Why)>,
+}
+
+/// A verdict's word.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Word {
+    /// Every case is carried.
+    Holds,
+    /// No case is too much, and at least one is not known.
+    NotKnown,
+    /// A case is too much.
+    Short,
+}
+
+/// The worst of all cases.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// The fastener and case that use most; `None` where no case could be worked out.
+    pub governing: Option<(Ask, Used)>,
+    /// The first case that is not known, and why.
+    pub not_known: Option<(usize, Why)>,
+}
+
+impl Group {
+    /// The group of these seats on a plate of this outline.
+    ///
+    /// # Errors
+    /// Not known without a seat, or where a place is not finite.
+    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat], edges: &Edges) -> Known<Self> {
+        sound(seats, edges)?;
+        Ok(Self { plane: Plane::of(ledger, seats), levers: Levers::of(seats, edges), count: seats.len() })
+    }
+
+    /// What a case asks of one fastener.
+    ///
+    /// # Errors
+    /// Not known where the group cannot carry the case by published values, or the case makes no sense.
+    pub fn asked<L: Ledger>(&self, ledger: &mut L, seat: usize, case: &Case) -> Known<Asked> {
+        let most_nmm = MOST_N * MOST_MM;
+        within(case.down_n, MOST_N, Input::Load)?;
+        within(case.down_x_nmm, most_nmm, Input::Load)?;
+        within(case.down_z_nmm, most_nmm, Input::Load)?;
+        if let Some(out) = &case.out {
+            within(out.n, MOST_N, Input::Load)?;
+            within(out.x_mm, MOST_MM, Input::Place)?;
+            within(out.y_mm, MOST_MM, Input::Place)?;
+        }
+        let (along_n, across_n) = self.plane.shear(ledger, seat, &case.in_plane())?;
+        let pull_n = self.levers.pull(ledger, seat, case.down_z_nmm, case.out.as_ref())?;
+        Ok(Asked { along_n, across_n, pull_n })
+    }
+
+    /// What all cases ask of all its fasteners.
+    #[must_use]
+    pub fn demand(&self, cases: &[Case]) -> Demand {
+        let mut demand = Demand { asks: Vec::with_capacity(cases.len() * self.count), not_known: Vec::new() };
+        for (index, case) in cases.iter().enumerate() {
+            let known = demand.asks.len();
+            for seat in 0..self.count {
+                match self.asked(&mut Blank, seat, case) {
+                    Ok(asked) => demand.asks.push(Ask { case: index, seat, lasting: case.lasting, asked }),
+                    Err(why) => {
+                        demand.asks.truncate(known);
+                        demand.not_known.push((index, why));
+                        break;
+                    }
+                }
+            }
+        }
+        demand
+    }
+}
+
+impl Demand {
+    /// The worst of it against what one fastener of the group may carry. Of equals the first.
+    #[must_use]
+    pub fn against(&self, hold: &Hold) -> Outcome {
+        let mut outcome = Outcome { governing: None, not_known: self.not_known.first().copied() };
+        for ask in &self.asks {
+            match used(&mut Blank, &ask.asked, hold, ask.lasting) {
+                Ok(used) if outcome.governing.is_none_or(|(_, most)| used.value > most.value) => {
+                    outcome.governing = Some((*ask, used));
+                }
+                Ok(_) => {}
+                Err(why) => outcome.not_known = outcome.not_known.or(Some((ask.case, why))),
+            }
+        }
+        outcome
+    }
+
+    /// Case by case, the worst fastener; a case that is not known with its reason. In the order of the cases.
+    #[must_use]
+    pub fn by_case(&self, hold: &Hold) -> Vec<(usize, Known<(Ask, Used)>)> {
+        let mut told: Vec<(usize, Known<(Ask, Used)>)> = Vec::new();
+        for ask in &self.asks {
+            let found = used(&mut Blank, &ask.asked, hold, ask.lasting).map(|used| (*ask, used));
+            match told.last_mut() {
+                Some((case, worst)) if *case == ask.case => match (&worst, &found) {
+                    (Ok((_, most)), Ok((_, used))) if used.value <= most.value => {}
+                    (Err(_), Ok(_)) => {}
+                    _ => *worst = found,
+                },
+                _ => told.push((ask.case, found)),
+            }
+        }
+        told.extend(self.not_known.iter().map(|(case, why)| (*case, Err(*why))));
+        told.sort_by_key(|(case, _)| *case);
+        told
+    }
+}
+
+impl Outcome {
+    /// Short before not known before holds. Says nothing yet of what the numbers rest on.
+    #[must_use]
+    pub fn word(&self) -> Word {
+        match (&self.governing, &self.not_known) {
+            (Some((_, used)), _) if used.value > 1.0 => Word::Short,
+            (None, _) | (_, Some(_)) => Word::NotKnown,
+            (Some(_), None) => Word::Holds,
+        }
+    }
+}

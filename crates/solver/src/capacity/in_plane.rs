@@ -1,0 +1,187 @@
+//! What a load in the plane of the plate asks of each fastener: the elastic method, with a stiffness along and
+//! one across for each fastener, 1 or 0.
+//!
+//! Where a fastener carries along its stud only, turning is borne as up-and-down forces by two studs, and where
+//! it stands within its stud is no lever: fasteners of one stud act at their common middle.
+
+use super::seat::{SAME_ROW_MM, Seat};
+use super::why::{Known, Why};
+use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
+use crate::numeric::root;
+
+/// A load in the plane of the plate.
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
+pub struct PlaneLoad {
+    /// To the right, newtons.
+    pub right_n: f64,
+    /// Up, newtons.
+    pub up_n: f64,
+    /// About the origin of the places, anticlockwise, newton millimetres.
+    pub turning_nmm: f64,
+}
+
+/// A group as the elastic method sees it: worked out once for a set of used fasteners.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plane {
+    carriers: Vec<Carrier>,
+    along: f64,
+    across: f64,
+    middle_x_mm: f64,
+    middle_y_mm: f64,
+    /// The sum of stiffness times lever squared.
+    turn_mm2: f64,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Carrier {
+    along: f64,
+    across: f64,
+    x_mm: f64,
+    y_mm: f64,
+}
+
+const SOURCE: &str = "the elastic (vector) method for eccentric fastener groups";
+
+impl Plane {
+    /// The group of these seats. Places are finite.
+    #[must_use]
+    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat]) -> Self {
+        let stiffness = |carries: bool| if carries { 1.0 } else { 0.0 };
+        let carriers: Vec<Carrier> = seats
+            .iter()
+            .map(|seat| Carrier {
+                along: stiffness(seat.along),
+                across: stiffness(seat.across),
+                x_mm: lever_x_mm(seats, seat),
+                y_mm: seat.y_mm,
+            })
+            .collect();
+        let along: f64 = carriers.iter().map(|c| c.along).sum();
+        let across: f64 = carriers.iter().map(|c| c.across).sum();
+        let mean = |sum: f64, of: f64| if of > 0.0 { sum / of } else { 0.0 };
+        let middle_x_mm = mean(carriers.iter().map(|c| c.along * c.x_mm).sum(), along);
+        let middle_y_mm = mean(carriers.iter().map(|c| c.across * c.y_mm).sum(), across);
+        let turn_mm2: f64 = carriers
+            .iter()
+            .map(|c| {
+                let (dx, dy) = (c.x_mm - middle_x_mm, c.y_mm - middle_y_mm);
+                c.along * dx * dx + c.across * dy * dy
+            })
+            .sum();
+        let plane = Self { carriers, along, across, middle_x_mm, middle_y_mm, turn_mm2 };
+        ledger.write(|| Step {
+            name: "the group in its plane",
+            formula: "J = sum(k_y (x - x_0)^2 + k_x (y - y_0)^2)",
+            put: vec![
+                Put::new("sum k_y", Amount::bare(along), Label::Chosen),
+                Put::new("sum k_x", Amount::bare(across), Label::Chosen),
+                mm("x_0", middle_x_mm),
+                mm("y_0", middle_y_mm),
+            ],
+            result: Amount::new(turn_mm2, Shown::SquareMillimetre),
+            source: SOURCE,
+            label: Label::Chosen,
+        });
+        plane
+    }
+
+    /// The shear that a load asks of one fastener, in newtons: up, and to the right.
+    ///
+    /// # Errors
+    /// Not known where nothing carries the load that way, or nothing carries its turning (a lever of up to 1 mm
+    /// is none); or there is no such fastener.
+    pub fn shear<L: Ledger>(&self, ledger: &mut L, seat: usize, load: &PlaneLoad) -> Known<(f64, f64)> {
+        let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
+        if (load.up_n != 0.0 && self.along == 0.0) || (load.right_n != 0.0 && self.across == 0.0) {
+            return Err(Why::NothingCarries);
+        }
+        let turning = load.turning_nmm - load.up_n * self.middle_x_mm + load.right_n * self.middle_y_mm;
+        let per_mm = self.turned_by(turning, load)?;
+        let share = |force: f64, own: f64, all: f64| if all > 0.0 { force * own / all } else { 0.0 };
+        let up = share(load.up_n, carrier.along, self.along)
+            + per_mm * carrier.along * (carrier.x_mm - self.middle_x_mm);
+        let right = share(load.right_n, carrier.across, self.across)
+            - per_mm * carrier.across * (carrier.y_mm - self.middle_y_mm);
+        ledger.write(|| Step {
+            name: "turning in the plane",
+            formula: "M = M_origin - P_y x_0 + P_x y_0",
+            put: vec![
+                Put::new("M_origin", Amount::turning(load.turning_nmm), Label::Derived),
+                newton("P_y", load.up_n),
+                newton("P_x", load.right_n),
+                mm("x_0", self.middle_x_mm),
+                mm("y_0", self.middle_y_mm),
+            ],
+            result: Amount::turning(turning),
+            source: SOURCE,
+            label: Label::Derived,
+        });
+        ledger.write(|| Step {
+            name: "shear along the stud",
+            formula: "V_y = P_y / sum k_y + M (x - x_0) / J",
+            put: vec![
+                newton("P_y", load.up_n),
+                Put::new("sum k_y", Amount::bare(self.along), Label::Chosen),
+                Put::new("M", Amount::turning(turning), Label::Derived),
+                mm("x", carrier.x_mm),
+                mm("x_0", self.middle_x_mm),
+                Put::new("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
+            ],
+            result: Amount::new(up, Shown::Newton),
+            source: SOURCE,
+            label: Label::Chosen,
+        });
+        ledger.write(|| Step {
+            name: "shear across the stud",
+            formula: "V_x = P_x / sum k_x - M (y - y_0) / J",
+            put: vec![
+                newton("P_x", load.right_n),
+                Put::new("sum k_x", Amount::bare(self.across), Label::Chosen),
+                Put::new("M", Amount::turning(turning), Label::Derived),
+                mm("y", carrier.y_mm),
+                mm("y_0", self.middle_y_mm),
+                Put::new("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
+            ],
+            result: Amount::new(right, Shown::Newton),
+            source: SOURCE,
+            label: Label::Chosen,
+        });
+        Ok((up, right))
+    }
+
+    /// Newtons that a turning asks for, for each millimetre of lever.
+    fn turned_by(&self, turning_nmm: f64, load: &PlaneLoad) -> Known<f64> {
+        let stiff = self.along + self.across;
+        if self.turn_mm2 > stiff * SAME_ROW_MM * SAME_ROW_MM {
+            return Ok(turning_nmm / self.turn_mm2);
+        }
+        let force = root(load.up_n * load.up_n + load.right_n * load.right_n);
+        if turning_nmm.abs() <= force * SAME_ROW_MM {
+            Ok(0.0)
+        } else {
+            Err(Why::Turns { nmm: turning_nmm.abs() })
+        }
+    }
+}
+
+/// Where a fastener acts sideways: at its own place, or where it carries along only at the middle of those of
+/// its stud that do.
+fn lever_x_mm(seats: &[Seat], seat: &Seat) -> f64 {
+    if seat.across || !seat.along {
+        return seat.x_mm;
+    }
+    let (mut sum, mut count) = (0.0, 0.0);
+    for other in seats.iter().filter(|other| other.stud == seat.stud && other.along && !other.across) {
+        sum += other.x_mm;
+        count += 1.0;
+    }
+    if count > 0.0 { sum / count } else { seat.x_mm }
+}
+
+fn mm(symbol: &'static str, value: f64) -> Put {
+    Put::new(symbol, Amount::new(value, Shown::Millimetre), Label::Measured)
+}
+
+fn newton(symbol: &'static str, value: f64) -> Put {
+    Put::new(symbol, Amount::new(value, Shown::Newton), Label::Derived)
+}

@@ -1,0 +1,178 @@
+//! What tips the plate off the wall, and the fasteners that hold it: two forces, the outermost used row on the
+//! pulled side against the last used row on the pressed side.
+//!
+//! Always at least as much as a linear spread over all rows. Board crushes under a plate's edge, hence a row as
+//! the pivot and not the edge, except where all used fasteners stand in one row.
+
+use super::seat::{Edges, SAME_ROW_MM, Seat};
+use super::why::{Known, Why};
+use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
+
+/// Which side of the plate is pulled.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Side {
+    /// The upper rows, pivoting about the lowest.
+    Top,
+    /// The lower rows, pivoting about the highest.
+    Bottom,
+    /// The columns on the right, pivoting about the leftmost.
+    Right,
+    /// The columns on the left, pivoting about the rightmost.
+    Left,
+}
+
+/// A force straight out of the wall, at its place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Out {
+    /// Newtons, zero or more.
+    pub n: f64,
+    /// To the right.
+    pub x_mm: f64,
+    /// Up.
+    pub y_mm: f64,
+}
+
+/// How a group levers on one side.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Lever {
+    pivot_mm: f64,
+    /// From the pivot to the outermost row; 0 where there is none.
+    lever_mm: f64,
+    /// How many fasteners share it.
+    sharing: f64,
+}
+
+/// How a group holds the plate to the wall: worked out once for a set of used fasteners.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Levers {
+    top: Lever,
+    bottom: Lever,
+    right: Lever,
+    left: Lever,
+    /// For each seat, whether it stands in the outermost row of top, bottom, right, left.
+    outermost: Vec<[bool; 4]>,
+}
+
+impl Levers {
+    /// The levers of these seats on a plate of this outline. There is at least one seat, and places are finite.
+    #[must_use]
+    pub fn of(seats: &[Seat], edges: &Edges) -> Self {
+        let (top, bottom) = levers(seats.iter().map(|seat| seat.y_mm), edges.bottom_mm, edges.top_mm);
+        let (right, left) = levers(seats.iter().map(|seat| seat.x_mm), edges.left_mm, edges.right_mm);
+        let (high_y, low_y) = ends(seats.iter().map(|seat| seat.y_mm));
+        let (high_x, low_x) = ends(seats.iter().map(|seat| seat.x_mm));
+        let outermost = seats
+            .iter()
+            .map(|seat| {
+                [
+                    seat.y_mm >= high_y - SAME_ROW_MM,
+                    seat.y_mm <= low_y + SAME_ROW_MM,
+                    seat.x_mm >= high_x - SAME_ROW_MM,
+                    seat.x_mm <= low_x + SAME_ROW_MM,
+                ]
+            })
+            .collect();
+        Self { top, bottom, right, left, outermost }
+    }
+
+    /// The pull that a load asks of one fastener, newtons.
+    ///
+    /// `down_nmm` is the moment of all that bears down in front of the wall: each force times how far in front it
+    /// acts. It pulls the top and would relieve the bottom, where it is therefore left out; so is a pull straight
+    /// out where it acts beyond the pivot. Of two directions of an axis the larger counts; both axes are added,
+    /// so that a pull counts twice (chosen, on the safe side).
+    ///
+    /// # Errors
+    /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there; or
+    /// there is no such fastener.
+    pub fn pull<L: Ledger>(
+        &self,
+        ledger: &mut L,
+        seat: usize,
+        down_nmm: f64,
+        out: Option<&Out>,
+    ) -> Known<f64> {
+        let [in_top, in_bottom, in_right, in_left] = *self.outermost.get(seat).ok_or(Why::NoFastener)?;
+        let lever_arm = |arm_mm: f64, n: f64| (n * arm_mm).max(0.0);
+        let (n, x, y) = out.map_or((0.0, 0.0, 0.0), |out| (out.n, out.x_mm, out.y_mm));
+        let sides = [
+            (Side::Top, in_top, &self.top, down_nmm.max(0.0) + lever_arm(y - self.top.pivot_mm, n)),
+            (Side::Bottom, in_bottom, &self.bottom, lever_arm(self.bottom.pivot_mm - y, n)),
+            (Side::Right, in_right, &self.right, lever_arm(x - self.right.pivot_mm, n)),
+            (Side::Left, in_left, &self.left, lever_arm(self.left.pivot_mm - x, n)),
+        ];
+        let mut pulls = [0.0; 4];
+        for (pull, (side, stands_in_it, lever, moment)) in pulls.iter_mut().zip(sides) {
+            if moment <= 0.0 {
+                continue;
+            }
+            if lever.lever_mm <= SAME_ROW_MM {
+                return Err(Why::NoLever);
+            }
+            if stands_in_it {
+                *pull = moment / (lever.lever_mm * lever.sharing);
+                write_side(ledger, side, lever, moment, *pull);
+            }
+        }
+        let [top, bottom, right, left] = pulls;
+        let pull = top.max(bottom) + right.max(left);
+        ledger.write(|| Step {
+            name: "pull",
+            formula: "T = max(T_top, T_bottom) + max(T_right, T_left)",
+            put: [("T_top", top), ("T_bottom", bottom), ("T_right", right), ("T_left", left)]
+                .map(|(symbol, value)| Put::new(symbol, Amount::new(value, Shown::Newton), Label::Chosen))
+                .to_vec(),
+            result: Amount::new(pull, Shown::Newton),
+            source: "both axes added, so that a pull counts twice (chosen, on the safe side)",
+            label: Label::Chosen,
+        });
+        Ok(pull)
+    }
+}
+
+fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: f64, pull: f64) {
+    ledger.write(|| Step {
+        name: match side {
+            Side::Top => "pull of the upper row",
+            Side::Bottom => "pull of the lower row",
+            Side::Right => "pull of the right column",
+            Side::Left => "pull of the left column",
+        },
+        formula: "T = M / (n h)",
+        put: vec![
+            Put::new("M", Amount::turning(moment), Label::Derived),
+            Put::new("pivot", Amount::new(lever.pivot_mm, Shown::Millimetre), Label::Measured),
+            Put::new("h", Amount::new(lever.lever_mm, Shown::Millimetre), Label::Measured),
+            Put::new("n", Amount::bare(lever.sharing), Label::Chosen),
+        ],
+        result: Amount::new(pull, Shown::Newton),
+        source: "statics: two forces, the outermost used row against the last on the pressed side",
+        label: Label::Chosen,
+    });
+}
+
+/// The largest and the smallest.
+fn ends(places: impl Iterator<Item = f64>) -> (f64, f64) {
+    places.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), at| (high.max(at), low.min(at)))
+}
+
+/// The lever toward larger places and that toward smaller ones.
+fn levers(places: impl Iterator<Item = f64> + Clone, low_edge: f64, high_edge: f64) -> (Lever, Lever) {
+    let (high, low) = ends(places.clone());
+    let count =
+        |in_row: &dyn Fn(f64) -> bool| places.clone().filter(|at| in_row(*at)).map(|_| 1.0).sum::<f64>();
+    let one_row = high - low <= SAME_ROW_MM;
+    let plus_pivot = if one_row { low_edge } else { low };
+    let minus_pivot = if one_row { high_edge } else { high };
+    let plus = Lever {
+        pivot_mm: plus_pivot,
+        lever_mm: (high - plus_pivot).max(0.0),
+        sharing: count(&|at| at >= high - SAME_ROW_MM),
+    };
+    let minus = Lever {
+        pivot_mm: minus_pivot,
+        lever_mm: (minus_pivot - low).max(0.0),
+        sharing: count(&|at| at <= low + SAME_ROW_MM),
+    };
+    (plus, minus)
+}

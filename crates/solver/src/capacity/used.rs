@@ -1,0 +1,161 @@
+//! How much of what it may carry a fastener is asked for: 1 is all of it.
+
+use super::duration::Lasting;
+use super::hold::{Hold, InWood, Linear};
+use super::why::{Input, Known, Why};
+use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
+use crate::numeric::root;
+
+/// What one fastener is asked to carry, in newtons.
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
+pub struct Asked {
+    /// Shear up and down, along the stud; its sign does not matter.
+    pub along_n: f64,
+    /// Shear sideways.
+    pub across_n: f64,
+    /// Pull out of the wall, zero or more.
+    pub pull_n: f64,
+}
+
+impl Asked {
+    /// The whole shear.
+    #[must_use]
+    pub fn shear_n(&self) -> f64 {
+        root(self.along_n * self.along_n + self.across_n * self.across_n)
+    }
+}
+
+/// What governs a use.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Term {
+    /// Shear alone, V / Z'.
+    Shear,
+    /// Withdrawal alone, T / (W'p).
+    Withdrawal,
+    /// The screw's own steel in the pull.
+    ScrewSteel,
+    /// Shear and withdrawal together, Eq. 12.4-1.
+    Combined,
+    /// Shear and pull added in proportion.
+    Linear,
+}
+
+/// How much is used, and by what.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Used {
+    /// 1 is all of what it may carry; above is short.
+    pub value: f64,
+    /// What governs.
+    pub term: Term,
+}
+
+impl Used {
+    /// What could be added to all loads, as a share of them: 1/use - 1, never more than `most`.
+    #[must_use]
+    pub fn reserve(&self, most: f64) -> f64 {
+        if self.value > 0.0 { (1.0 / self.value - 1.0).min(most) } else { most }
+    }
+}
+
+/// How much of a hold is used.
+///
+/// # Errors
+/// Not known where a load is not a number, a pull is negative, or a hold is not above zero.
+pub fn used<L: Ledger>(ledger: &mut L, asked: &Asked, hold: &Hold, lasting: Lasting) -> Known<Used> {
+    let most = super::why::MOST_N;
+    let good = asked.along_n.abs() <= most && asked.across_n.abs() <= most;
+    if !(good && asked.pull_n >= 0.0 && asked.pull_n <= most) {
+        return Err(Why::NoValue(Input::Load));
+    }
+    match hold {
+        Hold::Wood { permanent, ten_minutes, label } => {
+            let wood = if lasting == Lasting::Permanent { permanent } else { ten_minutes };
+            in_wood(ledger, asked, wood, *label)
+        }
+        Hold::Linear(linear) => in_proportion(ledger, asked, linear),
+    }
+}
+
+/// The largest of V/Z', T/(W'p), T over the screw's steel, and Eq. 12.4-1.
+///
+/// The equation alone would let a fastener carry more shear because it is pulled, wherever W'p > 2 Z'. Behind a
+/// gap that is always so: hence the first two.
+fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label) -> Known<Used> {
+    let holds = [wood.along_n, wood.across_n, wood.withdrawal_n, wood.steel_n];
+    if !holds.iter().all(|n| *n > 0.0 && n.is_finite()) {
+        return Err(Why::NoValue(Input::Load));
+    }
+    let (v, t) = (asked.shear_n(), asked.pull_n);
+    let shear = shear_use(asked, wood);
+    let pull = t / wood.withdrawal_n;
+    let metal = t / wood.steel_n;
+    let demand = root(v * v + t * t);
+    // Z'_alpha = W'p Z' / (W'p cos^2 + Z' sin^2), with V/Z' written as `shear` and T/(W'p) as `pull`.
+    let combined = if demand > 0.0 { (v * shear + t * pull) / demand } else { 0.0 };
+    let mut governing = Used { value: shear, term: Term::Shear };
+    for (value, term) in [(pull, Term::Withdrawal), (metal, Term::ScrewSteel), (combined, Term::Combined)] {
+        if value > governing.value {
+            governing = Used { value, term };
+        }
+    }
+    ledger.write(|| Step {
+        name: "use in wood",
+        formula: match governing.term {
+            Term::Withdrawal => "use = T / (W'p)",
+            Term::ScrewSteel => "use = T / T_s",
+            Term::Combined => "use = (V^2 / Z' + T^2 / (W'p)) / sqrt(V^2 + T^2)",
+            Term::Shear | Term::Linear => "use = V / Z'",
+        },
+        put: vec![
+            newton("V along", asked.along_n.abs(), Label::Derived),
+            newton("V across", asked.across_n.abs(), Label::Derived),
+            newton("T", t, Label::Derived),
+            newton("Z' along", wood.along_n, label),
+            newton("Z' across", wood.across_n, label),
+            newton("W'p", wood.withdrawal_n, label),
+            newton("T_s", wood.steel_n, label),
+        ],
+        result: Amount::bare(governing.value),
+        source: "NDS 2018 Eq. 12.4-1, and each part alone",
+        label,
+    });
+    Ok(governing)
+}
+
+/// V / Z' of a shear that may run at an angle to the stud.
+///
+/// The lesser of two bounds, each above the equations at any angle and each rising with both parts of the
+/// shear: all of it across, and both parts added (chosen, on the safe side).
+fn shear_use(asked: &Asked, wood: &InWood) -> f64 {
+    let (along, across) = (asked.along_n.abs() / wood.along_n, asked.across_n.abs() / wood.across_n);
+    (along + across).min(asked.shear_n() / wood.across_n)
+}
+
+/// V/Va + T/Ta.
+fn in_proportion<L: Ledger>(ledger: &mut L, asked: &Asked, linear: &Linear) -> Known<Used> {
+    let Linear { shear_n, pull_n, label } = *linear;
+    if !(shear_n > 0.0 && shear_n.is_finite() && pull_n > 0.0 && pull_n.is_finite()) {
+        return Err(Why::NoValue(Input::Load));
+    }
+    let (v, t) = (asked.shear_n(), asked.pull_n);
+    let value = v / shear_n + t / pull_n;
+    let label = label.weaker(Label::Chosen);
+    ledger.write(|| Step {
+        name: "use in proportion",
+        formula: "use = V / V_a + T / T_a",
+        put: vec![
+            newton("V", v, Label::Derived),
+            newton("T", t, Label::Derived),
+            newton("V_a", shear_n, linear.label),
+            newton("T_a", pull_n, linear.label),
+        ],
+        result: Amount::bare(value),
+        source: "both added in proportion (chosen, on the safe side of every published interaction)",
+        label,
+    });
+    Ok(Used { value, term: Term::Linear })
+}
+
+fn newton(symbol: &'static str, value: f64, label: Label) -> Put {
+    Put::new(symbol, Amount::new(value, Shown::Newton), label)
+}

@@ -1,0 +1,57 @@
+//! Published values, one table a file, each with its source and how far it was verified. Kept in the units of
+//! their sources, so that they can be read against them. A label is never promoted: what is only remembered
+//! stays *memory*.
+
+pub mod bending;
+pub mod concrete_screw;
+pub mod dowel_bearing;
+pub mod duration;
+pub mod gravity;
+pub mod lag;
+pub mod lead_hole;
+pub mod placing;
+pub mod reduction;
+pub mod steel_stud;
+pub mod withdrawal;
+pub mod wood_screw;
+
+use crate::ledger::{Given, Label};
+
+/// A published value with its source.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Row<T> {
+    /// The value, in the unit that its name says.
+    pub value: T,
+    /// How far it was verified.
+    pub label: Label,
+    /// The standard and clause, the publication, or general words.
+    pub source: &'static str,
+}
+
+impl<T: Copy> Row<T> {
+    /// A value seen in its source's own text.
+    pub(crate) const fn read(value: T, source: &'static str) -> Self {
+        Self { value, label: Label::Read, source }
+    }
+
+    /// A value worked out from read ones.
+    pub(crate) const fn derived(value: T, source: &'static str) -> Self {
+        Self { value, label: Label::Derived, source }
+    }
+
+    /// An engineering choice on the safe side; `source` is its reason.
+    pub(crate) const fn chosen(value: T, source: &'static str) -> Self {
+        Self { value, label: Label::Chosen, source }
+    }
+
+    /// A value only remembered.
+    pub(crate) const fn memory(value: T, source: &'static str) -> Self {
+        Self { value, label: Label::Memory, source }
+    }
+
+    /// The value and its label, as a formula takes it.
+    #[must_use]
+    pub const fn given(&self) -> Given<T> {
+        Given { value: self.value, label: self.label }
+    }
+}

@@ -1,0 +1,281 @@
+//! What writes a working down. Every formula is one function that takes a ledger: `Blank` keeps nothing and
+//! costs nothing, `Working` keeps every step. Both run the same sums, so both give the same bits.
+
+use crate::units::{Force, ForcePerLength, Length, Ratio, Stress};
+
+/// Where a value comes from. In the order of how far it may be trusted; a sum is worth its weakest part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Label {
+    /// Measured by the user, or printed on the thing or its box.
+    Measured,
+    /// Read in a published source.
+    Read,
+    /// Worked out from read or measured values.
+    Derived,
+    /// An engineering choice on the safe side, with its reason.
+    Chosen,
+    /// What a maker says, or a pull test of one hole: only `as_stated` counts it.
+    Stated,
+    /// Only remembered: never the ground of a verdict.
+    Memory,
+    /// Taken in the place of a value that nobody gave: never the ground of a verdict.
+    Assumed,
+}
+
+impl Label {
+    /// The weaker of two.
+    #[must_use]
+    pub fn weaker(self, other: Self) -> Self {
+        self.max(other)
+    }
+
+    /// The label of what is worked out from values of this one: never better than derived.
+    #[must_use]
+    pub fn worked_out(self) -> Self {
+        self.max(Self::Derived)
+    }
+
+    /// Whether a verdict may say *holds* on it; `stated` only where makers' values are counted.
+    #[must_use]
+    pub fn bears(self, as_stated: bool) -> bool {
+        match self {
+            Self::Measured | Self::Read | Self::Derived | Self::Chosen => true,
+            Self::Stated => as_stated,
+            Self::Memory | Self::Assumed => false,
+        }
+    }
+}
+
+/// A value and where it is from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Given<T> {
+    /// The value.
+    pub value: T,
+    /// Where it is from.
+    pub label: Label,
+}
+
+impl<T> Given<T> {
+    /// A value with its label.
+    #[must_use]
+    pub const fn new(value: T, label: Label) -> Self {
+        Self { value, label }
+    }
+
+    /// A value that the user measured.
+    #[must_use]
+    pub const fn measured(value: T) -> Self {
+        Self::new(value, Label::Measured)
+    }
+
+    /// A value chosen on the safe side.
+    #[must_use]
+    pub const fn chosen(value: T) -> Self {
+        Self::new(value, Label::Chosen)
+    }
+}
+
+/// The unit that a working shows a number in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// A bare number.
+    Bare,
+    /// Inches.
+    Inch,
+    /// Millimetres.
+    Millimetre,
+    /// Square millimetres.
+    SquareMillimetre,
+    /// Pounds-force.
+    PoundForce,
+    /// Newtons.
+    Newton,
+    /// Newton metres.
+    NewtonMetre,
+    /// Pounds-force per square inch.
+    Psi,
+    /// Pounds-force per inch.
+    PoundForcePerInch,
+}
+
+/// A number in its unit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Amount {
+    /// The number.
+    pub value: f64,
+    /// Its unit.
+    pub unit: Shown,
+}
+
+impl Amount {
+    /// A number in a unit.
+    #[must_use]
+    pub const fn new(value: f64, unit: Shown) -> Self {
+        Self { value, unit }
+    }
+
+    /// A bare number.
+    #[must_use]
+    pub const fn bare(value: f64) -> Self {
+        Self::new(value, Shown::Bare)
+    }
+
+    /// A turning moment, from newton millimetres.
+    #[must_use]
+    pub fn turning(nmm: f64) -> Self {
+        Self::new(nmm / 1000.0, Shown::NewtonMetre)
+    }
+}
+
+impl From<Length> for Amount {
+    fn from(length: Length) -> Self {
+        Self::new(length.in_inches(), Shown::Inch)
+    }
+}
+
+impl From<Force> for Amount {
+    fn from(force: Force) -> Self {
+        Self::new(force.lbf(), Shown::PoundForce)
+    }
+}
+
+impl From<Stress> for Amount {
+    fn from(stress: Stress) -> Self {
+        Self::new(stress.in_psi(), Shown::Psi)
+    }
+}
+
+impl From<ForcePerLength> for Amount {
+    fn from(per: ForcePerLength) -> Self {
+        Self::new(per.lbf_per_in(), Shown::PoundForcePerInch)
+    }
+}
+
+impl From<Ratio> for Amount {
+    fn from(ratio: Ratio) -> Self {
+        Self::bare(ratio.value())
+    }
+}
+
+/// A value put into a formula.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Put {
+    /// Its symbol in the formula.
+    pub symbol: &'static str,
+    /// The value.
+    pub amount: Amount,
+    /// Where it is from.
+    pub label: Label,
+}
+
+impl Put {
+    /// A value with its symbol.
+    #[must_use]
+    pub fn new(symbol: &'static str, amount: impl Into<Amount>, label: Label) -> Self {
+        Self { symbol, amount: amount.into(), label }
+    }
+
+    /// A given value with its symbol.
+    #[must_use]
+    pub fn given<T: Into<Amount>>(symbol: &'static str, given: Given<T>) -> Self {
+        Self::new(symbol, given.value, given.label)
+    }
+}
+
+/// One step of a working.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// What is worked out, in trade words.
+    pub name: &'static str,
+    /// The formula in symbols, its result first.
+    pub formula: &'static str,
+    /// The values put in.
+    pub put: Vec<Put>,
+    /// What came out.
+    pub result: Amount,
+    /// The clause, publication or general words that it is from.
+    pub source: &'static str,
+    /// Where the formula and its values are from: the weakest of them.
+    pub label: Label,
+}
+
+/// Takes the steps of a working.
+pub trait Ledger {
+    /// Writes one step down, or never asks for it.
+    fn write(&mut self, step: impl FnOnce() -> Step);
+}
+
+/// Keeps nothing. A step is not even made up, so that `solve` pays nothing for it.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Blank;
+
+impl Ledger for Blank {
+    #[inline(always)]
+    fn write(&mut self, _: impl FnOnce() -> Step) {}
+}
+
+/// Keeps every step, in order.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Working {
+    /// The steps.
+    pub steps: Vec<Step>,
+}
+
+impl Ledger for Working {
+    fn write(&mut self, step: impl FnOnce() -> Step) {
+        self.steps.push(step());
+    }
+}
+
+impl Working {
+    /// Every value put in whose label is `label`, once each, in the order of the working.
+    #[must_use]
+    pub fn resting_on(&self, label: Label) -> Vec<Put> {
+        let mut found: Vec<Put> = Vec::new();
+        for put in self.steps.iter().flat_map(|step| &step.put).filter(|put| put.label == label) {
+            if !found.contains(put) {
+                found.push(*put);
+            }
+        }
+        found
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn twice<L: Ledger>(ledger: &mut L, length: Length) -> Length {
+        let result = length * 2.0;
+        ledger.write(|| Step {
+            name: "twice",
+            formula: "a = 2 b",
+            put: vec![Put::new("b", length, Label::Measured)],
+            result: result.into(),
+            source: "arithmetic",
+            label: Label::Derived,
+        });
+        result
+    }
+
+    #[test]
+    fn both_ledgers_get_the_same_and_one_keeps_it() {
+        let mut working = Working::default();
+        let length = Length::inches(0.1);
+        assert_eq!(twice(&mut Blank, length), twice(&mut working, length));
+        assert_eq!(working.steps.len(), 1);
+        assert_eq!(working.resting_on(Label::Measured).len(), 1);
+        assert!(working.resting_on(Label::Chosen).is_empty());
+    }
+
+    #[test]
+    fn a_sum_is_worth_its_weakest_part() {
+        assert_eq!(Label::Read.weaker(Label::Memory), Label::Memory);
+        assert_eq!(Label::Measured.worked_out(), Label::Derived);
+        assert_eq!(Label::Chosen.worked_out(), Label::Chosen);
+        for label in [Label::Memory, Label::Assumed] {
+            assert!(!label.bears(true) && !label.bears(false), "{label:?}");
+        }
+        assert!(Label::Stated.bears(true) && !Label::Stated.bears(false));
+    }
+}
