@@ -58,3 +58,7 @@ pub fn same(a: Length, b: Length) -> bool {
 /// How far the measured distance of two brackets may be from that of the threads they are screwed to: 5 mm, what a
 /// tape across two bent sheets is unsure by (chosen; the patterns in use differ by 25 mm and more).
 pub const BRACKETS_MEASURED_MM: f64 = 5.0;
+
+/// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
+/// (chosen; the nearest metric size is twice as far from an inch one).
+pub const SAME_SIZE_IN: f64 = 0.001;

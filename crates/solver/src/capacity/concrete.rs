@@ -5,7 +5,7 @@ use super::why::{Input, Known, Why, above_zero, zero_or_more};
 use crate::handbook::concrete_screw::{CELLS, DEPTH_IN, MOST_GAP_IN, UNMEASURED_PSI};
 use crate::handbook::placing::CONCRETE_EDGE;
 use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
-use crate::tolerance::SAME_PLACE_MM;
+use crate::tolerance::{SAME_PLACE_MM, SAME_SIZE_IN};
 use crate::units::{Length, Stress};
 
 /// A concrete screw at its place.
@@ -24,9 +24,6 @@ pub struct ConcreteScrew {
     /// Whether somebody said that the concrete is of normal weight.
     pub normal_weight: bool,
 }
-
-/// How far a diameter may be from that of its row, in inches (chosen: what a calliper is read to).
-const SAME_SIZE_IN: f64 = 0.002;
 
 /// What one concrete screw may carry.
 ///

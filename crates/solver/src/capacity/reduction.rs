@@ -1,6 +1,7 @@
 //! What the yield loads are divided by (NDS 2018 Table 12.3.1B).
 
 use super::dowel_bearing::Grain;
+use super::screw::is_large;
 use super::why::{Input, Known, Why};
 use crate::handbook::reduction as book;
 use crate::ledger::{Amount, Label, Ledger, Put, Step};
@@ -39,7 +40,7 @@ pub fn reduction<L: Ledger>(ledger: &mut L, nominal: Length, root: Length, grain
         let [one, two, three_and_four] = book::LARGE.value.map(|term| term * across);
         Reduction { one, two, three_and_four }
     } else {
-        let k = k_d(root_in) * if nominal_in < book::LARGE_FROM_IN { 1.0 } else { across };
+        let k = k_d(root_in) * if is_large(nominal) { across } else { 1.0 };
         Reduction { one: k, two: k, three_and_four: k }
     };
     ledger.write(|| Step {

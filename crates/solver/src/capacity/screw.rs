@@ -2,8 +2,10 @@
 
 use super::stated::Report;
 use super::why::{Input, Known, Why, above_zero};
+use crate::handbook::dowel_bearing::LARGE_FROM_IN;
 use crate::handbook::{bending, lag, wood_screw};
 use crate::ledger::{Given, Label};
+use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Length, Stress};
 
 /// A type of fastener for wood.
@@ -38,8 +40,8 @@ pub struct Screw {
     pub report: Option<Report>,
 }
 
-/// How far a diameter may be from that of its row, in inches: what a calliper is read to (chosen).
-const SAME_SIZE_IN: f64 = 0.002;
+/// What going to millimetres and back may cost, in inches.
+const NOISE_IN: f64 = 1e-9;
 
 impl Screw {
     /// A lag screw of a nominal diameter and a length under the head.
@@ -51,12 +53,15 @@ impl Screw {
         let l_in = above_zero(length.value, Input::Length)?.in_inches();
         let size = lag::SIZES.iter().find(|row| (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN);
         let size = size.ok_or(Why::OutsideTable(Input::Diameter))?;
-        if l_in < 1.0 {
+        if l_in < 1.0 - NOISE_IN {
             return Err(Why::OutsideTable(Input::Length));
         }
         let (extra, most) = lag::THREAD.value;
-        let thread_in =
-            if l_in < 1.5 { lag::THREAD_OF_SHORT_IN.value } else { (l_in / 2.0 + extra).min(most) };
+        let thread_in = if l_in < 1.5 - NOISE_IN {
+            lag::THREAD_OF_SHORT_IN.value
+        } else {
+            (l_in / 2.0 + extra).min(most)
+        };
         let read = |inches: f64| Given::new(Length::inches(inches), size.label);
         Ok(Self {
             kind: ScrewKind::Lag,
@@ -128,8 +133,13 @@ impl Screw {
     /// Whether the rules of 1/4 in and more hold for it.
     #[must_use]
     pub fn is_large(&self) -> bool {
-        self.diameter.value.in_inches() >= crate::handbook::dowel_bearing::LARGE_FROM_IN.value
+        is_large(self.diameter.value)
     }
+}
+
+/// Whether a nominal diameter is 1/4 in or more.
+pub(super) fn is_large(nominal: Length) -> bool {
+    nominal.in_inches() >= LARGE_FROM_IN.value - NOISE_IN
 }
 
 /// The bending yield strength of a common screw by its nominal diameter in inches.

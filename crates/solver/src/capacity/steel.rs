@@ -5,10 +5,8 @@ use super::seat::{SAME_ROW_MM, Seat};
 use super::why::{Input, Known, Why, zero_or_more};
 use crate::handbook::steel_stud::{CELLS, SHEAR_THROUGH_BOARD};
 use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
+use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Force, Length};
-
-/// How far a diameter may be from that of its cell, in inches (chosen: what a calliper is read to).
-const SAME_SIZE_IN: f64 = 0.002;
 
 /// How far a thickness may be from its name, in mil (chosen: below the next thickness made).
 const SAME_MIL: f64 = 0.5;
