@@ -150,14 +150,13 @@ fn swings(hinge_deg: Option<f64>) -> Vec<f64> {
     swings
 }
 
-/// The faces that are tried on a swung arm: to the room, and turned as far as the head goes, read both from the
-/// room and from the arm (the makers say it either way; unknown counts as the worse).
+/// The faces that are tried on a swung arm: to the room, and turned as far as the head goes. Makers tell that from
+/// the room or from the arm: both are tried, to both sides (unknown counts as the worse).
 fn faces(arm_deg: f64, head: f64) -> Vec<f64> {
-    let mut faces: Vec<f64> = Vec::new();
-    for face in [0.0, head, -head, arm_deg + head, arm_deg - head] {
-        let face = face.clamp(-90.0, 90.0);
-        if !faces.contains(&face) {
-            faces.push(face);
+    let mut faces = vec![0.0];
+    for turned in [head, (arm_deg.abs() + head).min(90.0)] {
+        if turned > 0.0 && !faces.contains(&turned) {
+            faces.extend([turned, -turned]);
         }
     }
     faces
