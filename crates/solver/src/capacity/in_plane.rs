@@ -7,7 +7,6 @@
 use super::seat::{SAME_ROW_MM, Seat};
 use super::why::{Known, Why};
 use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
-use crate::numeric::root;
 
 /// A load in the plane of the plate.
 #[derive(Clone, Copy, Debug, PartialEq, Default)]
@@ -39,6 +38,9 @@ struct Carrier {
     x_mm: f64,
     y_mm: f64,
 }
+
+/// A turning that is none where nothing carries turning: 0.5 N m, 50 kg a millimetre aside (chosen).
+const NO_TURNING_NMM: f64 = 500.0;
 
 const SOURCE: &str = "the elastic (vector) method for eccentric fastener groups";
 
@@ -88,15 +90,15 @@ impl Plane {
     /// The shear that a load asks of one fastener, in newtons: up, and to the right.
     ///
     /// # Errors
-    /// Not known where nothing carries the load that way, or nothing carries its turning (a lever of up to 1 mm
-    /// is none); or there is no such fastener.
+    /// Not known where nothing carries the load that way, or nothing carries its turning (up to 0.5 N m is none);
+    /// or there is no such fastener.
     pub fn shear<L: Ledger>(&self, ledger: &mut L, seat: usize, load: &PlaneLoad) -> Known<(f64, f64)> {
         let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
         if (load.up_n != 0.0 && self.along == 0.0) || (load.right_n != 0.0 && self.across == 0.0) {
             return Err(Why::NothingCarries);
         }
         let turning = load.turning_nmm - load.up_n * self.middle_x_mm + load.right_n * self.middle_y_mm;
-        let per_mm = self.turned_by(turning, load)?;
+        let per_mm = self.turned_by(turning)?;
         let share = |force: f64, own: f64, all: f64| if all > 0.0 { force * own / all } else { 0.0 };
         let up = share(load.up_n, carrier.along, self.along)
             + per_mm * carrier.along * (carrier.x_mm - self.middle_x_mm);
@@ -150,17 +152,12 @@ impl Plane {
     }
 
     /// Newtons that a turning asks for, for each millimetre of lever.
-    fn turned_by(&self, turning_nmm: f64, load: &PlaneLoad) -> Known<f64> {
+    fn turned_by(&self, turning_nmm: f64) -> Known<f64> {
         let stiff = self.along + self.across;
         if self.turn_mm2 > stiff * SAME_ROW_MM * SAME_ROW_MM {
             return Ok(turning_nmm / self.turn_mm2);
         }
-        let force = root(load.up_n * load.up_n + load.right_n * load.right_n);
-        if turning_nmm.abs() <= force * SAME_ROW_MM {
-            Ok(0.0)
-        } else {
-            Err(Why::Turns { nmm: turning_nmm.abs() })
-        }
+        if turning_nmm.abs() <= NO_TURNING_NMM { Ok(0.0) } else { Err(Why::Turns { nmm: turning_nmm.abs() }) }
     }
 }
 
