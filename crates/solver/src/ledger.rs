@@ -166,13 +166,21 @@ pub struct Put {
     pub amount: Amount,
     /// Where it is from.
     pub label: Label,
+    /// Whether it is the result of a step before.
+    pub worked_out: bool,
 }
 
 impl Put {
     /// A value with its symbol.
     #[must_use]
     pub fn new(symbol: &'static str, amount: impl Into<Amount>, label: Label) -> Self {
-        Self { symbol, amount: amount.into(), label }
+        Self { symbol, amount: amount.into(), label, worked_out: false }
+    }
+
+    /// The result of a step before, with its symbol.
+    #[must_use]
+    pub fn result(symbol: &'static str, amount: impl Into<Amount>, label: Label) -> Self {
+        Self { symbol, amount: amount.into(), label, worked_out: true }
     }
 
     /// A given value with its symbol.
@@ -228,11 +236,13 @@ impl Ledger for Working {
 }
 
 impl Working {
-    /// Every value put in whose label is `label`, once each, in the order of the working.
+    /// Every value put in whose own label is `label`, once each, in the order of the working; results of its steps
+    /// are left out.
     #[must_use]
     pub fn resting_on(&self, label: Label) -> Vec<Put> {
         let mut found: Vec<Put> = Vec::new();
-        for put in self.steps.iter().flat_map(|step| &step.put).filter(|put| put.label == label) {
+        let own = |put: &&Put| put.label == label && !put.worked_out;
+        for put in self.steps.iter().flat_map(|step| &step.put).filter(own) {
             if !found.contains(put) {
                 found.push(*put);
             }

@@ -120,8 +120,7 @@ proptest! {
         let forces: Result<Vec<_>, _> =
             (0..install.seats.len()).map(|seat| plane.shear(&mut Blank, seat, &load)).collect();
         // What nothing carries is not known, and not wrong.
-        prop_assume!(forces.is_ok());
-        let forces = forces.unwrap();
+        let Ok(forces) = forces else { return Ok(()) };
         let (mut sum_up, mut sum_right, mut turned) = (0.0, 0.0, 0.0);
         for (seat, (up, right)) in install.seats.iter().zip(&forces) {
             sum_up += up;

@@ -91,7 +91,7 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -
         formula: "p_t = min(T, p) - tip",
         put: vec![
             Put::given("T", screw.thread),
-            Put::given("p", depth),
+            Put::result("p", depth.value, depth.label),
             Put::new("tip", deducted, tip.label),
             Put::new("least depth", needs, Label::Read),
         ],
@@ -102,7 +102,7 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -
     ledger.write(|| Step {
         name: "length that bears sideways",
         formula: "l_m = p - E/2",
-        put: vec![Put::given("p", depth), Put::given("E", tip)],
+        put: vec![Put::result("p", depth.value, depth.label), Put::given("E", tip)],
         result: bearing.value.into(),
         source: wood_screw::TIP_DIAMETERS.source,
         label: bearing.label,

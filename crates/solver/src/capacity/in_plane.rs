@@ -124,10 +124,10 @@ impl Plane {
             put: vec![
                 newton("P_y", load.up_n),
                 Put::new("sum k_y", Amount::bare(self.along), Label::Chosen),
-                Put::new("M", Amount::turning(turning), Label::Derived),
+                Put::result("M", Amount::turning(turning), Label::Derived),
                 mm("x", carrier.x_mm),
                 mm("x_0", self.middle_x_mm),
-                Put::new("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
+                Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
             ],
             result: Amount::new(up, Shown::Newton),
             source: SOURCE,
@@ -139,10 +139,10 @@ impl Plane {
             put: vec![
                 newton("P_x", load.right_n),
                 Put::new("sum k_x", Amount::bare(self.across), Label::Chosen),
-                Put::new("M", Amount::turning(turning), Label::Derived),
+                Put::result("M", Amount::turning(turning), Label::Derived),
                 mm("y", carrier.y_mm),
                 mm("y_0", self.middle_y_mm),
-                Put::new("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
+                Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
             ],
             result: Amount::new(right, Shown::Newton),
             source: SOURCE,
@@ -180,5 +180,5 @@ fn mm(symbol: &'static str, value: f64) -> Put {
 }
 
 fn newton(symbol: &'static str, value: f64) -> Put {
-    Put::new(symbol, Amount::new(value, Shown::Newton), Label::Derived)
+    Put::result(symbol, Amount::new(value, Shown::Newton), Label::Derived)
 }

@@ -120,7 +120,7 @@ impl Levers {
             name: "pull",
             formula: "T = max(T_top, T_bottom) + max(T_right, T_left)",
             put: [("T_top", top), ("T_bottom", bottom), ("T_right", right), ("T_left", left)]
-                .map(|(symbol, value)| Put::new(symbol, Amount::new(value, Shown::Newton), Label::Chosen))
+                .map(|(symbol, value)| Put::result(symbol, Amount::new(value, Shown::Newton), Label::Chosen))
                 .to_vec(),
             result: Amount::new(pull, Shown::Newton),
             source: "both axes added, so that a pull counts twice (chosen, on the safe side)",
@@ -140,7 +140,7 @@ fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: f64,
         },
         formula: "T = M / (n h)",
         put: vec![
-            Put::new("M", Amount::turning(moment), Label::Derived),
+            Put::result("M", Amount::turning(moment), Label::Derived),
             Put::new("pivot", Amount::new(lever.pivot_mm, Shown::Millimetre), Label::Measured),
             Put::new("h", Amount::new(lever.lever_mm, Shown::Millimetre), Label::Measured),
             Put::new("n", Amount::bare(lever.sharing), Label::Chosen),

@@ -157,5 +157,5 @@ fn in_proportion<L: Ledger>(ledger: &mut L, asked: &Asked, linear: &Linear) -> K
 }
 
 fn newton(symbol: &'static str, value: f64, label: Label) -> Put {
-    Put::new(symbol, Amount::new(value, Shown::Newton), label)
+    Put::result(symbol, Amount::new(value, Shown::Newton), label)
 }

@@ -94,8 +94,8 @@ pub fn withdrawal<L: Ledger>(
         formula: "W'p = C_D W p_t",
         put: vec![
             Put::new("C_D", crate::ledger::Amount::bare(duration.value), duration.label),
-            Put::given("W", per),
-            Put::given("p_t", bite.thread),
+            Put::result("W", per.value, per.label),
+            Put::result("p_t", bite.thread.value, bite.thread.label),
         ],
         result: holds.into(),
         source: "NDS 2018 section 12.2",
