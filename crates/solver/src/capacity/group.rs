@@ -98,12 +98,11 @@ impl Group {
     pub fn demand(&self, cases: &[Case]) -> Demand {
         let mut demand = Demand { asks: Vec::with_capacity(cases.len() * self.count), not_known: Vec::new() };
         for (index, case) in cases.iter().enumerate() {
-            let known = demand.asks.len();
             for seat in 0..self.count {
                 match self.asked(&mut Blank, seat, case) {
                     Ok(asked) => demand.asks.push(Ask { case: index, seat, lasting: case.lasting, asked }),
+                    // What one of them does not carry, none does: it is the group that cannot.
                     Err(why) => {
-                        demand.asks.truncate(known);
                         demand.not_known.push((index, why));
                         break;
                     }

@@ -43,7 +43,11 @@ pub fn in_steel<L: Ledger>(
         name: "shear in steel",
         formula: "V_a = share V_printed",
         put: vec![
-            Put::new("share", Amount::bare(share), SHEAR_THROUGH_BOARD.label),
+            Put::new(
+                "share",
+                Amount::bare(share),
+                if between { SHEAR_THROUGH_BOARD.label } else { Label::Read },
+            ),
             Put::new("V_printed", Force::pounds_force(cell.shear_lbf.value), cell.shear_lbf.label),
             Put::given("d", diameter),
             Put::given("t", thickness),

@@ -31,8 +31,7 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, wood: Given<Ratio>, sta
         weakest = labels.into_iter().fold(weakest, Label::weaker);
         Ok(InWood {
             along_n: along.holds.value.n(),
-            // Never counted with more across than along, whatever the table's curve does at low diameters.
-            across_n: across.holds.value.n().min(along.holds.value.n()),
+            across_n: across.holds.value.n(),
             withdrawal_n: pulled.value.n(),
             steel_n: metal.value.n(),
         })

@@ -101,6 +101,23 @@ fn what_relieves_a_side_is_left_out_there() {
 }
 
 #[test]
+fn a_pull_at_a_side_is_held_by_the_columns_of_that_side() {
+    let rows = [lag(0, -200.0, 100.0), lag(1, 200.0, 100.0), lag(0, -200.0, -100.0), lag(1, 200.0, -100.0)];
+    // 80 N straight out 500 to the left, level with the middle: 80 x 700 over 400 by two = 70 N on the left, nothing on
+    // the right; and 80 x 100 over 200 by two = 20 N on every row.
+    let at = |x_mm: f64, seat: usize| {
+        let case = load(0.0, 0.0, 0.0, Some(Out { n: 80.0, x_mm, y_mm: 0.0 }));
+        asked(&rows, seat, &case).unwrap().pull_n
+    };
+    for seat in [0, 2] {
+        assert!((at(-500.0, seat) - 90.0).abs() < 1e-9 && (at(500.0, seat) - 20.0).abs() < 1e-9);
+    }
+    for seat in [1, 3] {
+        assert!((at(500.0, seat) - 90.0).abs() < 1e-9 && (at(-500.0, seat) - 20.0).abs() < 1e-9);
+    }
+}
+
+#[test]
 fn of_several_cases_the_worst_is_told() {
     let hold = Hold::Linear(Linear { shear_n: 100.0, pull_n: 100.0, label: Label::Read });
     let one_stud = group(&[lag(0, 0.0, 100.0), lag(0, 0.0, -100.0)]);

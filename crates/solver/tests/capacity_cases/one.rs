@@ -78,6 +78,21 @@ fn what_always_hangs_counts_with_nine_tenths_and_a_pull_with_sixteen() {
 }
 
 #[test]
+fn the_grain_counts_from_a_quarter_inch_on() {
+    let both = |screw: &Screw| {
+        let Ok(Hold::Wood { permanent, .. }) = in_wood(&mut Blank, screw, ratio(0.42), &stack(0.5)) else {
+            panic!("no hold");
+        };
+        (permanent.along_n, permanent.across_n)
+    };
+    let (along, across) = both(&screw());
+    assert_eq!(along, across);
+    // NDS 2018 Table 12.3.1B, first note: K_theta counts for a nominal 1/4 in whose root is less.
+    let (along, across) = both(&Screw::lag(inch(0.25), inch(3.0)).unwrap());
+    assert!(along / across >= 1.25);
+}
+
+#[test]
 fn a_label_is_never_promoted() {
     let mut thick = stack(0.5);
     thick.plate.label = Label::Assumed;
