@@ -295,8 +295,9 @@ fn work(check: &Check) -> Vec<f64> {
             }
             let load = PlaneLoad { right_n: *right, up_n: *up, turning_nmm: *turning };
             let plane = Plane::of(&mut Blank, &seats);
+            let spread = plane.spread(&mut Blank, &load).unwrap();
             let worst = (0..seats.len())
-                .map(|seat| plane.shear(&mut Blank, seat, &load).unwrap())
+                .map(|seat| plane.shear(&mut Blank, seat, &spread).unwrap())
                 .map(|(up, right)| up.hypot(right))
                 .fold(0.0, f64::max);
             vec![worst]

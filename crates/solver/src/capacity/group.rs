@@ -7,8 +7,8 @@
 use super::case::Case;
 use super::duration::Lasting;
 use super::hold::Hold;
-use super::in_plane::Plane;
-use super::out_of_plane::Levers;
+use super::in_plane::{Plane, Spread};
+use super::out_of_plane::{Levers, Sides};
 use super::seat::{Edges, Seat, sound};
 use super::used::{Asked, Used, used};
 use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
@@ -79,6 +79,12 @@ impl Group {
     /// # Errors
     /// Not known where the group cannot carry the case by published values, or the case makes no sense.
     pub fn asked<L: Ledger>(&self, ledger: &mut L, seat: usize, case: &Case) -> Known<Asked> {
+        let (spread, sides) = self.under(ledger, case)?;
+        self.of_seat(ledger, seat, &spread, &sides)
+    }
+
+    /// How a case spreads over the group: what one of its fasteners does not carry, none does.
+    fn under<L: Ledger>(&self, ledger: &mut L, case: &Case) -> Known<(Spread, Sides)> {
         let most_nmm = MOST_N * MOST_MM;
         within(case.down_n, MOST_N, Input::Load)?;
         within(case.down_x_nmm, most_nmm, Input::Load)?;
@@ -88,9 +94,19 @@ impl Group {
             within(out.x_mm, MOST_MM, Input::Place)?;
             within(out.y_mm, MOST_MM, Input::Place)?;
         }
-        let (along_n, across_n) = self.plane.shear(ledger, seat, &case.in_plane())?;
-        let pull_n = self.levers.pull(ledger, seat, case.down_z_nmm, case.out.as_ref())?;
-        Ok(Asked { along_n, across_n, pull_n })
+        let spread = self.plane.spread(ledger, &case.in_plane())?;
+        Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref())?))
+    }
+
+    fn of_seat<L: Ledger>(
+        &self,
+        ledger: &mut L,
+        seat: usize,
+        spread: &Spread,
+        sides: &Sides,
+    ) -> Known<Asked> {
+        let (along_n, across_n) = self.plane.shear(ledger, seat, spread)?;
+        Ok(Asked { along_n, across_n, pull_n: self.levers.pull(ledger, seat, sides)? })
     }
 
     /// What all cases ask of all its fasteners.
@@ -98,15 +114,12 @@ impl Group {
     pub fn demand(&self, cases: &[Case]) -> Demand {
         let mut demand = Demand { asks: Vec::with_capacity(cases.len() * self.count), not_known: Vec::new() };
         for (index, case) in cases.iter().enumerate() {
-            for seat in 0..self.count {
-                match self.asked(&mut Blank, seat, case) {
-                    Ok(asked) => demand.asks.push(Ask { case: index, seat, lasting: case.lasting, asked }),
-                    // What one of them does not carry, none does: it is the group that cannot.
-                    Err(why) => {
-                        demand.not_known.push((index, why));
-                        break;
-                    }
-                }
+            match self.under(&mut Blank, case) {
+                Err(why) => demand.not_known.push((index, why)),
+                Ok((spread, sides)) => demand.asks.extend((0..self.count).filter_map(|seat| {
+                    let asked = self.of_seat(&mut Blank, seat, &spread, &sides).ok()?;
+                    Some(Ask { case: index, seat, lasting: case.lasting, asked })
+                })),
             }
         }
         demand

@@ -35,8 +35,24 @@ pub struct Plane {
 struct Carrier {
     along: f64,
     across: f64,
-    x_mm: f64,
-    y_mm: f64,
+    /// From the middle of what carries along.
+    right_mm: f64,
+    /// From the middle of what carries across.
+    above_mm: f64,
+}
+
+/// A load as it spreads over a group: worked out once a load.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread {
+    load: PlaneLoad,
+    /// About the group's middle.
+    turning_nmm: f64,
+    /// Up, for each stiffness of 1.
+    up_n: f64,
+    /// To the right, for each stiffness of 1.
+    right_n: f64,
+    /// For each millimetre of lever.
+    n_per_mm: f64,
 }
 
 /// A turning that is none where nothing carries turning: 0.5 N m, 50 kg a millimetre aside (chosen).
@@ -49,27 +65,26 @@ impl Plane {
     #[must_use]
     pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat]) -> Self {
         let stiffness = |carries: bool| if carries { 1.0 } else { 0.0 };
-        let carriers: Vec<Carrier> = seats
+        let mut carriers: Vec<Carrier> = seats
             .iter()
             .map(|seat| Carrier {
                 along: stiffness(seat.along),
                 across: stiffness(seat.across),
-                x_mm: lever_x_mm(seats, seat),
-                y_mm: seat.y_mm,
+                right_mm: lever_x_mm(seats, seat),
+                above_mm: seat.y_mm,
             })
             .collect();
         let along: f64 = carriers.iter().map(|c| c.along).sum();
         let across: f64 = carriers.iter().map(|c| c.across).sum();
         let mean = |sum: f64, of: f64| if of > 0.0 { sum / of } else { 0.0 };
-        let middle_x_mm = mean(carriers.iter().map(|c| c.along * c.x_mm).sum(), along);
-        let middle_y_mm = mean(carriers.iter().map(|c| c.across * c.y_mm).sum(), across);
-        let turn_mm2: f64 = carriers
-            .iter()
-            .map(|c| {
-                let (dx, dy) = (c.x_mm - middle_x_mm, c.y_mm - middle_y_mm);
-                c.along * dx * dx + c.across * dy * dy
-            })
-            .sum();
+        let middle_x_mm = mean(carriers.iter().map(|c| c.along * c.right_mm).sum(), along);
+        let middle_y_mm = mean(carriers.iter().map(|c| c.across * c.above_mm).sum(), across);
+        let mut turn_mm2 = 0.0;
+        for c in &mut carriers {
+            c.right_mm -= middle_x_mm;
+            c.above_mm -= middle_y_mm;
+            turn_mm2 += c.along * c.right_mm * c.right_mm + c.across * c.above_mm * c.above_mm;
+        }
         let plane = Self { carriers, along, across, middle_x_mm, middle_y_mm, turn_mm2 };
         ledger.write(|| Step {
             name: "the group in its plane",
@@ -87,66 +102,86 @@ impl Plane {
         plane
     }
 
-    /// The shear that a load asks of one fastener, in newtons: up, and to the right.
+    /// How a load spreads over the group.
     ///
     /// # Errors
-    /// Not known where nothing carries the load that way, or nothing carries its turning (up to 0.5 N m is none);
-    /// or there is no such fastener.
-    pub fn shear<L: Ledger>(&self, ledger: &mut L, seat: usize, load: &PlaneLoad) -> Known<(f64, f64)> {
-        let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
+    /// Not known where nothing carries the load that way, or nothing carries its turning (up to 0.5 N m is none).
+    pub fn spread<L: Ledger>(&self, ledger: &mut L, load: &PlaneLoad) -> Known<Spread> {
         if (load.up_n != 0.0 && self.along == 0.0) || (load.right_n != 0.0 && self.across == 0.0) {
             return Err(Why::NothingCarries);
         }
-        let turning = load.turning_nmm - load.up_n * self.middle_x_mm + load.right_n * self.middle_y_mm;
-        let per_mm = self.turned_by(turning)?;
-        let share = |force: f64, own: f64, all: f64| if all > 0.0 { force * own / all } else { 0.0 };
-        let up = share(load.up_n, carrier.along, self.along)
-            + per_mm * carrier.along * (carrier.x_mm - self.middle_x_mm);
-        let right = share(load.right_n, carrier.across, self.across)
-            - per_mm * carrier.across * (carrier.y_mm - self.middle_y_mm);
+        let turning_nmm = load.turning_nmm - load.up_n * self.middle_x_mm + load.right_n * self.middle_y_mm;
+        let n_per_mm = self.turned_by(turning_nmm)?;
+        let each = |force: f64, stiffness: f64| if stiffness > 0.0 { force / stiffness } else { 0.0 };
         ledger.write(|| Step {
             name: "turning in the plane",
             formula: "M = M_origin - P_y x_0 + P_x y_0",
             put: vec![
-                Put::new("M_origin", Amount::turning(load.turning_nmm), Label::Derived),
+                Put::result("M_origin", Amount::turning(load.turning_nmm), Label::Derived),
                 newton("P_y", load.up_n),
                 newton("P_x", load.right_n),
                 mm("x_0", self.middle_x_mm),
                 mm("y_0", self.middle_y_mm),
             ],
-            result: Amount::turning(turning),
+            result: Amount::turning(turning_nmm),
             source: SOURCE,
             label: Label::Derived,
         });
-        ledger.write(|| Step {
-            name: "shear along the stud",
-            formula: "V_y = P_y / sum k_y + M (x - x_0) / J",
-            put: vec![
-                newton("P_y", load.up_n),
-                Put::new("sum k_y", Amount::bare(self.along), Label::Chosen),
-                Put::result("M", Amount::turning(turning), Label::Derived),
-                mm("x", carrier.x_mm),
-                mm("x_0", self.middle_x_mm),
+        Ok(Spread {
+            load: *load,
+            turning_nmm,
+            up_n: each(load.up_n, self.along),
+            right_n: each(load.right_n, self.across),
+            n_per_mm,
+        })
+    }
+
+    /// The shear that a load asks of one fastener, in newtons: up, and to the right.
+    ///
+    /// # Errors
+    /// Where there is no such fastener.
+    pub fn shear<L: Ledger>(&self, ledger: &mut L, seat: usize, spread: &Spread) -> Known<(f64, f64)> {
+        let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
+        let up = carrier.along * (spread.up_n + spread.n_per_mm * carrier.right_mm);
+        let right = carrier.across * (spread.right_n - spread.n_per_mm * carrier.above_mm);
+        let turned = |lever: Put| {
+            vec![
+                Put::result("M", Amount::turning(spread.turning_nmm), Label::Derived),
+                lever,
                 Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
-            ],
-            result: Amount::new(up, Shown::Newton),
-            source: SOURCE,
-            label: Label::Chosen,
+            ]
+        };
+        ledger.write(|| {
+            let mut put = vec![
+                Put::new("k_y", Amount::bare(carrier.along), Label::Chosen),
+                newton("P_y", spread.load.up_n),
+                Put::result("sum k_y", Amount::bare(self.along), Label::Chosen),
+            ];
+            put.extend(turned(mm("x - x_0", carrier.right_mm)));
+            Step {
+                name: "shear along the stud",
+                formula: "V_y = k_y (P_y / sum k_y + M (x - x_0) / J)",
+                put,
+                result: Amount::new(up, Shown::Newton),
+                source: SOURCE,
+                label: Label::Chosen,
+            }
         });
-        ledger.write(|| Step {
-            name: "shear across the stud",
-            formula: "V_x = P_x / sum k_x - M (y - y_0) / J",
-            put: vec![
-                newton("P_x", load.right_n),
-                Put::new("sum k_x", Amount::bare(self.across), Label::Chosen),
-                Put::result("M", Amount::turning(turning), Label::Derived),
-                mm("y", carrier.y_mm),
-                mm("y_0", self.middle_y_mm),
-                Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
-            ],
-            result: Amount::new(right, Shown::Newton),
-            source: SOURCE,
-            label: Label::Chosen,
+        ledger.write(|| {
+            let mut put = vec![
+                Put::new("k_x", Amount::bare(carrier.across), Label::Chosen),
+                newton("P_x", spread.load.right_n),
+                Put::result("sum k_x", Amount::bare(self.across), Label::Chosen),
+            ];
+            put.extend(turned(mm("y - y_0", carrier.above_mm)));
+            Step {
+                name: "shear across the stud",
+                formula: "V_x = k_x (P_x / sum k_x - M (y - y_0) / J)",
+                put,
+                result: Amount::new(right, Shown::Newton),
+                source: SOURCE,
+                label: Label::Chosen,
+            }
         });
         Ok((up, right))
     }

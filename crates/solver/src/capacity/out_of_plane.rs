@@ -10,7 +10,7 @@ use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
 
 /// Which side of the plate is pulled.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Side {
+enum Side {
     /// The upper rows, pivoting about the lowest.
     Top,
     /// The lower rows, pivoting about the highest.
@@ -41,6 +41,20 @@ struct Lever {
     /// How many fasteners share it.
     sharing: f64,
 }
+
+/// What a load asks of one side.
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
+struct OneSide {
+    moment_nmm: f64,
+    /// Of each fastener that stands outermost there.
+    each_n: f64,
+}
+
+/// What a load asks of the top, the bottom, the right and the left.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sides([OneSide; 4]);
+
+const SIDES: [Side; 4] = [Side::Top, Side::Bottom, Side::Right, Side::Left];
 
 /// How a group holds the plate to the wall: worked out once for a set of used fasteners.
 #[derive(Clone, Debug, PartialEq)]
@@ -75,47 +89,57 @@ impl Levers {
         Self { top, bottom, right, left, outermost }
     }
 
-    /// The pull that a load asks of one fastener, newtons.
+    /// What a load asks of each side: worked out once a load.
     ///
     /// `down_nmm` is the moment of all that bears down in front of the wall: each force times how far in front it
     /// acts. It pulls the top and would relieve the bottom, where it is therefore left out; so is a pull straight
-    /// out where it acts beyond the pivot. Of two directions of an axis the larger counts; both axes are added,
-    /// so that a pull counts twice (chosen, on the safe side).
+    /// out where it acts beyond the pivot.
     ///
     /// # Errors
-    /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there; or
-    /// there is no such fastener.
-    pub fn pull<L: Ledger>(
-        &self,
-        ledger: &mut L,
-        seat: usize,
-        down_nmm: f64,
-        out: Option<&Out>,
-    ) -> Known<f64> {
-        let [in_top, in_bottom, in_right, in_left] = *self.outermost.get(seat).ok_or(Why::NoFastener)?;
-        let lever_arm = |arm_mm: f64, n: f64| (n * arm_mm).max(0.0);
+    /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there.
+    pub fn sides(&self, down_nmm: f64, out: Option<&Out>) -> Known<Sides> {
         let (n, x, y) = out.map_or((0.0, 0.0, 0.0), |out| (out.n, out.x_mm, out.y_mm));
-        let sides = [
-            (Side::Top, in_top, &self.top, down_nmm.max(0.0) + lever_arm(y - self.top.pivot_mm, n)),
-            (Side::Bottom, in_bottom, &self.bottom, lever_arm(self.bottom.pivot_mm - y, n)),
-            (Side::Right, in_right, &self.right, lever_arm(x - self.right.pivot_mm, n)),
-            (Side::Left, in_left, &self.left, lever_arm(self.left.pivot_mm - x, n)),
-        ];
+        let tips = |arm_mm: f64| (n * arm_mm).max(0.0);
+        let one = |lever: &Lever, moment_nmm: f64| {
+            if moment_nmm <= 0.0 {
+                Ok(OneSide::default())
+            } else if lever.lever_mm <= SAME_ROW_MM {
+                Err(Why::NoLever)
+            } else {
+                Ok(OneSide { moment_nmm, each_n: moment_nmm / (lever.lever_mm * lever.sharing) })
+            }
+        };
+        Ok(Sides([
+            one(&self.top, down_nmm.max(0.0) + tips(y - self.top.pivot_mm))?,
+            one(&self.bottom, tips(self.bottom.pivot_mm - y))?,
+            one(&self.right, tips(x - self.right.pivot_mm))?,
+            one(&self.left, tips(self.left.pivot_mm - x))?,
+        ]))
+    }
+
+    /// The pull that a load asks of one fastener, newtons.
+    ///
+    /// Of two directions of an axis the larger counts; both axes are added, so that a pull counts twice (chosen, on
+    /// the safe side).
+    ///
+    /// # Errors
+    /// Where there is no such fastener.
+    pub fn pull<L: Ledger>(&self, ledger: &mut L, seat: usize, sides: &Sides) -> Known<f64> {
+        let stands_in = self.outermost.get(seat).ok_or(Why::NoFastener)?;
         let mut pulls = [0.0; 4];
-        for (pull, (side, stands_in_it, lever, moment)) in pulls.iter_mut().zip(sides) {
-            if moment <= 0.0 {
-                continue;
-            }
-            if lever.lever_mm <= SAME_ROW_MM {
-                return Err(Why::NoLever);
-            }
-            if stands_in_it {
-                *pull = moment / (lever.lever_mm * lever.sharing);
-                write_side(ledger, side, lever, moment, *pull);
+        for ((pull, stands_in_it), side) in pulls.iter_mut().zip(stands_in).zip(&sides.0) {
+            if *stands_in_it {
+                *pull = side.each_n;
             }
         }
         let [top, bottom, right, left] = pulls;
         let pull = top.max(bottom) + right.max(left);
+        let levers = [&self.top, &self.bottom, &self.right, &self.left];
+        for (((side, lever), one), each_n) in SIDES.into_iter().zip(levers).zip(&sides.0).zip(pulls) {
+            if each_n > 0.0 {
+                write_side(ledger, side, lever, one.moment_nmm, each_n);
+            }
+        }
         ledger.write(|| Step {
             name: "pull",
             formula: "T = max(T_top, T_bottom) + max(T_right, T_left)",
