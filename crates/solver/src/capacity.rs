@@ -14,6 +14,7 @@ pub mod hold;
 pub mod in_plane;
 pub mod lateral;
 pub mod lead_hole;
+pub mod leading;
 pub mod opening;
 pub mod out_of_plane;
 pub mod placing;

@@ -5,7 +5,7 @@
 mod random;
 
 use proptest::prelude::*;
-use random::{Install, install, lag_or_screw, soft_wood, some_hold, stack};
+use random::{Install, alike_hold, install, lag_or_screw, soft_wood, some_hold, stack};
 use strikeline_solver::capacity::bite::bite;
 use strikeline_solver::capacity::dowel_bearing::Grain;
 use strikeline_solver::capacity::duration::Lasting;
@@ -13,6 +13,7 @@ use strikeline_solver::capacity::group::Group;
 use strikeline_solver::capacity::hold::{Hold, InWood};
 use strikeline_solver::capacity::in_plane::{Plane, PlaneLoad};
 use strikeline_solver::capacity::lateral::lateral;
+use strikeline_solver::capacity::leading::leading;
 use strikeline_solver::capacity::posture::{case, cases, names};
 use strikeline_solver::capacity::used::{Asked, used};
 use strikeline_solver::capacity::wood::in_wood;
@@ -111,6 +112,29 @@ proptest! {
         pulled.hanging.pull_n *= more;
         prop_assert!(no_less(uses(&pulled, &hold), here), "pull");
         prop_assert!(no_less(uses(&install.reaching(more), &hold), here), "reach");
+    }
+
+    #[test]
+    fn the_leading_cases_hold_the_worst_of_all(install in install(), hold in alike_hold()) {
+        let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
+        let all = cases(&install.hanging).unwrap();
+        let few = leading(&all);
+        let (of_all, of_few) = (group.demand(&all).against(&hold), group.demand(&few).against(&hold));
+        prop_assert_eq!(of_all.not_known.is_some(), of_few.not_known.is_some());
+        if of_all.not_known.is_none() {
+            let (worst, found) = (of_all.governing.unwrap().1.value, of_few.governing.unwrap().1.value);
+            prop_assert!(found <= worst && found >= worst * (1.0 - NOISE), "{worst} {found}");
+        }
+    }
+
+    #[test]
+    fn the_worst_is_the_largest_use(install in install(), hold in some_hold()) {
+        // The plain way: every ask worked out in full.
+        let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
+        let demand = group.demand(&cases(&install.hanging).unwrap());
+        let most = demand.asks.iter().map(|ask| used(&mut Blank, &ask.asked, &hold, ask.lasting).unwrap().value);
+        let most = most.fold(None, |most: Option<f64>, value| Some(most.map_or(value, |most| most.max(value))));
+        prop_assert_eq!(demand.against(&hold).governing.map(|(_, used)| used.value), most);
     }
 
     #[test]

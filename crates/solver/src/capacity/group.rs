@@ -10,7 +10,7 @@ use super::hold::Hold;
 use super::in_plane::{Plane, Spread};
 use super::out_of_plane::{Levers, Sides};
 use super::seat::{Edges, Seat, sound};
-use super::used::{Asked, Used, used};
+use super::used::{Asked, Used, surely_within, used};
 use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
 use crate::ledger::{Blank, Ledger};
 
@@ -132,6 +132,12 @@ impl Demand {
     pub fn against(&self, hold: &Hold) -> Outcome {
         let mut outcome = Outcome { governing: None, not_known: self.not_known.first().copied() };
         for ask in &self.asks {
+            let known = outcome
+                .governing
+                .is_some_and(|(_, most)| surely_within(most.value, &ask.asked, hold, ask.lasting));
+            if known {
+                continue;
+            }
             match used(&mut Blank, &ask.asked, hold, ask.lasting) {
                 Ok(used) if outcome.governing.is_none_or(|(_, most)| used.value > most.value) => {
                     outcome.governing = Some((*ask, used));

@@ -21,7 +21,12 @@ impl Asked {
     /// The whole shear.
     #[must_use]
     pub fn shear_n(&self) -> f64 {
-        root(self.along_n * self.along_n + self.across_n * self.across_n)
+        // Most fasteners carry along only: the root of a square is spared them.
+        if self.across_n == 0.0 {
+            self.along_n.abs()
+        } else {
+            root(self.along_n * self.along_n + self.across_n * self.across_n)
+        }
     }
 }
 
@@ -76,6 +81,23 @@ pub fn used<L: Ledger>(ledger: &mut L, asked: &Asked, hold: &Hold, lasting: Last
     }
 }
 
+/// Whether no more than `most` of a hold can be used, told without working it out: of the combined equation no
+/// more comes than the root of both squares.
+pub(super) fn surely_within(most: f64, asked: &Asked, hold: &Hold, lasting: Lasting) -> bool {
+    match hold {
+        Hold::Wood { permanent, ten_minutes, .. } => {
+            let wood = if lasting == Lasting::Permanent { permanent } else { ten_minutes };
+            let (v, t) = (shear_use(asked, wood), asked.pull_n);
+            let pull = (t / wood.withdrawal_n).max(t / wood.steel_n);
+            v * v + pull * pull <= most * most * SURE
+        }
+        Hold::Linear(_) => false,
+    }
+}
+
+/// Below 1 by far more than rounding.
+const SURE: f64 = 1.0 - 1e-9;
+
 /// The largest of V/Z', T/(W'p), T over the screw's steel, and Eq. 12.4-1.
 ///
 /// The equation alone would let a fastener carry more shear because it is pulled, wherever W'p > 2 Z'. Behind a
@@ -127,7 +149,11 @@ fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label
 /// The lesser of two bounds, each above the equations at any angle and each rising with both parts of the
 /// shear: all of it across, and both parts added (chosen, on the safe side).
 fn shear_use(asked: &Asked, wood: &InWood) -> f64 {
-    let (along, across) = (asked.along_n.abs() / wood.along_n, asked.across_n.abs() / wood.across_n);
+    let along = asked.along_n.abs() / wood.along_n;
+    if asked.across_n == 0.0 {
+        return along;
+    }
+    let across = asked.across_n.abs() / wood.across_n;
     (along + across).min(asked.shear_n() / wood.across_n)
 }
 

@@ -80,6 +80,17 @@ pub(crate) fn some_hold() -> impl Strategy<Value = Hold> {
     prop_oneof![3 => wood, 1 => linear]
 }
 
+/// A hold that is the same along and across.
+pub(crate) fn alike_hold() -> impl Strategy<Value = Hold> {
+    some_hold().prop_map(|hold| match hold {
+        Hold::Wood { permanent, ten_minutes, label } => {
+            let alike = |wood: InWood| InWood { across_n: wood.along_n, ..wood };
+            Hold::Wood { permanent: alike(permanent), ten_minutes: alike(ten_minutes), label }
+        }
+        linear @ Hold::Linear(_) => linear,
+    })
+}
+
 fn scaled(wood: InWood, by: f64) -> InWood {
     InWood {
         along_n: wood.along_n * by,
