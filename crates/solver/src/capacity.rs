@@ -10,6 +10,7 @@ pub mod concrete;
 pub mod dowel_bearing;
 pub mod duration;
 pub mod group;
+pub mod hanging;
 pub mod hold;
 pub mod in_plane;
 pub mod lateral;

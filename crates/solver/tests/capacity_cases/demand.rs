@@ -2,7 +2,8 @@
 
 use strikeline_solver::capacity::case::{Case, CaseName, Posture, PullAt};
 use strikeline_solver::capacity::duration::Lasting;
-use strikeline_solver::capacity::posture::{GRAVITY, Hanging, HungMass, Manner, case, cases, names};
+use strikeline_solver::capacity::hanging::{Hanging, HungMass, Manner};
+use strikeline_solver::capacity::posture::{GRAVITY, case, cases, names};
 use strikeline_solver::ledger::{Blank, Working};
 
 /// 1000 x 600, 60 deep, 20 kg, 40 off the wall, its middle at the origin.

@@ -2,8 +2,8 @@
 
 use proptest::prelude::*;
 use strikeline_solver::capacity::bite::Stack;
+use strikeline_solver::capacity::hanging::{Hanging, HungMass, Manner};
 use strikeline_solver::capacity::hold::{Hold, InWood, Linear};
-use strikeline_solver::capacity::posture::{Hanging, HungMass, Manner};
 use strikeline_solver::capacity::screw::Screw;
 use strikeline_solver::capacity::seat::{Edges, Seat};
 use strikeline_solver::ledger::{Given, Label};

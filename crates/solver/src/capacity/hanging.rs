@@ -1,0 +1,207 @@
+//! What hangs on a plate, how its mount lets it move, and where its points then are.
+
+use super::case::{Posture, PullAt};
+use super::out_of_plane::Out;
+use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
+use crate::numeric::{cosine, sine};
+use crate::units::Angle;
+
+/// What hangs, as it hangs, on the axes of the seats; in millimetres and kilograms.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Hanging {
+    /// The left edge of its outline.
+    pub left_mm: f64,
+    /// The right edge.
+    pub right_mm: f64,
+    /// The lower edge.
+    pub bottom_mm: f64,
+    /// The upper edge.
+    pub top_mm: f64,
+    /// From its back to its front.
+    pub depth_mm: f64,
+    /// From the wall to its back; on an arm the arm's reach stands in.
+    pub stand_off_mm: f64,
+    /// Every mass that bears on the plate: the piece, the mount, what else hangs on it.
+    pub masses: Vec<HungMass>,
+    /// How its mount lets it move.
+    pub manner: Manner,
+    /// How hard somebody may pull, newtons.
+    pub pull_n: f64,
+}
+
+/// A mass that moves with what hangs. The piece itself comes first: its centre goes round on an arm.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HungMass {
+    /// How much, kilograms.
+    pub kg: f64,
+    /// Its centre, right of the outline's middle.
+    pub right_mm: f64,
+    /// Its centre's height, on the axis of the seats.
+    pub y_mm: f64,
+    /// Its centre in front of the piece's back; behind it negative.
+    pub from_back_mm: f64,
+}
+
+/// How a mount lets a piece move.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Manner {
+    /// Not at all.
+    Fixed,
+    /// It tilts about a level line at its back.
+    Tilting {
+        /// Top forward, degrees.
+        down_deg: f64,
+        /// Top back, degrees.
+        up_deg: f64,
+        /// How high the line is.
+        pivot_y_mm: f64,
+    },
+    /// It swings on an arm.
+    Arm {
+        /// Where the arm's hinge at the wall is.
+        hinge_x_mm: f64,
+        /// From the wall to the piece's back, straight out.
+        reach_mm: f64,
+        /// How far it swings to either side, degrees; counted to 90. `None` where nobody knows: 90.
+        hinge_deg: Option<f64>,
+        /// How far its head turns to either side, degrees; counted to 90. `None` where nobody knows: 90.
+        head_deg: Option<f64>,
+    },
+}
+
+/// A place in front of the wall: to the right, up, and out of it.
+#[derive(Clone, Copy)]
+pub(super) struct Spot {
+    pub(super) x_mm: f64,
+    pub(super) y_mm: f64,
+    pub(super) z_mm: f64,
+}
+
+impl Hanging {
+    /// How it may stand where it does not swing.
+    pub(super) fn tilts(&self) -> Vec<Posture> {
+        let mut tilts = vec![Posture::AsHung];
+        if let Manner::Tilting { down_deg, up_deg, .. } = self.manner {
+            if down_deg > 0.0 {
+                tilts.push(Posture::TiltedDown);
+            }
+            if up_deg > 0.0 {
+                tilts.push(Posture::TiltedUp);
+            }
+        }
+        tilts
+    }
+
+    /// How far its top is forward.
+    fn forward_deg(&self, posture: Posture) -> f64 {
+        match (posture, self.manner) {
+            (Posture::TiltedDown, Manner::Tilting { down_deg, .. }) => down_deg,
+            (Posture::TiltedUp, Manner::Tilting { up_deg, .. }) => -up_deg,
+            _ => 0.0,
+        }
+    }
+
+    /// Where a point of it is: right of its middle, at a height as it hangs, in front of its back.
+    pub(super) fn spot(&self, posture: Posture, right_mm: f64, y_mm: f64, from_back_mm: f64) -> Spot {
+        let middle_mm = (self.left_mm + self.right_mm) / 2.0;
+        match (posture, self.manner) {
+            (Posture::Swung { arm_deg, face_deg }, Manner::Arm { hinge_x_mm, reach_mm, .. }) => {
+                // The piece's centre of mass goes round at reach plus its own depth; the rest about it.
+                let centre_mm = self.masses.first().map_or(self.depth_mm / 2.0, |piece| piece.from_back_mm);
+                let radius = reach_mm + centre_mm;
+                let (arm, face) = (Angle::degrees(arm_deg), Angle::degrees(face_deg));
+                let ahead = from_back_mm - centre_mm;
+                Spot {
+                    x_mm: hinge_x_mm + radius * sine(arm) + right_mm * cosine(face) + ahead * sine(face),
+                    y_mm,
+                    z_mm: radius * cosine(arm) - right_mm * sine(face) + ahead * cosine(face),
+                }
+            }
+            (_, Manner::Tilting { pivot_y_mm, .. }) => {
+                let forward = Angle::degrees(self.forward_deg(posture));
+                let above = y_mm - pivot_y_mm;
+                Spot {
+                    x_mm: middle_mm + right_mm,
+                    y_mm: pivot_y_mm + above * cosine(forward) - from_back_mm * sine(forward),
+                    z_mm: self.stand_off_mm + from_back_mm * cosine(forward) + above * sine(forward),
+                }
+            }
+            _ => Spot { x_mm: middle_mm + right_mm, y_mm, z_mm: self.stand_off_mm + from_back_mm },
+        }
+    }
+
+    /// A pull straight out, at its place.
+    pub(super) fn pulled_out(&self, posture: Posture, at: PullAt) -> Out {
+        let half = (self.right_mm - self.left_mm) / 2.0;
+        let middle_y = (self.bottom_mm + self.top_mm) / 2.0;
+        let right = match at {
+            PullAt::OutLeft => -half,
+            PullAt::OutRight => half,
+            _ => 0.0,
+        };
+        let heights = |y: f64| [0.0, self.depth_mm].map(|back| self.spot(posture, right, y, back).y_mm);
+        // Of the back's edge and the front's the one that levers more.
+        let y_mm = match at {
+            PullAt::OutTop => heights(self.top_mm).into_iter().fold(f64::NEG_INFINITY, f64::max),
+            PullAt::OutBottom => heights(self.bottom_mm).into_iter().fold(f64::INFINITY, f64::min),
+            _ => middle_y,
+        };
+        let x_mm = match (posture, self.manner) {
+            // The piece turns about the arm's outer hinge: a pull acts there, whichever edge is held.
+            (Posture::Swung { arm_deg, .. }, Manner::Arm { hinge_x_mm, reach_mm, .. }) => {
+                hinge_x_mm + reach_mm * sine(Angle::degrees(arm_deg))
+            }
+            _ => (self.left_mm + self.right_mm) / 2.0 + right,
+        };
+        Out { n: self.pull_n, x_mm, y_mm }
+    }
+
+    /// Refuses what is not on a wall.
+    pub(super) fn sound(&self) -> Known<()> {
+        let place = |mm: f64| within(mm, MOST_MM, Input::Place);
+        let size = |mm: f64| if mm >= 0.0 { place(mm) } else { Err(Why::NoValue(Input::Place)) };
+        let angle =
+            |deg: f64| if (0.0..=360.0).contains(&deg) { Ok(deg) } else { Err(Why::NoValue(Input::Angle)) };
+        for mm in [self.left_mm, self.right_mm, self.bottom_mm, self.top_mm] {
+            place(mm)?;
+        }
+        size(self.right_mm - self.left_mm)?;
+        size(self.top_mm - self.bottom_mm)?;
+        size(self.depth_mm)?;
+        size(self.stand_off_mm)?;
+        for mass in &self.masses {
+            if !(mass.kg >= 0.0 && mass.kg <= MOST_N / 1000.0) {
+                return Err(Why::NoValue(Input::Mass));
+            }
+            for mm in [mass.right_mm, mass.y_mm, mass.from_back_mm] {
+                place(mm)?;
+            }
+        }
+        if self.masses.is_empty() {
+            return Err(Why::NoValue(Input::Mass));
+        }
+        if !(self.pull_n >= 0.0 && self.pull_n <= MOST_N) {
+            return Err(Why::NoValue(Input::Load));
+        }
+        match self.manner {
+            Manner::Fixed => Ok(()),
+            Manner::Tilting { down_deg, up_deg, pivot_y_mm } => {
+                place(pivot_y_mm)?;
+                for deg in [down_deg, up_deg] {
+                    if angle(deg)? > 90.0 {
+                        return Err(Why::NoValue(Input::Angle));
+                    }
+                }
+                Ok(())
+            }
+            Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg } => {
+                place(hinge_x_mm)?;
+                size(reach_mm)?;
+                for deg in [hinge_deg, head_deg].into_iter().flatten() {
+                    angle(deg)?;
+                }
+                Ok(())
+            }
+        }
+    }
+}
