@@ -1,5 +1,7 @@
 //! Where the fasteners of a group stand.
 
+use super::opening::Runs;
+use super::placing::Carries;
 use super::why::{Input, Known, MOST_MM, Why, within};
 
 /// What stands within this is one row or one column: 1 mm, what holes of one row differ by as made (chosen).
@@ -19,6 +21,15 @@ pub struct Seat {
     pub along: bool,
     /// Whether it carries sideways shear: not in a sideways slot, nor a lag in a single 2x face.
     pub across: bool,
+}
+
+impl Seat {
+    /// A fastener in a stud, by which way it carries there and which way its hole or slot is long.
+    #[must_use]
+    pub fn in_stud(x_mm: f64, y_mm: f64, stud: usize, carries: Carries, runs: Runs) -> Self {
+        let (along, across) = runs.bears();
+        Self { x_mm, y_mm, stud, along, across: across && carries == Carries::Both }
+    }
 }
 
 /// The plate's outline, on the same axes.

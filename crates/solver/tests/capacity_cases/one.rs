@@ -3,6 +3,7 @@
 use super::sample::{inch, ratio};
 use strikeline_solver::capacity::bite::{Stack, bite};
 use strikeline_solver::capacity::concrete::{ConcreteScrew, in_concrete};
+use strikeline_solver::capacity::dowel_bearing::{Grain, dowel_bearing};
 use strikeline_solver::capacity::hold::Hold;
 use strikeline_solver::capacity::lead_hole::{bit, lead_hole};
 use strikeline_solver::capacity::opening::{Opening, Runs, takes};
@@ -10,6 +11,7 @@ use strikeline_solver::capacity::placing::{
     Carries, InFace, carries, edge_in_steel, to_end, too_near_in_stud,
 };
 use strikeline_solver::capacity::screw::Screw;
+use strikeline_solver::capacity::seat::Seat;
 use strikeline_solver::capacity::stated::{Report, fixing};
 use strikeline_solver::capacity::steel::in_steel;
 use strikeline_solver::capacity::why::{Input, Why};
@@ -90,6 +92,27 @@ fn the_grain_counts_from_a_quarter_inch_on() {
     // NDS 2018 Table 12.3.1B, first note: K_theta counts for a nominal 1/4 in whose root is less.
     let (along, across) = both(&Screw::lag(inch(0.25), inch(3.0)).unwrap());
     assert!(along / across >= 1.25);
+}
+
+#[test]
+fn a_structural_screw_bears_by_the_lesser_equation() {
+    // D 1/4 in, G 0.36: 11,200 G = 4032, 16,600 G^1.84 = 2533: 2550 psi. G 0.67: 7504 and 7945: 7500 psi.
+    let stated = Screw::structural(inch(3.5), report()).unwrap();
+    let bears = |g: f64| {
+        let found = dowel_bearing(&mut Blank, &stated, ratio(g), Grain::Along).unwrap();
+        found.value.in_psi().round()
+    };
+    assert_eq!((bears(0.36), bears(0.67)), (2550.0, 7500.0));
+}
+
+#[test]
+fn a_slot_and_a_narrow_face_each_take_a_way_to_carry() {
+    let seat = |carries, runs| Seat::in_stud(0.0, 0.0, 0, carries, runs);
+    let ways = |seat: Seat| (seat.along, seat.across);
+    assert_eq!(ways(seat(Carries::Both, Runs::Nowhere)), (true, true));
+    assert_eq!(ways(seat(Carries::Along, Runs::Nowhere)), (true, false));
+    assert_eq!(ways(seat(Carries::Both, Runs::Sideways)), (true, false));
+    assert_eq!(ways(seat(Carries::Along, Runs::Upright)), (false, false));
 }
 
 #[test]
