@@ -90,7 +90,9 @@ impl Group {
         within(case.down_x_nmm, most_nmm, Input::Load)?;
         within(case.down_z_nmm, most_nmm, Input::Load)?;
         if let Some(out) = &case.out {
-            within(out.n, MOST_N, Input::Load)?;
+            if !(out.n >= 0.0 && out.n <= MOST_N) {
+                return Err(Why::NoValue(Input::Load));
+            }
             within(out.x_mm, MOST_MM, Input::Place)?;
             within(out.y_mm, MOST_MM, Input::Place)?;
         }

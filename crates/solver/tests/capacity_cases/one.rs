@@ -8,7 +8,7 @@ use strikeline_solver::capacity::hold::Hold;
 use strikeline_solver::capacity::lead_hole::{bit, lead_hole};
 use strikeline_solver::capacity::opening::{Opening, Runs, takes};
 use strikeline_solver::capacity::placing::{
-    Carries, InFace, carries, edge_in_steel, to_end, too_near_in_stud,
+    Carries, InFace, apart_in_concrete, apart_in_steel, carries, edge_in_steel, to_end, too_near_in_stud,
 };
 use strikeline_solver::capacity::screw::Screw;
 use strikeline_solver::capacity::seat::Seat;
@@ -199,6 +199,9 @@ fn fasteners_of_one_stud_keep_their_distance_along_it() {
     // To the end of a stud: 7 D toward it, 4 D otherwise; a screw without a lead hole 10 D.
     assert!((to_end(&lag(), true, true).in_inches() - 2.1875).abs() < 1e-9);
     assert!((to_end(&lag(), true, false).in_inches() - 1.25).abs() < 1e-9);
+    // 3 d in steel, 16 d in concrete.
+    assert!((apart_in_steel(Length::inches(0.19)).in_inches() - 0.57).abs() < 1e-9);
+    assert!((apart_in_concrete(Length::inches(0.25)).in_inches() - 4.0).abs() < 1e-9);
     assert!((to_end(&screw(), false, true).in_inches() - 1.9).abs() < 1e-9);
 }
 
