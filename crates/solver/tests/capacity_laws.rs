@@ -17,7 +17,7 @@ use strikeline_solver::capacity::leading::leading;
 use strikeline_solver::capacity::posture::{case, cases, names};
 use strikeline_solver::capacity::used::{Asked, used};
 use strikeline_solver::capacity::wood::in_wood;
-use strikeline_solver::ledger::{Blank, Given, Working};
+use strikeline_solver::ledger::{Blank, Given, Label, Working};
 use strikeline_solver::units::Length;
 
 /// What a sum may lose to rounding, as a share.
@@ -34,7 +34,7 @@ fn config() -> ProptestConfig {
 }
 
 fn uses(install: &Install, hold: &Hold) -> Option<f64> {
-    let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
+    let group = Group::of(&mut Blank, &install.seats, &install.edges, Label::Measured).unwrap();
     let outcome = group.demand(&cases(&install.hanging).unwrap()).against(hold);
     // Where a case is not known, so is the worst.
     if outcome.not_known.is_some() { None } else { outcome.governing.map(|(_, used)| used.value) }
@@ -116,7 +116,7 @@ proptest! {
 
     #[test]
     fn the_leading_cases_hold_the_worst_of_all(install in install(), hold in alike_hold()) {
-        let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
+        let group = Group::of(&mut Blank, &install.seats, &install.edges, Label::Measured).unwrap();
         let all = cases(&install.hanging).unwrap();
         let few = leading(&all);
         let (of_all, of_few) = (group.demand(&all).against(&hold), group.demand(&few).against(&hold));
@@ -130,7 +130,7 @@ proptest! {
     #[test]
     fn the_worst_is_the_largest_use(install in install(), hold in some_hold()) {
         // The plain way: every ask worked out in full.
-        let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
+        let group = Group::of(&mut Blank, &install.seats, &install.edges, Label::Measured).unwrap();
         let demand = group.demand(&cases(&install.hanging).unwrap());
         let most = demand.asks.iter().map(|ask| used(&mut Blank, &ask.asked, &hold, ask.lasting).unwrap().value);
         let most = most.fold(None, |most: Option<f64>, value| Some(most.map_or(value, |most| most.max(value))));
@@ -139,8 +139,8 @@ proptest! {
 
     #[test]
     fn forces_in_the_plane_balance_the_load(install in install(), up in -900.0..900.0, turning in -1e5..1e5) {
-        let load = PlaneLoad { right_n: 0.0, up_n: up, turning_nmm: turning };
-        let plane = Plane::of(&mut Blank, &install.seats);
+        let load = PlaneLoad { right_n: 0.0, up_n: up, turning_nmm: turning, label: Label::Derived };
+        let plane = Plane::of(&mut Blank, &install.seats, Label::Measured);
         // What nothing carries is not known, and not wrong.
         let Ok(spread) = plane.spread(&mut Blank, &load) else { return Ok(()) };
         let forces: Vec<(f64, f64)> =
@@ -166,8 +166,8 @@ proptest! {
         let plain = in_wood(&mut Blank, &screw, wood, &stack(gap));
         let told = in_wood(&mut working, &screw, wood, &stack(gap));
         prop_assert_eq!(format!("{plain:?}"), format!("{told:?}"));
-        let group = Group::of(&mut Blank, &install.seats, &install.edges).unwrap();
-        let again = Group::of(&mut working, &install.seats, &install.edges).unwrap();
+        let group = Group::of(&mut Blank, &install.seats, &install.edges, Label::Measured).unwrap();
+        let again = Group::of(&mut working, &install.seats, &install.edges, Label::Measured).unwrap();
         prop_assert_eq!(&group, &again);
         for (name, plain) in names(&install.hanging).unwrap().into_iter().zip(cases(&install.hanging).unwrap()) {
             let told = case(&mut working, &install.hanging, name).unwrap();

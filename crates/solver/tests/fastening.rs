@@ -30,7 +30,7 @@ use strikeline_solver::capacity::why::Why;
 use strikeline_solver::capacity::withdrawal::{per_length, withdrawal};
 use strikeline_solver::capacity::yield_modes::{Joint, yield_loads};
 use strikeline_solver::handbook::steel_stud::CELLS;
-use strikeline_solver::ledger::{Blank, Given};
+use strikeline_solver::ledger::{Blank, Given, Label};
 use strikeline_solver::units::{Force, Length, Stress};
 
 #[derive(Deserialize)]
@@ -294,8 +294,8 @@ fn work(check: &Check) -> Vec<f64> {
                     seats.push(Seat { x_mm: *x, y_mm: *y, stud, along: true, across: true });
                 }
             }
-            let load = PlaneLoad { right_n: *right, up_n: *up, turning_nmm: *turning };
-            let plane = Plane::of(&mut Blank, &seats);
+            let load = PlaneLoad { right_n: *right, up_n: *up, turning_nmm: *turning, label: Label::Derived };
+            let plane = Plane::of(&mut Blank, &seats, Label::Measured);
             let spread = plane.spread(&mut Blank, &load).unwrap();
             let worst = (0..seats.len())
                 .map(|seat| plane.shear(&mut Blank, seat, &spread).unwrap())
@@ -306,7 +306,8 @@ fn work(check: &Check) -> Vec<f64> {
         Check::TwoRows { force, out, apart } => {
             let seat = |y_mm: f64, stud: usize| Seat { x_mm: 0.0, y_mm, stud, along: true, across: true };
             let edges = Edges { left_mm: -1.5, right_mm: 1.5, bottom_mm: -5.0, top_mm: 5.0 };
-            let group = Group::of(&mut Blank, &[seat(0.0, 0), seat(*apart, 1)], &edges).unwrap();
+            let group =
+                Group::of(&mut Blank, &[seat(0.0, 0), seat(*apart, 1)], &edges, Label::Measured).unwrap();
             let case = Case {
                 name: CaseName { posture: Posture::AsHung, pull: None },
                 lasting: Lasting::TenMinutes,
@@ -314,6 +315,7 @@ fn work(check: &Check) -> Vec<f64> {
                 down_x_nmm: 0.0,
                 down_z_nmm: force * out,
                 out: None,
+                label: Label::Derived,
             };
             vec![group.asked(&mut Blank, 1, &case).unwrap().pull_n]
         }

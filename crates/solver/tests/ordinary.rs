@@ -24,7 +24,7 @@ use strikeline_solver::capacity::steel::{group_on_steel, in_steel};
 use strikeline_solver::capacity::why::{Known, Why};
 use strikeline_solver::capacity::wood::in_wood;
 use strikeline_solver::handbook::dowel_bearing::SHEET_STEEL_PSI;
-use strikeline_solver::ledger::{Blank, Given};
+use strikeline_solver::ledger::{Blank, Given, Label};
 use strikeline_solver::units::{Length, Stress};
 
 #[derive(Deserialize)]
@@ -131,6 +131,7 @@ fn hanging(install: &Install) -> Hanging {
         masses: vec![HungMass { kg: install.kg, right_mm: 0.0, y_mm: 0.0, from_back_mm: 30.0 }],
         manner,
         pull_n: 220.0,
+        label: Label::Measured,
     }
 }
 
@@ -161,7 +162,7 @@ fn ordinary_installs_get_the_verdict_of_a_careful_engineer() {
     for install in &installs {
         let seats = seats(install);
         let edges = Edges { left_mm: -250.0, right_mm: 250.0, bottom_mm: -170.0, top_mm: 170.0 };
-        let group = Group::of(&mut Blank, &seats, &edges).unwrap();
+        let group = Group::of(&mut Blank, &seats, &edges, Label::Measured).unwrap();
         let all = cases(&hanging(install)).unwrap();
         if let Into::Steel { .. } = install.into {
             assert_eq!(group_on_steel(&seats, install.reach.is_some()), Ok(()));

@@ -3,6 +3,7 @@
 use super::duration::Lasting;
 use super::in_plane::PlaneLoad;
 use super::out_of_plane::Out;
+use crate::ledger::Label;
 
 /// How what hangs stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,12 +69,14 @@ pub struct Case {
     pub down_z_nmm: f64,
     /// A pull straight out.
     pub out: Option<Out>,
+    /// The weakest of what it is worked out from.
+    pub label: Label,
 }
 
 impl Case {
     /// Its part in the plane of the plate.
     #[must_use]
     pub fn in_plane(&self) -> PlaneLoad {
-        PlaneLoad { right_n: 0.0, up_n: -self.down_n, turning_nmm: -self.down_x_nmm }
+        PlaneLoad { right_n: 0.0, up_n: -self.down_n, turning_nmm: -self.down_x_nmm, label: self.label }
     }
 }

@@ -12,7 +12,7 @@ use super::out_of_plane::{Levers, Sides};
 use super::seat::{Edges, Seat, sound};
 use super::used::{Asked, Used, surely_within, used};
 use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
-use crate::ledger::{Blank, Ledger};
+use crate::ledger::{Blank, Label, Ledger};
 
 /// A set of used fasteners.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,13 +65,14 @@ pub struct Outcome {
 }
 
 impl Group {
-    /// The group of these seats on a plate of this outline.
+    /// The group of these seats on a plate of this outline; `places` is the weakest label of where they stand.
     ///
     /// # Errors
     /// Not known without a seat, or where a place is not finite.
-    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat], edges: &Edges) -> Known<Self> {
+    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat], edges: &Edges, places: Label) -> Known<Self> {
         sound(seats, edges)?;
-        Ok(Self { plane: Plane::of(ledger, seats), levers: Levers::of(seats, edges), count: seats.len() })
+        let plane = Plane::of(ledger, seats, places);
+        Ok(Self { plane, levers: Levers::of(seats, edges, places), count: seats.len() })
     }
 
     /// What a case asks of one fastener.
@@ -97,7 +98,7 @@ impl Group {
             within(out.y_mm, MOST_MM, Input::Place)?;
         }
         let spread = self.plane.spread(ledger, &case.in_plane())?;
-        Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref())?))
+        Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref(), case.label)?))
     }
 
     fn of_seat<L: Ledger>(

@@ -3,6 +3,7 @@
 use super::case::{Posture, PullAt};
 use super::out_of_plane::Out;
 use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
+use crate::ledger::Label;
 use crate::numeric::{cosine, sine};
 use crate::units::Angle;
 
@@ -27,6 +28,8 @@ pub struct Hanging {
     pub manner: Manner,
     /// How hard somebody may pull, newtons.
     pub pull_n: f64,
+    /// The weakest label of its sizes, masses and places; the pull is a setting, chosen.
+    pub label: Label,
 }
 
 /// A mass that moves with what hangs. The piece itself comes first: its centre goes round on an arm.

@@ -9,7 +9,7 @@ use super::why::{Known, Why};
 use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
 
 /// A load in the plane of the plate.
-#[derive(Clone, Copy, Debug, PartialEq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PlaneLoad {
     /// To the right, newtons.
     pub right_n: f64,
@@ -17,6 +17,8 @@ pub struct PlaneLoad {
     pub up_n: f64,
     /// About the origin of the places, anticlockwise, newton millimetres.
     pub turning_nmm: f64,
+    /// The weakest of what it is worked out from.
+    pub label: Label,
 }
 
 /// A group as the elastic method sees it: worked out once for a set of used fasteners.
@@ -29,6 +31,8 @@ pub struct Plane {
     middle_y_mm: f64,
     /// The sum of stiffness times lever squared.
     turn_mm2: f64,
+    /// The weakest of the places.
+    places: Label,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -61,9 +65,9 @@ const NO_TURNING_NMM: f64 = 500.0;
 const SOURCE: &str = "the elastic (vector) method for eccentric fastener groups";
 
 impl Plane {
-    /// The group of these seats. Places are finite.
+    /// The group of these seats. Places are finite; `places` is the weakest of their labels.
     #[must_use]
-    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat]) -> Self {
+    pub fn of<L: Ledger>(ledger: &mut L, seats: &[Seat], places: Label) -> Self {
         let stiffness = |carries: bool| if carries { 1.0 } else { 0.0 };
         let mut carriers: Vec<Carrier> = seats
             .iter()
@@ -85,19 +89,19 @@ impl Plane {
             c.above_mm -= middle_y_mm;
             turn_mm2 += c.along * c.right_mm * c.right_mm + c.across * c.above_mm * c.above_mm;
         }
-        let plane = Self { carriers, along, across, middle_x_mm, middle_y_mm, turn_mm2 };
+        let plane = Self { carriers, along, across, middle_x_mm, middle_y_mm, turn_mm2, places };
         ledger.write(|| Step {
             name: "the group in its plane",
             formula: "J = sum(k_y (x - x_0)^2 + k_x (y - y_0)^2)",
             put: vec![
                 Put::new("sum k_y", Amount::bare(along), Label::Chosen),
                 Put::new("sum k_x", Amount::bare(across), Label::Chosen),
-                mm("x_0", middle_x_mm),
-                mm("y_0", middle_y_mm),
+                mm("x_0", middle_x_mm, places),
+                mm("y_0", middle_y_mm, places),
             ],
             result: Amount::new(turn_mm2, Shown::SquareMillimetre),
             source: SOURCE,
-            label: Label::Chosen,
+            label: places.weaker(Label::Chosen),
         });
         plane
     }
@@ -117,15 +121,15 @@ impl Plane {
             name: "turning in the plane",
             formula: "M = M_origin - P_y x_0 + P_x y_0",
             put: vec![
-                Put::result("M_origin", Amount::turning(load.turning_nmm), Label::Derived),
-                newton("P_y", load.up_n),
-                newton("P_x", load.right_n),
-                mm("x_0", self.middle_x_mm),
-                mm("y_0", self.middle_y_mm),
+                Put::result("M_origin", Amount::turning(load.turning_nmm), load.label),
+                newton("P_y", load.up_n, load.label),
+                newton("P_x", load.right_n, load.label),
+                mm("x_0", self.middle_x_mm, self.places),
+                mm("y_0", self.middle_y_mm, self.places),
             ],
             result: Amount::turning(turning_nmm),
             source: SOURCE,
-            label: Label::Derived,
+            label: self.places.weaker(load.label).worked_out(),
         });
         Ok(Spread {
             load: *load,
@@ -144,43 +148,48 @@ impl Plane {
         let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
         let up = carrier.along * (spread.up_n + spread.n_per_mm * carrier.right_mm);
         let right = carrier.across * (spread.right_n - spread.n_per_mm * carrier.above_mm);
+        let label = self.places.weaker(spread.load.label).weaker(Label::Chosen);
         let turned = |lever: Put| {
             vec![
-                Put::result("M", Amount::turning(spread.turning_nmm), Label::Derived),
+                Put::result("M", Amount::turning(spread.turning_nmm), label),
                 lever,
-                Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), Label::Chosen),
+                Put::result(
+                    "J",
+                    Amount::new(self.turn_mm2, Shown::SquareMillimetre),
+                    self.places.weaker(Label::Chosen),
+                ),
             ]
         };
         ledger.write(|| {
             let mut put = vec![
                 Put::new("k_y", Amount::bare(carrier.along), Label::Chosen),
-                newton("P_y", spread.load.up_n),
+                newton("P_y", spread.load.up_n, spread.load.label),
                 Put::result("sum k_y", Amount::bare(self.along), Label::Chosen),
             ];
-            put.extend(turned(mm("x - x_0", carrier.right_mm)));
+            put.extend(turned(mm("x - x_0", carrier.right_mm, self.places)));
             Step {
                 name: "shear along the stud",
                 formula: "V_y = k_y (P_y / sum k_y + M (x - x_0) / J)",
                 put,
                 result: Amount::new(up, Shown::Newton),
                 source: SOURCE,
-                label: Label::Chosen,
+                label,
             }
         });
         ledger.write(|| {
             let mut put = vec![
                 Put::new("k_x", Amount::bare(carrier.across), Label::Chosen),
-                newton("P_x", spread.load.right_n),
+                newton("P_x", spread.load.right_n, spread.load.label),
                 Put::result("sum k_x", Amount::bare(self.across), Label::Chosen),
             ];
-            put.extend(turned(mm("y - y_0", carrier.above_mm)));
+            put.extend(turned(mm("y - y_0", carrier.above_mm, self.places)));
             Step {
                 name: "shear across the stud",
                 formula: "V_x = k_x (P_x / sum k_x - M (y - y_0) / J)",
                 put,
                 result: Amount::new(right, Shown::Newton),
                 source: SOURCE,
-                label: Label::Chosen,
+                label,
             }
         });
         Ok((up, right))
@@ -210,10 +219,10 @@ fn lever_x_mm(seats: &[Seat], seat: &Seat) -> f64 {
     if count > 0.0 { sum / count } else { seat.x_mm }
 }
 
-fn mm(symbol: &'static str, value: f64) -> Put {
-    Put::new(symbol, Amount::new(value, Shown::Millimetre), Label::Measured)
+fn mm(symbol: &'static str, value: f64, label: Label) -> Put {
+    Put::new(symbol, Amount::new(value, Shown::Millimetre), label)
 }
 
-fn newton(symbol: &'static str, value: f64) -> Put {
-    Put::result(symbol, Amount::new(value, Shown::Newton), Label::Derived)
+fn newton(symbol: &'static str, value: f64, label: Label) -> Put {
+    Put::result(symbol, Amount::new(value, Shown::Newton), label)
 }

@@ -52,7 +52,11 @@ struct OneSide {
 
 /// What a load asks of the top, the bottom, the right and the left.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Sides([OneSide; 4]);
+pub struct Sides {
+    four: [OneSide; 4],
+    /// The weakest of what the load is worked out from.
+    label: Label,
+}
 
 const SIDES: [Side; 4] = [Side::Top, Side::Bottom, Side::Right, Side::Left];
 
@@ -63,14 +67,17 @@ pub struct Levers {
     bottom: Lever,
     right: Lever,
     left: Lever,
+    /// The weakest of the places.
+    places: Label,
     /// For each seat, whether it stands in the outermost row of top, bottom, right, left.
     outermost: Vec<[bool; 4]>,
 }
 
 impl Levers {
-    /// The levers of these seats on a plate of this outline. There is at least one seat, and places are finite.
+    /// The levers of these seats on a plate of this outline. There is at least one seat, and places are finite;
+    /// `places` is the weakest of their labels.
     #[must_use]
-    pub fn of(seats: &[Seat], edges: &Edges) -> Self {
+    pub fn of(seats: &[Seat], edges: &Edges, places: Label) -> Self {
         let (top, bottom) = levers(seats.iter().map(|seat| seat.y_mm), edges.bottom_mm, edges.top_mm);
         let (right, left) = levers(seats.iter().map(|seat| seat.x_mm), edges.left_mm, edges.right_mm);
         let (high_y, low_y) = ends(seats.iter().map(|seat| seat.y_mm));
@@ -86,18 +93,18 @@ impl Levers {
                 ]
             })
             .collect();
-        Self { top, bottom, right, left, outermost }
+        Self { top, bottom, right, left, places, outermost }
     }
 
     /// What a load asks of each side: worked out once a load.
     ///
     /// `down_nmm` is the moment of all that bears down in front of the wall: each force times how far in front it
     /// acts. It pulls the top and would relieve the bottom, where it is therefore left out; so is a pull straight
-    /// out where it acts beyond the pivot.
+    /// out where it acts beyond the pivot. `label` is the weakest of what the load is worked out from.
     ///
     /// # Errors
     /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there.
-    pub fn sides(&self, down_nmm: f64, out: Option<&Out>) -> Known<Sides> {
+    pub fn sides(&self, down_nmm: f64, out: Option<&Out>, label: Label) -> Known<Sides> {
         let (n, x, y) = out.map_or((0.0, 0.0, 0.0), |out| (out.n, out.x_mm, out.y_mm));
         let tips = |arm_mm: f64| (n * arm_mm).max(0.0);
         let one = |lever: &Lever, moment_nmm: f64| {
@@ -109,12 +116,13 @@ impl Levers {
                 Ok(OneSide { moment_nmm, each_n: moment_nmm / (lever.lever_mm * lever.sharing) })
             }
         };
-        Ok(Sides([
+        let four = [
             one(&self.top, down_nmm.max(0.0) + tips(y - self.top.pivot_mm))?,
             one(&self.bottom, tips(self.bottom.pivot_mm - y))?,
             one(&self.right, tips(x - self.right.pivot_mm))?,
             one(&self.left, tips(self.left.pivot_mm - x))?,
-        ]))
+        ];
+        Ok(Sides { four, label })
     }
 
     /// The pull that a load asks of one fastener, newtons.
@@ -125,9 +133,10 @@ impl Levers {
     /// # Errors
     /// Where there is no such fastener.
     pub fn pull<L: Ledger>(&self, ledger: &mut L, seat: usize, sides: &Sides) -> Known<f64> {
+        let label = sides.label.weaker(self.places).weaker(Label::Chosen);
         let stands_in = self.outermost.get(seat).ok_or(Why::NoFastener)?;
         let mut pulls = [0.0; 4];
-        for ((pull, stands_in_it), side) in pulls.iter_mut().zip(stands_in).zip(&sides.0) {
+        for ((pull, stands_in_it), side) in pulls.iter_mut().zip(stands_in).zip(&sides.four) {
             if *stands_in_it {
                 *pull = side.each_n;
             }
@@ -135,26 +144,27 @@ impl Levers {
         let [top, bottom, right, left] = pulls;
         let pull = top.max(bottom) + right.max(left);
         let levers = [&self.top, &self.bottom, &self.right, &self.left];
-        for (((side, lever), one), each_n) in SIDES.into_iter().zip(levers).zip(&sides.0).zip(pulls) {
+        for (((side, lever), one), each_n) in SIDES.into_iter().zip(levers).zip(&sides.four).zip(pulls) {
             if each_n > 0.0 {
-                write_side(ledger, side, lever, one.moment_nmm, each_n);
+                let moment = Put::result("M", Amount::turning(one.moment_nmm), sides.label);
+                write_side(ledger, side, lever, moment, each_n, self.places);
             }
         }
         ledger.write(|| Step {
             name: "pull",
             formula: "T = max(T_top, T_bottom) + max(T_right, T_left)",
             put: [("T_top", top), ("T_bottom", bottom), ("T_right", right), ("T_left", left)]
-                .map(|(symbol, value)| Put::result(symbol, Amount::new(value, Shown::Newton), Label::Chosen))
+                .map(|(symbol, value)| Put::result(symbol, Amount::new(value, Shown::Newton), label))
                 .to_vec(),
             result: Amount::new(pull, Shown::Newton),
             source: "both axes added, so that a pull counts twice (chosen, on the safe side)",
-            label: Label::Chosen,
+            label,
         });
         Ok(pull)
     }
 }
 
-fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: f64, pull: f64) {
+fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: Put, pull: f64, places: Label) {
     ledger.write(|| Step {
         name: match side {
             Side::Top => "pull of the upper row",
@@ -164,14 +174,14 @@ fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: f64,
         },
         formula: "T = M / (n h)",
         put: vec![
-            Put::result("M", Amount::turning(moment), Label::Derived),
-            Put::new("pivot", Amount::new(lever.pivot_mm, Shown::Millimetre), Label::Measured),
-            Put::new("h", Amount::new(lever.lever_mm, Shown::Millimetre), Label::Measured),
+            moment,
+            Put::new("pivot", Amount::new(lever.pivot_mm, Shown::Millimetre), places),
+            Put::new("h", Amount::new(lever.lever_mm, Shown::Millimetre), places),
             Put::new("n", Amount::bare(lever.sharing), Label::Chosen),
         ],
         result: Amount::new(pull, Shown::Newton),
         source: "statics: two forces, the outermost used row against the last on the pressed side",
-        label: Label::Chosen,
+        label: places.weaker(moment.label).weaker(Label::Chosen),
     });
 }
 

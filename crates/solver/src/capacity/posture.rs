@@ -102,10 +102,14 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
         down_x_nmm: 0.0,
         down_z_nmm: 0.0,
         out: None,
+        label: hanging.label.worked_out(),
     };
     for mass in &hanging.masses {
         let spot = hanging.spot(name.posture, mass.right_mm, mass.y_mm, mass.from_back_mm);
-        add(ledger, &mut case, "weight", mass.kg * GRAVITY, spot);
+        add(ledger, &mut case, "weight", mass.kg * GRAVITY, spot, hanging.label);
+    }
+    if name.pull.is_some() {
+        case.label = case.label.weaker(Label::Chosen);
     }
     match name.pull {
         None => {}
@@ -117,14 +121,17 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
                 _ => 0.0,
             };
             let spot = hanging.spot(name.posture, right, hanging.bottom_mm, hanging.depth_mm);
-            add(ledger, &mut case, "pull down", hanging.pull_n, spot);
+            add(ledger, &mut case, "pull down", hanging.pull_n, spot, Label::Chosen);
         }
         Some(at) => {
             let out = hanging.pulled_out(name.posture, at);
             ledger.write(|| Step {
                 name: "pull straight out",
                 formula: "F at (x, y)",
-                put: vec![millimetres("x", out.x_mm), millimetres("y", out.y_mm)],
+                put: vec![
+                    millimetres("x", out.x_mm, hanging.label),
+                    millimetres("y", out.y_mm, hanging.label),
+                ],
                 result: Amount::new(out.n, Shown::Newton),
                 source: "a setting, how hard somebody may pull (chosen)",
                 label: Label::Chosen,
@@ -136,9 +143,10 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
 }
 
 /// Adds what bears down at a place.
-fn add<L: Ledger>(ledger: &mut L, case: &mut Case, name: &'static str, n: f64, spot: Spot) {
+fn add<L: Ledger>(ledger: &mut L, case: &mut Case, name: &'static str, n: f64, spot: Spot, own: Label) {
     // What would lie inside the wall lies at it.
     let z_mm = spot.z_mm.max(0.0);
+    let label = case.label;
     case.down_n += n;
     case.down_x_nmm += n * spot.x_mm;
     case.down_z_nmm += n * z_mm;
@@ -146,16 +154,16 @@ fn add<L: Ledger>(ledger: &mut L, case: &mut Case, name: &'static str, n: f64, s
         name,
         formula: "F z, in front of the wall",
         put: vec![
-            Put::new("F", Amount::new(n, Shown::Newton), Label::Derived),
-            millimetres("x", spot.x_mm),
-            millimetres("z", z_mm),
+            Put::new("F", Amount::new(n, Shown::Newton), own),
+            millimetres("x", spot.x_mm, label),
+            millimetres("z", z_mm, label),
         ],
         result: Amount::turning(n * z_mm),
         source: "statics; standard gravity 9.80665 m/s^2",
-        label: Label::Derived,
+        label,
     });
 }
 
-fn millimetres(symbol: &'static str, value: f64) -> Put {
-    Put::new(symbol, Amount::new(value, Shown::Millimetre), Label::Derived)
+fn millimetres(symbol: &'static str, value: f64, label: Label) -> Put {
+    Put::new(symbol, Amount::new(value, Shown::Millimetre), label)
 }

@@ -4,7 +4,7 @@ use strikeline_solver::capacity::case::{Case, CaseName, Posture, PullAt};
 use strikeline_solver::capacity::duration::Lasting;
 use strikeline_solver::capacity::hanging::{Hanging, HungMass, Manner};
 use strikeline_solver::capacity::posture::{GRAVITY, case, cases, names};
-use strikeline_solver::ledger::{Blank, Working};
+use strikeline_solver::ledger::{Blank, Label, Working};
 
 /// 1000 x 600, 60 deep, 20 kg, 40 off the wall, its middle at the origin.
 pub(crate) fn display(manner: Manner) -> Hanging {
@@ -18,6 +18,7 @@ pub(crate) fn display(manner: Manner) -> Hanging {
         masses: vec![HungMass { kg: 20.0, right_mm: 0.0, y_mm: 0.0, from_back_mm: 30.0 }],
         manner,
         pull_n: 220.0,
+        label: Label::Measured,
     }
 }
 
@@ -149,4 +150,8 @@ fn the_working_of_a_case_tells_each_load() {
     case(&mut working, &display(Manner::Fixed), name).unwrap();
     let told: Vec<&str> = working.steps.iter().map(|step| step.name).collect();
     assert_eq!(told, ["weight", "pull straight out"]);
+    // Only the pull is chosen; with an assumed mass all that is worked out from it is assumed.
+    assert_eq!(working.steps[0].label, Label::Derived);
+    let assumed = Hanging { label: Label::Assumed, ..display(Manner::Fixed) };
+    assert_eq!(case(&mut working, &assumed, name).unwrap().label, Label::Assumed);
 }

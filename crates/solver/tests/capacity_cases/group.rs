@@ -9,7 +9,7 @@ use strikeline_solver::capacity::seat::{Edges, Seat};
 use strikeline_solver::capacity::steel::group_on_steel;
 use strikeline_solver::capacity::used::{Asked, Term, used};
 use strikeline_solver::capacity::why::Why;
-use strikeline_solver::ledger::{Blank, Label};
+use strikeline_solver::ledger::{Blank, Label, Working};
 
 const EDGES: Edges = Edges { left_mm: -300.0, right_mm: 300.0, bottom_mm: -120.0, top_mm: 120.0 };
 
@@ -25,11 +25,12 @@ fn load(down_n: f64, down_x_nmm: f64, down_z_nmm: f64, out: Option<Out>) -> Case
         down_x_nmm,
         down_z_nmm,
         out,
+        label: Label::Derived,
     }
 }
 
 fn group(seats: &[Seat]) -> Group {
-    Group::of(&mut Blank, seats, &EDGES).unwrap()
+    Group::of(&mut Blank, seats, &EDGES, Label::Measured).unwrap()
 }
 
 fn asked(seats: &[Seat], seat: usize, case: &Case) -> Result<Asked, Why> {
@@ -98,6 +99,24 @@ fn what_relieves_a_side_is_left_out_there() {
     assert!((asked(&rows, 2, &case).unwrap().pull_n - 80.0).abs() < 1e-9);
     // The upper row: the pull is beyond its pivot and would relieve it. 7000 over 200 by two = 17.5, and 20 sideways.
     assert!((asked(&rows, 0, &case).unwrap().pull_n - 37.5).abs() < 1e-9);
+}
+
+#[test]
+fn an_assumed_place_is_never_promoted() {
+    let seats = [lag(0, -200.0, 100.0), lag(1, 200.0, 100.0), lag(0, -200.0, -100.0), lag(1, 200.0, -100.0)];
+    let last = |places: Label, load_label: Label| {
+        let mut working = Working::default();
+        let group = Group::of(&mut working, &seats, &EDGES, places).unwrap();
+        let case = Case { label: load_label, ..load(100.0, 500.0, 7000.0, None) };
+        group.asked(&mut working, 0, &case).unwrap();
+        let told: Vec<Label> = ["shear along the stud", "pull"]
+            .map(|name| working.steps.iter().find(|step| step.name == name).unwrap().label)
+            .to_vec();
+        told
+    };
+    assert_eq!(last(Label::Measured, Label::Derived), [Label::Chosen; 2]);
+    assert_eq!(last(Label::Assumed, Label::Derived), [Label::Assumed; 2]);
+    assert_eq!(last(Label::Measured, Label::Assumed), [Label::Assumed; 2]);
 }
 
 #[test]

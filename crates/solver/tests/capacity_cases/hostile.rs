@@ -156,12 +156,13 @@ fn what_is_asked_and_used() {
 fn a_group_under_load() {
     let edges = Edges { left_mm: -300.0, right_mm: 300.0, bottom_mm: -120.0, top_mm: 120.0 };
     let hold = Hold::Linear(Linear { shear_n: 100.0, pull_n: 100.0, label: Label::Read });
-    assert!(Group::of(&mut Blank, &[], &edges).is_err());
+    assert!(Group::of(&mut Blank, &[], &edges, Label::Measured).is_err());
     for a in BAD {
         for b in BAD {
             let seat = |x_mm, y_mm| Seat { x_mm, y_mm, stud: 0, along: true, across: true };
             let edges = Edges { bottom_mm: b, ..edges };
-            let Ok(group) = Group::of(&mut Blank, &[seat(a, b), seat(b, 100.0), seat(0.0, 0.0)], &edges)
+            let Ok(group) =
+                Group::of(&mut Blank, &[seat(a, b), seat(b, 100.0), seat(0.0, 0.0)], &edges, Label::Measured)
             else {
                 continue;
             };
@@ -173,6 +174,7 @@ fn a_group_under_load() {
                     down_x_nmm: a,
                     down_z_nmm: load,
                     out: Some(Out { n: load, x_mm: load, y_mm: b }),
+                    label: Label::Derived,
                 };
                 for seat in 0..4 {
                     let found = group.asked(&mut Blank, seat, &case);

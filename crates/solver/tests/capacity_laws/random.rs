@@ -150,6 +150,7 @@ pub(crate) fn install() -> impl Strategy<Value = Install> {
                     masses,
                     manner,
                     pull_n,
+                    label: Label::Measured,
                 };
                 Install { seats: seats.clone(), edges, hanging }
             })
