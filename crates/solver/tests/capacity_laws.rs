@@ -56,7 +56,7 @@ proptest! {
         hold in some_hold(), v in 0.0..3000.0, angle in 0.0..90.0f64, t in 0.0..3000.0, by in 1.0..3.0f64,
     ) {
         let asked = |v: f64, t: f64| {
-            let asked = Asked { along_n: v * angle.to_radians().cos(), across_n: v * angle.to_radians().sin(), pull_n: t };
+            let asked = Asked { along_n: v * angle.to_radians().cos(), across_n: v * angle.to_radians().sin(), pull_n: t, label: Label::Derived };
             used(&mut Blank, &asked, &hold, Lasting::TenMinutes).unwrap().value
         };
         let here = asked(v, t);
@@ -93,7 +93,7 @@ proptest! {
         let label = strikeline_solver::ledger::Label::Read;
         let hold = Hold::Wood { permanent: hold, ten_minutes: hold, label };
         let (sin, cos) = deg.to_radians().sin_cos();
-        let asked = Asked { along_n: 100.0 * cos, across_n: 100.0 * sin, pull_n: 0.0 };
+        let asked = Asked { along_n: 100.0 * cos, across_n: 100.0 * sin, pull_n: 0.0, label: Label::Derived };
         let counted = 100.0 / used(&mut Blank, &asked, &hold, Lasting::Permanent).unwrap().value;
         prop_assert!(counted <= at_angle * (1.0 + 1e-6), "{counted} at {deg}: {at_angle}");
     }

@@ -230,7 +230,7 @@ fn work(check: &Check) -> Vec<f64> {
         }
         Check::Modes { gap, main, side, across } => {
             let half = Length::inches(0.5);
-            let terms = reduction(&mut Blank, half, half, grain(*across)).unwrap();
+            let terms = reduction(&mut Blank, half, Given::measured(half), grain(*across)).unwrap();
             let joint = Joint {
                 diameter_in: 0.5,
                 bending_psi: 45_000.0,
@@ -249,7 +249,7 @@ fn work(check: &Check) -> Vec<f64> {
             let hold = Hold::Wood { permanent: wood, ten_minutes: wood, label };
             let at = |deg: &f64| {
                 let (v, t) = (deg.to_radians().cos().abs(), deg.to_radians().sin());
-                let asked = Asked { along_n: v, across_n: 0.0, pull_n: t };
+                let asked = Asked { along_n: v, across_n: 0.0, pull_n: t, label: Label::Derived };
                 1.0 / used(&mut Blank, &asked, &hold, Lasting::TenMinutes).unwrap().value
             };
             degrees.iter().map(at).collect()
@@ -326,7 +326,7 @@ fn work(check: &Check) -> Vec<f64> {
         }
         Check::Drift { screw, face } => {
             let holds = |drift: f64| {
-                let at = InFace { face: inch(*face), drift: Length::inches(drift), doubt: Length::default() };
+                let at = InFace { face: inch(*face), drift: inch(drift), doubt: inch(0.0) };
                 carries(&mut Blank, &screw.long(3.0), &at).is_ok()
             };
             let (mut least, mut most) = (0.0, *face);
@@ -337,7 +337,7 @@ fn work(check: &Check) -> Vec<f64> {
             vec![least]
         }
         Check::Across { screw, face } => {
-            let at = InFace { face: inch(*face), drift: Length::default(), doubt: Length::default() };
+            let at = InFace { face: inch(*face), drift: inch(0.0), doubt: inch(0.0) };
             vec![refused(carries(&mut Blank, &screw.long(3.0), &at) == Ok(Carries::Along))]
         }
         Check::Duration(factor) => {

@@ -93,7 +93,7 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -
             Put::given("T", screw.thread),
             Put::result("p", depth.value, depth.label),
             Put::new("tip", deducted, tip.label),
-            Put::new("least depth", needs, Label::Read),
+            Put::new("least depth", needs, if screw.report.is_some() { Label::Stated } else { Label::Read }),
         ],
         result: thread.value.into(),
         source,

@@ -101,6 +101,7 @@ impl Group {
         Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref(), case.label)?))
     }
 
+    /// What a case that is spread so asks of one fastener.
     fn of_seat<L: Ledger>(
         &self,
         ledger: &mut L,
@@ -109,7 +110,8 @@ impl Group {
         sides: &Sides,
     ) -> Known<Asked> {
         let (along_n, across_n) = self.plane.shear(ledger, seat, spread)?;
-        Ok(Asked { along_n, across_n, pull_n: self.levers.pull(ledger, seat, sides)? })
+        let pull_n = self.levers.pull(ledger, seat, sides)?;
+        Ok(Asked { along_n, across_n, pull_n, label: self.levers.label(sides) })
     }
 
     /// What all cases ask of all its fasteners.

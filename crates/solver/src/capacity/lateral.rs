@@ -42,7 +42,7 @@ pub fn lateral<L: Ledger>(
         return Err(Why::NoValue(Input::PlateBearing));
     }
     let main = dowel_bearing(ledger, screw, wood, grain)?;
-    let terms = reduction(ledger, screw.diameter.value, screw.root.value, grain)?;
+    let terms = reduction(ledger, screw.diameter.value, screw.root, grain)?;
     let joint = Joint {
         diameter_in: screw.root.value.in_inches(),
         bending_psi: screw.bending.value.in_psi(),
@@ -81,7 +81,7 @@ pub fn lateral<L: Ledger>(
             Put::result("l_m", bite.bearing.value, bite.bearing.label),
             Put::given("l_s", stack.plate),
             Put::given("g", stack.gap),
-            Put::result("R_d", Amount::bare(terms.three_and_four), crate::ledger::Label::Derived),
+            Put::result("R_d", Amount::bare(terms.three_and_four), screw.root.label.worked_out()),
         ],
         result: holds.into(),
         source: "TR12 Table 1-1 (the dowel equations with a gap), NDS 2018 Table 12.3.1",

@@ -125,6 +125,12 @@ impl Levers {
         Ok(Sides { four, label })
     }
 
+    /// The weakest of the places, the load and the method.
+    #[must_use]
+    pub fn label(&self, sides: &Sides) -> Label {
+        sides.label.weaker(self.places).weaker(Label::Chosen)
+    }
+
     /// The pull that a load asks of one fastener, newtons.
     ///
     /// Of two directions of an axis the larger counts; both axes are added, so that a pull counts twice (chosen, on
@@ -133,7 +139,7 @@ impl Levers {
     /// # Errors
     /// Where there is no such fastener.
     pub fn pull<L: Ledger>(&self, ledger: &mut L, seat: usize, sides: &Sides) -> Known<f64> {
-        let label = sides.label.weaker(self.places).weaker(Label::Chosen);
+        let label = self.label(sides);
         let stands_in = self.outermost.get(seat).ok_or(Why::NoFastener)?;
         let mut pulls = [0.0; 4];
         for ((pull, stands_in_it), side) in pulls.iter_mut().zip(stands_in).zip(&sides.four) {

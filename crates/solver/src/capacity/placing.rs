@@ -22,9 +22,9 @@ pub struct InFace {
     /// The width of the face.
     pub face: Given<Length>,
     /// How far from the middle of the face it stands, either way.
-    pub drift: Length,
+    pub drift: Given<Length>,
     /// How far the stud may be from where it is thought to be, either way.
-    pub doubt: Length,
+    pub doubt: Given<Length>,
 }
 
 /// What a fastener needs beside it, load along the grain or straight out; and across the grain.
@@ -47,20 +47,20 @@ pub fn edge_needs(screw: &Screw) -> (Length, Length) {
 /// Refused where it is too near an edge of the face after drift and doubt.
 pub fn carries<L: Ledger>(ledger: &mut L, screw: &Screw, at: &InFace) -> Known<Carries> {
     let face = above_zero(at.face.value, Input::Face)?;
-    let drift = zero_or_more(at.drift.abs(), Input::Face)?;
-    let doubt = zero_or_more(at.doubt.abs(), Input::Face)?;
-    let has = face / 2.0 - drift - doubt;
+    let has = left_beside(face, at)?;
     let (needs, across) = edge_needs(screw);
-    let label = at.face.label.worked_out();
+    let own = if screw.report.is_some() { Label::Stated } else { Label::Read };
+    let label =
+        [at.drift.label, at.doubt.label, own].into_iter().fold(at.face.label.worked_out(), Label::weaker);
     ledger.write(|| Step {
         name: "left to the edge of the stud's face",
         formula: "a = face/2 - drift - doubt",
         put: vec![
             Put::given("face", at.face),
-            Put::new("drift", drift, Label::Derived),
-            Put::new("doubt", doubt, Label::Derived),
-            Put::new("needed along", needs, Label::Read),
-            Put::new("needed across", across, Label::Read),
+            Put::given("drift", at.drift),
+            Put::given("doubt", at.doubt),
+            Put::new("needed along", needs, own),
+            Put::new("needed across", across, own),
         ],
         result: has.into(),
         source: if screw.is_large() { book::LAG_EDGE.source } else { book::SCREW_EDGE.source },
@@ -73,6 +73,13 @@ pub fn carries<L: Ledger>(ledger: &mut L, screw: &Screw, at: &InFace) -> Known<C
     } else {
         Ok(Carries::Both)
     }
+}
+
+/// What is left beside it to the nearer edge.
+fn left_beside(face: Length, at: &InFace) -> Known<Length> {
+    let drift = zero_or_more(at.drift.value.abs(), Input::Face)?;
+    let doubt = zero_or_more(at.doubt.value.abs(), Input::Face)?;
+    Ok(face / 2.0 - drift - doubt)
 }
 
 /// Two fasteners of one stud must be at least this far apart along it. `lead` says whether lead holes are drilled.
@@ -132,8 +139,7 @@ pub fn apart_in_concrete(diameter: Length) -> Length {
 pub fn edge_in_steel(diameter: Length, at: &InFace) -> Known<()> {
     let diameter = above_zero(diameter, Input::Diameter)?;
     let face = above_zero(at.face.value, Input::Face)?;
-    let has =
-        face / 2.0 - zero_or_more(at.drift.abs(), Input::Face)? - zero_or_more(at.doubt.abs(), Input::Face)?;
+    let has = left_beside(face, at)?;
     let needs = diameter * book::STEEL_EDGE.value;
     if has.mm() < needs.mm() - SAME_PLACE_MM { Err(Why::Edge { has, needs }) } else { Ok(()) }
 }

@@ -4,7 +4,7 @@ use super::dowel_bearing::Grain;
 use super::screw::is_large;
 use super::why::{Input, Known, Why};
 use crate::handbook::reduction as book;
-use crate::ledger::{Amount, Label, Ledger, Put, Step};
+use crate::ledger::{Amount, Given, Ledger, Put, Step};
 use crate::units::Length;
 
 /// R_d of the modes I, of mode II, and of the modes III and IV.
@@ -30,8 +30,13 @@ pub fn k_d(root_in: f64) -> f64 {
 ///
 /// # Errors
 /// Not known for a root over 1 in or of no size.
-pub fn reduction<L: Ledger>(ledger: &mut L, nominal: Length, root: Length, grain: Grain) -> Known<Reduction> {
-    let (nominal_in, root_in) = (nominal.in_inches(), root.in_inches());
+pub fn reduction<L: Ledger>(
+    ledger: &mut L,
+    nominal: Length,
+    root: Given<Length>,
+    grain: Grain,
+) -> Known<Reduction> {
+    let (nominal_in, root_in) = (nominal.in_inches(), root.value.in_inches());
     if !(root_in > 0.0 && root_in <= 1.0 && nominal_in >= root_in && nominal_in <= 1.25) {
         return Err(Why::OutsideTable(Input::Diameter));
     }
@@ -53,12 +58,12 @@ pub fn reduction<L: Ledger>(ledger: &mut L, nominal: Length, root: Length, grain
             "R_d = (10 D_r + 0.5) K_theta"
         },
         put: vec![
-            Put::new("D_r", root, Label::Read),
+            Put::given("D_r", root),
             Put::new("K_theta", Amount::bare(across), book::ACROSS_GRAIN.label),
         ],
         result: Amount::bare(terms.three_and_four),
         source: book::LARGE.source,
-        label: Label::Read.worked_out(),
+        label: root.label.worked_out(),
     });
     Ok(terms)
 }

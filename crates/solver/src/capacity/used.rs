@@ -7,7 +7,7 @@ use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
 use crate::numeric::root;
 
 /// What one fastener is asked to carry, in newtons.
-#[derive(Clone, Copy, Debug, PartialEq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Asked {
     /// Shear up and down, along the stud; its sign does not matter.
     pub along_n: f64,
@@ -15,6 +15,8 @@ pub struct Asked {
     pub across_n: f64,
     /// Pull out of the wall, zero or more.
     pub pull_n: f64,
+    /// The weakest of what it is worked out from.
+    pub label: Label,
 }
 
 impl Asked {
@@ -129,9 +131,9 @@ fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label
             Term::Shear | Term::Linear => "use = V / Z'",
         },
         put: vec![
-            newton("V along", asked.along_n.abs(), Label::Derived),
-            newton("V across", asked.across_n.abs(), Label::Derived),
-            newton("T", t, Label::Derived),
+            newton("V along", asked.along_n.abs(), asked.label),
+            newton("V across", asked.across_n.abs(), asked.label),
+            newton("T", t, asked.label),
             newton("Z' along", wood.along_n, label),
             newton("Z' across", wood.across_n, label),
             newton("W'p", wood.withdrawal_n, label),
@@ -139,7 +141,7 @@ fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label
         ],
         result: Amount::bare(governing.value),
         source: "NDS 2018 Eq. 12.4-1, and each part alone",
-        label,
+        label: label.weaker(asked.label),
     });
     Ok(governing)
 }
@@ -165,13 +167,13 @@ fn in_proportion<L: Ledger>(ledger: &mut L, asked: &Asked, linear: &Linear) -> K
     }
     let (v, t) = (asked.shear_n(), asked.pull_n);
     let value = v / shear_n + t / pull_n;
-    let label = label.weaker(Label::Chosen);
+    let label = label.weaker(asked.label).weaker(Label::Chosen);
     ledger.write(|| Step {
         name: "use in proportion",
         formula: "use = V / V_a + T / T_a",
         put: vec![
-            newton("V", v, Label::Derived),
-            newton("T", t, Label::Derived),
+            newton("V", v, asked.label),
+            newton("T", t, asked.label),
             newton("V_a", shear_n, linear.label),
             newton("T_a", pull_n, linear.label),
         ],

@@ -163,7 +163,13 @@ fn a_pull_never_lets_a_fastener_carry_more_shear() {
     let wood = InWood { along_n: 500.0, across_n: 500.0, withdrawal_n: 2000.0, steel_n: 9000.0 };
     let hold = Hold::Wood { permanent: wood, ten_minutes: wood, label: Label::Derived };
     let with = |v: f64, t: f64| {
-        used(&mut Blank, &Asked { along_n: v, across_n: 0.0, pull_n: t }, &hold, Lasting::Permanent).unwrap()
+        used(
+            &mut Blank,
+            &Asked { along_n: v, across_n: 0.0, pull_n: t, label: Label::Derived },
+            &hold,
+            Lasting::Permanent,
+        )
+        .unwrap()
     };
     assert_eq!((with(500.0, 0.0).value, with(500.0, 300.0).value), (1.0, 1.0));
     assert_eq!(with(500.0, 300.0).term, Term::Shear);

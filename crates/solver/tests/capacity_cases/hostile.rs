@@ -118,7 +118,7 @@ fn steel_concrete_holes_and_edges() {
             };
             let found = in_concrete(&mut Blank, &concrete);
             assert!(found.map(Hold::Linear).as_ref().map_or(true, finite));
-            let face = InFace { face: inches(1.5), drift: Length::inches(a), doubt: Length::inches(b) };
+            let face = InFace { face: inches(1.5), drift: inches(a), doubt: inches(b) };
             if a.is_nan() || b.is_nan() || a.abs() >= 1.0 {
                 assert!(carries(&mut Blank, &lag, &face).is_err(), "{a} {b}");
             }
@@ -137,7 +137,7 @@ fn what_is_asked_and_used() {
     let wood = InWood { along_n: 500.0, across_n: 400.0, withdrawal_n: 2000.0, steel_n: 3000.0 };
     for a in BAD {
         for b in BAD {
-            let asked = Asked { along_n: a, across_n: b, pull_n: a };
+            let asked = Asked { along_n: a, across_n: b, pull_n: a, label: Label::Derived };
             let broken = InWood { along_n: b, ..wood };
             for hold in [
                 Hold::Wood { permanent: wood, ten_minutes: wood, label: Label::Read },

@@ -52,7 +52,7 @@ fn report() -> Report {
 }
 
 fn in_face(drift: f64, doubt: f64) -> InFace {
-    InFace { face: inch(1.5), drift: Length::inches(drift), doubt: Length::inches(doubt) }
+    InFace { face: inch(1.5), drift: inch(drift), doubt: inch(doubt) }
 }
 
 #[test]
