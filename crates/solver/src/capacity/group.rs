@@ -111,7 +111,7 @@ impl Group {
     ) -> Known<Asked> {
         let (along_n, across_n) = self.plane.shear(ledger, seat, spread)?;
         let pull_n = self.levers.pull(ledger, seat, sides)?;
-        Ok(Asked { along_n, across_n, pull_n, label: self.levers.label(sides) })
+        Ok(Asked { along_n, across_n, pull_n, label: sides.pulls })
     }
 
     /// What all cases ask of all its fasteners.

@@ -57,6 +57,8 @@ pub struct Spread {
     right_n: f64,
     /// For each millimetre of lever.
     n_per_mm: f64,
+    /// The weakest of the load, the places and the method.
+    shears: Label,
 }
 
 /// A turning that is none where nothing carries turning: 0.5 N m, 50 kg a millimetre aside (chosen).
@@ -137,6 +139,7 @@ impl Plane {
             up_n: each(load.up_n, self.along),
             right_n: each(load.right_n, self.across),
             n_per_mm,
+            shears: self.places.weaker(load.label).weaker(Label::Chosen),
         })
     }
 
@@ -148,10 +151,9 @@ impl Plane {
         let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
         let up = carrier.along * (spread.up_n + spread.n_per_mm * carrier.right_mm);
         let right = carrier.across * (spread.right_n - spread.n_per_mm * carrier.above_mm);
-        let label = self.places.weaker(spread.load.label).weaker(Label::Chosen);
         let turned = |lever: Put| {
             vec![
-                Put::result("M", Amount::turning(spread.turning_nmm), label),
+                Put::result("M", Amount::turning(spread.turning_nmm), spread.shears),
                 lever,
                 Put::result(
                     "J",
@@ -173,7 +175,7 @@ impl Plane {
                 put,
                 result: Amount::new(up, Shown::Newton),
                 source: SOURCE,
-                label,
+                label: spread.shears,
             }
         });
         ledger.write(|| {
@@ -189,7 +191,7 @@ impl Plane {
                 put,
                 result: Amount::new(right, Shown::Newton),
                 source: SOURCE,
-                label,
+                label: spread.shears,
             }
         });
         Ok((up, right))

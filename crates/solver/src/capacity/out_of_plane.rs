@@ -56,6 +56,8 @@ pub struct Sides {
     four: [OneSide; 4],
     /// The weakest of what the load is worked out from.
     label: Label,
+    /// The weakest of that, the places and the method.
+    pub(super) pulls: Label,
 }
 
 const SIDES: [Side; 4] = [Side::Top, Side::Bottom, Side::Right, Side::Left];
@@ -122,13 +124,7 @@ impl Levers {
             one(&self.right, tips(x - self.right.pivot_mm))?,
             one(&self.left, tips(self.left.pivot_mm - x))?,
         ];
-        Ok(Sides { four, label })
-    }
-
-    /// The weakest of the places, the load and the method.
-    #[must_use]
-    pub fn label(&self, sides: &Sides) -> Label {
-        sides.label.weaker(self.places).weaker(Label::Chosen)
+        Ok(Sides { four, label, pulls: label.weaker(self.places).weaker(Label::Chosen) })
     }
 
     /// The pull that a load asks of one fastener, newtons.
@@ -139,7 +135,6 @@ impl Levers {
     /// # Errors
     /// Where there is no such fastener.
     pub fn pull<L: Ledger>(&self, ledger: &mut L, seat: usize, sides: &Sides) -> Known<f64> {
-        let label = self.label(sides);
         let stands_in = self.outermost.get(seat).ok_or(Why::NoFastener)?;
         let mut pulls = [0.0; 4];
         for ((pull, stands_in_it), side) in pulls.iter_mut().zip(stands_in).zip(&sides.four) {
@@ -160,11 +155,11 @@ impl Levers {
             name: "pull",
             formula: "T = max(T_top, T_bottom) + max(T_right, T_left)",
             put: [("T_top", top), ("T_bottom", bottom), ("T_right", right), ("T_left", left)]
-                .map(|(symbol, value)| Put::result(symbol, Amount::new(value, Shown::Newton), label))
+                .map(|(symbol, value)| Put::result(symbol, Amount::new(value, Shown::Newton), sides.pulls))
                 .to_vec(),
             result: Amount::new(pull, Shown::Newton),
             source: "both axes added, so that a pull counts twice (chosen, on the safe side)",
-            label,
+            label: sides.pulls,
         });
         Ok(pull)
     }
