@@ -9,7 +9,7 @@ use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::wall::{End, Wall};
 use strikeline_solver::job::{Job, Units};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::framing::{Framing, Stud};
+use strikeline_solver::plan::framing::{Framing, Known, Stud};
 use strikeline_solver::plan::mark::{Close, How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Gap, Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use strikeline_solver::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, Survey};
@@ -143,6 +143,8 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
         meets,
         stud: None,
         hidden: None,
+        chance: None,
+        met: false,
     };
     let bracket = |x: f64| {
         Rect::new(
@@ -296,6 +298,9 @@ fn stud_at(x: f64) -> Stud {
         left: inch(x - 0.75),
         right: inch(x + 0.75),
         doubt: inch(0.25),
+        at_height: Length::millimetres(1500.0),
+        probability: 0.98,
+        known: Known::Inferred,
         hits: vec![Id::new("hit-1")],
         on: None,
     }
@@ -305,7 +310,11 @@ fn stud_at(x: f64) -> Stud {
 pub(crate) fn inches() -> (Job, Plan) {
     let job = job(Units::Inches, "Living room <b>&\"");
     let mut plan = plan_of(&job, inch_survey());
-    plan.framing = Framing { known: true, studs: [16.0, 32.0, 48.0, 64.0, 80.0].map(stud_at).to_vec() };
+    plan.framing = Framing {
+        known: true,
+        studs: [16.0, 32.0, 48.0, 64.0, 80.0].map(stud_at).to_vec(),
+        planes: Vec::new(),
+    };
     hang(&mut plan, Point::new(inch(62.1875), inch(71.0)), inch(50.0));
     (job, plan)
 }
@@ -320,8 +329,11 @@ pub(crate) fn metric() -> (Job, Plan) {
         top: Length::millimetres(2440.0),
     };
     let mut plan = plan_of(&job, survey(outline));
-    plan.framing =
-        Framing { known: true, studs: [23.6, 39.4, 55.1, 70.9, 86.6, 102.4].map(stud_at).to_vec() };
+    plan.framing = Framing {
+        known: true,
+        studs: [23.6, 39.4, 55.1, 70.9, 86.6, 102.4].map(stud_at).to_vec(),
+        planes: Vec::new(),
+    };
     hang(&mut plan, Point::new(Length::millimetres(1500.0), Length::millimetres(1400.0)), Length::default());
     (job, plan)
 }

@@ -31,3 +31,36 @@ pub fn power(base: f64, exponent: f64) -> f64 {
 pub fn root(square: f64) -> f64 {
     libm::sqrt(square)
 }
+
+/// e to a power.
+#[must_use]
+pub fn exp(power: f64) -> f64 {
+    libm::exp(power)
+}
+
+/// The natural logarithm; minus infinity at 0.
+#[must_use]
+pub fn ln(value: f64) -> f64 {
+    libm::log(value)
+}
+
+/// The height of the bell curve of a standard deviation above 0 at a distance from its middle.
+#[must_use]
+pub fn normal(off: f64, deviation: f64) -> f64 {
+    let z = off / deviation;
+    // 1 / sqrt(2 pi)
+    0.398_942_280_401_432_7 / deviation * exp(-0.5 * z * z)
+}
+
+/// Places, in standard deviations, and weights that stand for a bell curve: exact for polynomials up to the ninth
+/// degree (Gauss and Hermite; Abramowitz and Stegun, table 25.10, scaled by the square root of 2).
+#[must_use]
+pub fn normal_quadrature() -> [(f64, f64); 5] {
+    [
+        (-2.856_970_013_872_806, 0.011_257_411_327_720_69),
+        (-1.355_626_179_974_266, 0.222_075_922_005_612_6),
+        (0.0, 0.533_333_333_333_333_3),
+        (1.355_626_179_974_266, 0.222_075_922_005_612_6),
+        (2.856_970_013_872_806, 0.011_257_411_327_720_69),
+    ]
+}

@@ -26,12 +26,14 @@ use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::option::WallOption;
 use crate::job::wall::Wall;
+use crate::plan::framing::Framing;
 use crate::plan::mark::MarkWhat;
+use crate::plan::piece::PiecePlan;
 use crate::plan::survey::{Floor, Survey};
 use crate::plan::{Assumed, AssumedWhat, Plan};
 use crate::rules;
 use crate::subject::{Id, Subject};
-use crate::tolerance::PROBE_BITE_MM;
+use crate::tolerance::{LEAN_SLOPE, PROBE_BITE_MM};
 use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
@@ -89,9 +91,15 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
     };
 
     let survey = survey::survey(job, wall, &mut notes);
-    let framing = framing::framing(wall, &survey);
-    let pieces =
-        pieces::pieces(job, Ground { wall, survey: &survey, framing: &framing }, &arrangement, &mut notes);
+    let level = job.settings.chance().value();
+    let mut framing = framing::framing(wall, &survey, level);
+    let pieces = pieces::pieces(
+        job,
+        Ground { wall, survey: &survey, framing: &framing, level },
+        &arrangement,
+        &mut notes,
+    );
+    at_holes(&mut framing, &pieces);
     leaning::note_leaning(wall, &arrangement, &mut notes);
     let marks = marks::marks(job, wall, &survey, &framing, &pieces);
 
@@ -122,6 +130,22 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
     plan.findings = findings;
     plan.next = next::next(&plan);
     plan
+}
+
+/// Tells each used stud's doubt at the height of the holes that use it: a lean moves it away from its hits.
+fn at_holes(framing: &mut Framing, pieces: &[PiecePlan]) {
+    let holes = || pieces.iter().filter_map(|piece| piece.mount.as_ref()).flat_map(|mount| &mount.holes);
+    for (index, stud) in framing.studs.iter_mut().enumerate() {
+        let here = holes().filter(|hole| hole.stud == Some(index)).map(|hole| hole.place.y);
+        let away = |y: &Length| (*y - stud.at_height).mm().abs();
+        // The height that matters is the one farthest from the hits.
+        let Some(farthest) = here.max_by(|a, b| away(a).total_cmp(&away(b))) else { continue };
+        // 1.645 standard deviations are half of a 90 % interval.
+        let lean_mm = 1.645 * LEAN_SLOPE * away(&farthest);
+        let doubt_mm = stud.doubt.mm();
+        stud.doubt = Length::millimetres((doubt_mm * doubt_mm + lean_mm * lean_mm).sqrt());
+        stud.at_height = farthest;
+    }
 }
 
 /// The plan of a wall that the job does not have.

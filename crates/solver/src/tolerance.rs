@@ -62,3 +62,22 @@ pub const BRACKETS_MEASURED_MM: f64 = 5.0;
 /// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
 /// (chosen; the nearest metric size is twice as far from an inch one).
 pub const SAME_SIZE_IN: f64 = 0.001;
+
+/// How far an upright is off its place in the pattern: 1/8 in, one standard deviation (layout tolerance under 10 ft,
+/// read second-hand).
+pub const LAYOUT_SD_MM: f64 = 3.175;
+
+/// How far an upright leans, one standard deviation: 1/4 in in 8 ft (a framing tolerance, read second-hand; as a
+/// standard deviation, not as a bound, chosen on the safe side).
+pub const LEAN_SLOPE: f64 = 6.35 / 2438.4;
+
+/// A probe tells of a fastener within this height of it: 150 mm (chosen: lean).
+pub const PROBED_WITHIN_MM: f64 = 150.0;
+
+/// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is
+/// shorter).
+pub const STEEL_APART_MM: f64 = 300.0;
+
+/// A spacing is spoken of as the wall's from this probability on: four in five (chosen; below, the text says that none
+/// is sure).
+pub const SPOKEN_OF: f64 = 0.8;

@@ -1,11 +1,10 @@
 //! Kills a session in the midst of its edits, many times, and takes up what is left: nothing may be torn, and
 //! no edit older than two seconds lost.
 
-mod chance;
 mod session;
 
+use crate::chance::Chance;
 use crate::demo::busiest;
-use chance::Chance;
 use session::{While, edited, edits_of, now_us};
 use std::io::{BufRead as _, BufReader};
 use std::path::Path;

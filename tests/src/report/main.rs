@@ -1,9 +1,11 @@
 //! `report NAME`: measures, prints a small table with the bound beside each figure, and exits 1 when short.
 #![allow(clippy::print_stdout, clippy::print_stderr, reason = "a report is printed")]
 
+mod chance;
 mod crash;
 mod demo;
 mod frame;
+mod framing;
 mod solve;
 mod start;
 
@@ -16,13 +18,14 @@ fn main() -> ExitCode {
     match std::env::args().nth(1).as_deref() {
         Some("crash") => crash::report(&arguments),
         Some("frame") => frame::report(),
+        Some("framing") => framing::report(&arguments),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
         Some("start-child") => {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
-            eprintln!("which report? there are: crash, frame, solve, start");
+            eprintln!("which report? there are: crash, frame, framing, solve, start");
             ExitCode::from(2)
         }
     }

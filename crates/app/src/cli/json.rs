@@ -4,6 +4,7 @@ use serde_json::{Map, Value, json};
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
+use strikeline_solver::plan::framing::Known;
 use strikeline_solver::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Meets, PiecePlan};
 use strikeline_solver::plan::{AssumedWhat, Plan};
@@ -24,6 +25,11 @@ fn mm(length: Length) -> Value {
     json!(if rounded == 0.0 { 0.0 } else { rounded })
 }
 
+/// A probability rounded to 1e-6.
+fn share(probability: f64) -> Value {
+    json!((probability * 1e6).round() / 1e6)
+}
+
 fn wall(job: &Job, plan: &Plan) -> Value {
     let named = job.wall(&plan.wall);
     let studs = plan.framing.studs.iter().map(|stud| {
@@ -32,8 +38,26 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             "left_mm": mm(stud.left),
             "right_mm": mm(stud.right),
             "doubt_mm": mm(stud.doubt),
+            "at_height_mm": mm(stud.at_height),
+            "probability": share(stud.probability),
+            "known": match stud.known {
+                Known::Met => "met",
+                Known::Inferred => "inferred",
+                Known::Expected => "expected",
+            },
         })
     });
+    // The wall's own plane; a breast's spacing is told by its studs.
+    let own = plan.framing.planes.iter().filter(|plane| plane.on.is_none());
+    let spacings = own
+        .flat_map(|plane| &plane.spacings)
+        .map(|one| json!({ "mm": one.spacing.map(mm), "probability": share(one.probability) }));
+    let outliers = plan
+        .framing
+        .planes
+        .iter()
+        .flat_map(|plane| &plane.outliers)
+        .map(|outlier| json!({ "hit": outlier.hit.to_string(), "why": words::outlier(plan, outlier) }));
     let findings = plan.findings.iter().map(|finding| {
         json!({
             "level": match finding.level {
@@ -61,6 +85,8 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "assumed": assumed.collect::<Vec<_>>(),
         "pieces": plan.pieces.iter().map(piece).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
+        "spacing": spacings.collect::<Vec<_>>(),
+        "outliers": outliers.collect::<Vec<_>>(),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
         "findings": findings.collect::<Vec<_>>(),
     })
@@ -85,6 +111,7 @@ fn piece(piece: &PiecePlan) -> Value {
             "x_mm": mm(hole.place.x),
             "y_mm": mm(hole.place.y),
             "meets": meets(hole.meets),
+            "chance": hole.chance.map(share),
         })
     });
     object.insert(

@@ -16,7 +16,7 @@ use crate::job::port::{Carries, Port, ReadFrom};
 use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::job::wall::{Beyond, End, Wall};
 use crate::plan::Plan;
-use crate::plan::framing::{Framing, Stud};
+use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, Survey};
@@ -266,6 +266,9 @@ fn plan() -> Plan {
         left: mm(centre - 19.05),
         right: mm(centre + 19.05),
         doubt: mm(6.35),
+        at_height: Length::millimetres(1500.0),
+        probability: 0.98,
+        known: Known::Inferred,
         hits: Vec::new(),
         on: None,
     };
@@ -288,6 +291,7 @@ fn plan() -> Plan {
         framing: Framing {
             known: true,
             studs: vec![stud(1000.0), stud(1400.0), stud(1800.0), stud(2200.0), stud(2600.0), stud(3000.0)],
+            planes: Vec::new(),
         },
         pieces: vec![piece_plan()],
         marks: marks(),
@@ -309,6 +313,8 @@ fn piece_plan() -> PiecePlan {
         meets: Meets::Stud,
         stud: Some(stud),
         hidden: None,
+        chance: Some(0.9),
+        met: false,
     };
     let mount = MountedPlan {
         id: Id::new("mount-1"),

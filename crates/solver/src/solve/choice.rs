@@ -57,7 +57,7 @@ impl Candidates<'_> {
         offsets
     }
 
-    /// The place that meets most studs; among equals the least shift from the middle of the play's own rest,
+    /// The place that meets most studs, then in solid wood most surely; among equals the least shift from the middle of the play's own rest,
     /// and of two shifts as large the one to the right: chosen, so that the same job gives the same plan.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
@@ -75,7 +75,10 @@ impl Candidates<'_> {
         others.sort_by(|a, b| (*a - rest).mm().abs().total_cmp(&(*b - rest).mm().abs()));
         for offset in others {
             let met = self.holes(offset);
-            if studs(&met) > studs(&best) {
+            let (more, sooner) = (studs(&met), studs(&best));
+            if more > sooner
+                || (more == sooner && sum_of_chances(&met) > sum_of_chances(&best) + WORTH_A_SHIFT)
+            {
                 (best_offset, best) = (offset, met);
             }
         }
@@ -106,6 +109,19 @@ impl Candidates<'_> {
         }
         wish
     }
+}
+
+/// A shift is worth so much more chance of solid wood, over all studs (chosen: less is not worth the plate off its
+/// middle).
+const WORTH_A_SHIFT: f64 = 0.05;
+
+/// The chances of solid wood, of each stud its least sure hole.
+fn sum_of_chances(holes: &[HolePlan]) -> f64 {
+    let mut each: Vec<(usize, f64)> =
+        holes.iter().filter_map(|hole| Some((hole.stud?, hole.chance.unwrap_or_default()))).collect();
+    each.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    each.dedup_by_key(|(stud, _)| *stud);
+    each.iter().map(|(_, chance)| chance).sum()
 }
 
 /// How many different studs are met with room to their edges.

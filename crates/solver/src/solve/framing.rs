@@ -1,33 +1,45 @@
-//! Step 2: uprights from hits. Pairs edges, takes centres, merges what is one stud, keeps each kind's doubt.
+//! Step 2: uprights from hits, with their doubt. Every spacing from every start, and no pattern at all, is weighed by
+//! how well it explains all hits of a plane together; each hit may be of something else.
+
+mod expected;
+mod extra;
+mod model;
+mod outliers;
+mod pattern;
+mod reading;
+mod stretch;
+#[cfg(test)]
+mod tests;
+mod uprights;
 
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
-use crate::job::hit::HitKind;
 use crate::job::wall::Wall;
-use crate::plan::framing::{Framing, Stud};
+use crate::plan::framing::{Framing, Known, PlaneFraming, Spacing, Stud};
 use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{BOARD_SCREW_EDGE_MM, SENSED_DOUBT_MM};
+use crate::tolerance::{EDGE_NEED_MM, STEEL_APART_MM};
 use crate::units::Length;
+use extra::Extras;
+use model::{Model, SPACINGS_MM};
+use outliers::{OUTLYING, outliers};
+use pattern::{Weighed, weigh};
+use reading::{Reading, Says};
+use stretch::{layout, stretches};
+use uprights::{Gathered, Middles, TOLD, tells_of};
 
-/// One hit's word on where an upright's middle is.
-struct Estimate {
-    centre_mm: f64,
-    doubt_mm: f64,
-    hits: Vec<Id>,
-}
-
-/// The uprights of a wall and of each chimney breast on it, from left to right.
-pub(super) fn framing(wall: &Wall, survey: &Survey) -> Framing {
-    let mut studs = plane(survey, None, wall.framing.as_ref());
-    let mut known = !wall.hits.is_empty() || built_solid(wall.framing.as_ref());
+/// The uprights of a wall and of each chimney breast on it, from left to right. `level` is the chance of solid wood
+/// from which an upright counts as met.
+pub(super) fn framing(wall: &Wall, survey: &Survey, level: f64) -> Framing {
+    let mut framing =
+        Framing { known: !wall.hits.is_empty() || built_solid(wall.framing.as_ref()), ..Framing::default() };
+    plane(wall, survey, None, level, &mut framing);
     for breast in survey.features.iter().filter(|feature| feature.kind == FeatureKind::ChimneyBreast) {
-        let own = wall.framing_on(Some(&breast.id));
-        studs.extend(plane(survey, Some(&breast.id), own));
-        known |= built_solid(own);
+        plane(wall, survey, Some(&breast.id), level, &mut framing);
+        framing.known |= built_solid(wall.framing_on(Some(&breast.id)));
     }
-    studs.sort_by(|a, b| a.centre.mm().total_cmp(&b.centre.mm()));
-    Framing { known, studs }
+    framing.studs.sort_by(|a, b| a.centre.mm().total_cmp(&b.centre.mm()));
+    framing
 }
 
 /// Whether a wall is known to be built without uprights.
@@ -40,147 +52,114 @@ fn built_solid(framing: Option<&WallFraming>) -> bool {
     )
 }
 
-/// The uprights of one plane: a chimney breast, or the wall beside the breasts.
-fn plane(survey: &Survey, on: Option<&Id>, framing: Option<&WallFraming>) -> Vec<Stud> {
-    let framing = framing.unwrap_or(&WallFraming::NotKnown);
-    let Some(face) = framing.face() else { return Vec::new() };
-    let mut hits: Vec<&PlacedHit> = survey
-        .hits
-        .iter()
-        .filter(|hit| survey.breast_at(hit.x, hit.y).map(|breast| &breast.id) == on)
-        .collect();
-    hits.sort_by(|a, b| a.x.mm().total_cmp(&b.x.mm()));
-    let mut estimates = estimates(&hits, face.mm(), matches!(framing, WallFraming::Steel(_)));
-    estimates.sort_by(|a, b| a.centre_mm.total_cmp(&b.centre_mm));
-    merge(estimates, face.mm())
-        .into_iter()
-        .map(|one| Stud {
-            centre: Length::millimetres(one.centre_mm),
-            left: Length::millimetres(one.centre_mm) - face / 2.0,
-            right: Length::millimetres(one.centre_mm) + face / 2.0,
-            doubt: Length::millimetres(one.doubt_mm),
-            hits: one.hits,
-            on: on.cloned(),
-        })
-        .collect()
-}
+/// Adds the uprights of one plane: a chimney breast, or the wall beside the breasts.
+fn plane(wall: &Wall, survey: &Survey, on: Option<&Id>, level: f64, framing: &mut Framing) {
+    let Some(model) = Model::of(wall, on) else { return };
+    let of_plane = |hit: &&PlacedHit| survey.breast_at(hit.x, hit.y).map(|breast| &breast.id) == on;
+    let hits = survey.hits.iter().filter(of_plane);
+    let mut readings: Vec<Reading<'_>> = hits.filter_map(|hit| Reading::of(hit, model.steel)).collect();
+    if readings.is_empty() {
+        return;
+    }
+    readings.sort_by(|a, b| a.x_mm().total_cmp(&b.x_mm()));
+    let extras = Extras::of(survey, on);
+    let layout = layout(model.cell_mm());
+    let stretches = stretches(&readings, usual_height(&readings, survey), &model, &extras);
+    let weighed = weigh(&stretches, &layout);
 
-/// Each hit's word; an edge followed by the opposite edge about a face away is one word.
-fn estimates(hits: &[&PlacedHit], face_mm: f64, steel: bool) -> Vec<Estimate> {
-    let mut found = Vec::new();
-    let mut open_edge: Option<&PlacedHit> = None;
-    let single = |hit: &PlacedHit, centre_mm: f64, doubt_mm: f64| Estimate {
-        centre_mm,
-        doubt_mm,
-        hits: vec![hit.id.clone()],
+    let mut told = PlaneFraming {
+        on: on.cloned(),
+        spacings: spacings(&weighed),
+        outliers: Vec::new(),
+        beliefs: Vec::new(),
     };
-    let alone = |hit: &PlacedHit| single(hit, hit.x.mm() + face_mm / 2.0, SENSED_DOUBT_MM);
-    for hit in hits {
-        let x_mm = hit.x.mm();
-        match hit.kind {
-            HitKind::LeftEdge => {
-                found.extend(open_edge.replace(hit).map(alone));
-            }
-            HitKind::RightEdge => match open_edge.take() {
-                // A doubled stud is up to two faces wide; edges farther apart are two studs.
-                Some(left) if x_mm - left.x.mm() <= 2.0 * face_mm + SENSED_DOUBT_MM => found.push(Estimate {
-                    centre_mm: (left.x.mm() + x_mm) / 2.0,
-                    doubt_mm: SENSED_DOUBT_MM / std::f64::consts::SQRT_2,
-                    hits: vec![left.id.clone(), hit.id.clone()],
-                }),
-                other => {
-                    found.extend(other.map(alone));
-                    found.push(single(hit, x_mm - face_mm / 2.0, SENSED_DOUBT_MM));
-                }
-            },
-            HitKind::Centre => found.push(single(hit, x_mm, SENSED_DOUBT_MM)),
-            HitKind::Magnet => {
-                found.push(single(hit, x_mm, (face_mm / 2.0 - BOARD_SCREW_EDGE_MM).max(SENSED_DOUBT_MM)));
-            }
-            HitKind::Wood => found.push(single(hit, x_mm, face_mm / 2.0)),
-            HitKind::Metal if steel => found.push(single(hit, x_mm, face_mm / 2.0)),
-            HitKind::Air | HitKind::ShallowWood | HitKind::Metal => {}
-        }
-    }
-    found.extend(open_edge.map(alone));
-    found
-}
-
-/// Joins words nearer to one another than a face, the nearest two first: one stud. Each weighs by its doubt. Of
-/// two pairs as near, the left one is joined first.
-fn merge(mut words: Vec<Estimate>, face_mm: f64) -> Vec<Estimate> {
-    loop {
-        let gaps = words.windows(2).map(|pair| match pair {
-            [a, b] => b.centre_mm - a.centre_mm,
-            _ => f64::INFINITY,
-        });
-        let nearest = gaps.enumerate().min_by(|(_, a), (_, b)| a.total_cmp(b));
-        let Some((left, _)) = nearest.filter(|(_, gap_mm)| *gap_mm < face_mm) else { return words };
-        let right = words.remove(left + 1);
-        if let Some(word) = words.get_mut(left) {
-            word.join(right);
-        }
-    }
-}
-
-impl Estimate {
-    /// Takes another word on the same middle in.
-    fn join(&mut self, mut other: Self) {
-        let weight = |one: &Self| 1.0 / (one.doubt_mm * one.doubt_mm);
-        let (own, others) = (weight(self), weight(&other));
-        self.centre_mm = (self.centre_mm * own + other.centre_mm * others) / (own + others);
-        self.doubt_mm = (1.0 / (own + others)).sqrt();
-        self.hits.append(&mut other.hits);
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn hit(id: &str, kind: HitKind, x_in: f64) -> PlacedHit {
-        PlacedHit { id: Id::new(id), kind, x: Length::inches(x_in).quantised(), y: None }
-    }
-
-    fn centres_in(hits: &[PlacedHit]) -> Vec<f64> {
-        let hits: Vec<_> = hits.iter().collect();
-        let merged = merge(estimates(&hits, 38.1, false), 38.1);
-        merged.iter().map(|one| (one.centre_mm / 25.4 * 1e6).round() / 1e6).collect()
-    }
-
-    #[test]
-    fn two_edges_make_one_stud() {
-        assert_eq!(
-            centres_in(&[hit("a", HitKind::LeftEdge, 15.25), hit("b", HitKind::RightEdge, 16.75)]),
-            [16.0]
+    let mut found: Vec<(Gathered, &[Reading<'_>], Vec<f64>, f64)> = Vec::new();
+    for (index, stretch) in stretches.iter().enumerate() {
+        let posterior = weighed.posterior(stretch, index, &layout);
+        let middles = Middles::of_plies(stretch.first_mm, stretch.cell_mm, &posterior.cells, &model);
+        let uprights = middles.gather(&model, TOLD);
+        told.outliers.extend(outliers(stretch, &posterior.wrong, &uprights, &weighed, &model));
+        told.beliefs.push(middles.belief(stretch.height_mm, &model));
+        let wrong = posterior.wrong;
+        found.extend(
+            uprights.into_iter().map(|one| (one, &*stretch.readings, wrong.clone(), stretch.height_mm)),
         );
     }
-
-    #[test]
-    fn a_lone_edge_stands_half_a_face_off() {
-        assert_eq!(centres_in(&[hit("a", HitKind::LeftEdge, 15.25)]), [16.0]);
-        assert_eq!(centres_in(&[hit("a", HitKind::RightEdge, 16.75)]), [16.0]);
+    let height_mm = usual_height(&readings, survey);
+    for (middles, gathered) in expected::expected(&stretches, &weighed, &extras, &layout, &model) {
+        told.beliefs.push(middles.belief(height_mm, &model));
+        found.extend(gathered.map(|one| (one, Default::default(), Vec::new(), height_mm)));
     }
-
-    #[test]
-    fn readings_of_one_stud_are_merged_and_surer() {
-        let hits = [hit("a", HitKind::Centre, 15.9), hit("b", HitKind::Centre, 16.1)];
-        assert_eq!(centres_in(&hits), [16.0]);
-        let refs: Vec<_> = hits.iter().collect();
-        assert!(merge(estimates(&refs, 38.1, false), 38.1)[0].doubt_mm < SENSED_DOUBT_MM);
+    told.beliefs.sort_by(|a, b| a.from.mm().total_cmp(&b.from.mm()));
+    let order = |id: &Id| survey.hits.iter().position(|hit| hit.id == *id);
+    told.outliers.sort_by_key(|outlier| order(&outlier.hit));
+    framing.planes.push(told);
+    for (one, readings, wrong, height_mm) in found {
+        let mut telling: Vec<&Reading<'_>> = readings
+            .iter()
+            .zip(&wrong)
+            .filter(|(reading, wrong)| **wrong <= OUTLYING && tells_of(reading, one.centre_mm, &model))
+            .map(|(reading, _)| reading)
+            .collect();
+        telling.sort_by_key(|reading| order(&reading.hit.id));
+        let centre = Length::millimetres(one.centre_mm);
+        let at_height = Length::millimetres(height_mm);
+        let half = Length::millimetres(model.face_mm / 2.0);
+        let chance = framing.chance(on, centre, at_height, Length::millimetres(EDGE_NEED_MM));
+        let known = known(&telling, one.centre_mm, chance >= level, &model);
+        framing.studs.push(Stud {
+            centre,
+            left: centre - half,
+            right: centre + half,
+            doubt: Length::millimetres(one.doubt_mm),
+            at_height,
+            probability: one.probability,
+            known,
+            hits: telling.iter().map(|reading| reading.hit.id.clone()).collect(),
+            on: on.cloned(),
+        });
     }
+}
 
-    #[test]
-    fn the_nearest_readings_are_joined_first_from_whichever_side() {
-        // A face is 1 1/2 in: the middle one is nearer to the right one, and then 1.85 in from the left one.
-        let hits = [0.0, 1.3, 2.4].map(|x| hit("a", HitKind::Centre, 10.0 + x));
-        assert_eq!(centres_in(&hits), [10.0, 11.85]);
-        let mirrored = [2.4, 1.3, 0.0].map(|x| hit("a", HitKind::Centre, 20.0 - x));
-        assert_eq!(centres_in(&mirrored), [18.15, 20.0]);
-    }
+/// Where an upright's hits were taken, in the middle, else at the plane's hits; 1.5 m where no height was noted.
+fn usual_height(readings: &[Reading<'_>], survey: &Survey) -> f64 {
+    let heights = readings.iter().filter_map(|reading| reading.hit.y).map(Length::mm);
+    let (sum, count) = heights.fold((0.0, 0.0), |(sum, count), y| (sum + y, count + 1.0));
+    // About the height of a display's plate (chosen).
+    if count > 0.0 { sum / count } else { survey.outline.bottom.mm() + 1500.0 }
+}
 
-    #[test]
-    fn air_and_lath_are_no_studs() {
-        assert!(centres_in(&[hit("a", HitKind::Air, 10.0), hit("b", HitKind::ShallowWood, 12.0)]).is_empty());
+/// The spacings, the likeliest first.
+fn spacings(weighed: &Weighed) -> Vec<Spacing> {
+    let mut told: Vec<Spacing> = SPACINGS_MM
+        .iter()
+        .zip(&weighed.spacings)
+        .map(|(spacing, share)| Spacing { spacing: Some(Length::millimetres(*spacing)), probability: *share })
+        .collect();
+    told.push(Spacing { spacing: None, probability: weighed.no_pattern });
+    told.sort_by(|a, b| b.probability.total_cmp(&a.probability));
+    told
+}
+
+/// How an upright is known by the hits that tell of it. On wood it is met where a probe met wood in its face and a
+/// fastener in its middle is sure of its edge need; on steel where metal was met at two heights and a magnet holds.
+fn known(telling: &[&Reading<'_>], centre_mm: f64, sure: bool, model: &Model) -> Known {
+    let probed =
+        |says: Says| telling.iter().filter(move |reading| reading.says == says).map(|reading| reading.hit);
+    let in_face = |hit: &&PlacedHit| (hit.x.mm() - centre_mm).abs() <= model.face_mm / 2.0;
+    let met = if model.steel {
+        let heights = probed(Says::Metal).filter(in_face).filter_map(|hit| hit.y).map(Length::mm);
+        let (low, high) =
+            heights.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), y| (low.min(y), high.max(y)));
+        high - low >= STEEL_APART_MM && probed(Says::Magnet).any(|hit| in_face(&hit))
+    } else {
+        sure && probed(Says::Solid).any(|hit| in_face(&hit))
+    };
+    if met {
+        Known::Met
+    } else if telling.is_empty() {
+        Known::Expected
+    } else {
+        Known::Inferred
     }
 }

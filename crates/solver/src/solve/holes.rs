@@ -3,13 +3,14 @@
 use crate::geometry::{Frame, Point};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
+use crate::job::hit::HitKind;
 use crate::job::plate::Plate;
 use crate::job::wall::Wall;
-use crate::plan::framing::Framing;
+use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
-use crate::plan::survey::Survey;
+use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{EDGE_NEED_MM, SAME_PLACE_MM};
+use crate::tolerance::{EDGE_NEED_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
 
 /// What the holes are seen against.
@@ -18,6 +19,8 @@ pub(super) struct Ground<'a> {
     pub(super) wall: &'a Wall,
     pub(super) survey: &'a Survey,
     pub(super) framing: &'a Framing,
+    /// The chance of solid wood from which a fastener counts as met.
+    pub(super) level: f64,
 }
 
 /// What each hole meets with the plate at `frame`: round holes, then slots, in the order of the job.
@@ -25,7 +28,10 @@ pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame
     let plan = |id: &Id, in_plate: Point, radius: Length| {
         let place = frame.to_wall(in_plate.x, in_plate.y);
         let (meets, stud, hidden) = ground.meets(place, radius);
-        HolePlan { id: id.clone(), subject: piece.part(id.as_str()), place, in_plate, meets, stud, hidden }
+        let chance = ground.chance(place);
+        let met = stud.is_some_and(|stud| ground.is_met(stud, place, chance));
+        let subject = piece.part(id.as_str());
+        HolePlan { id: id.clone(), subject, place, in_plate, meets, stud, hidden, chance, met }
     };
     let radius = |diameter: Option<Length>| diameter.unwrap_or_default() / 2.0;
     let round = plate
@@ -53,6 +59,27 @@ impl Ground<'_> {
             self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
         let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
         if nearest.abs() <= reach + Length::millimetres(SAME_PLACE_MM) { nearest } else { Length::default() }
+    }
+
+    /// The chance of solid wood at a place; `None` where nothing tells.
+    fn chance(&self, place: Point) -> Option<f64> {
+        let on = self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
+        let told = self.framing.planes.iter().any(|plane| plane.on.as_ref() == on);
+        let need = Length::millimetres(EDGE_NEED_MM);
+        told.then(|| self.framing.chance(on, place.x, place.y, need))
+    }
+
+    /// Whether a fastener at a place in a stud is met.
+    fn is_met(&self, stud: usize, place: Point, chance: Option<f64>) -> bool {
+        let Some(stud) = self.framing.studs.get(stud) else { return false };
+        if matches!(self.wall.framing_on(stud.on.as_ref()), Some(WallFraming::Steel(_))) {
+            return stud.known == Known::Met;
+        }
+        let near = |hit: &&PlacedHit| {
+            let height = hit.y.is_some_and(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM);
+            hit.kind == HitKind::Wood && height && stud.hits.contains(&hit.id)
+        };
+        chance.is_some_and(|chance| chance >= self.level) && self.survey.hits.iter().any(|hit| near(&hit))
     }
 
     /// What a hole meets, the stud where it has room in one, and the hidden thing where it meets that.
@@ -127,9 +154,13 @@ mod tests {
                     left: centre - half,
                     right: centre + half,
                     doubt: mm(6.35),
+                    at_height: Length::millimetres(1500.0),
+                    probability: 0.98,
+                    known: Known::Inferred,
                     hits: Vec::new(),
                     on: None,
                 }],
+                planes: Vec::new(),
             };
             // 29.7 to either side of its middle: the plate stands so that its left end is on the stud.
             let slot = PlateSlot {
@@ -144,7 +175,7 @@ mod tests {
             let end = mm(12.1) - mm(59.4) / 2.0;
             let frame =
                 Frame { origin: Point::new(centre - end, mm(1500.0)), roll: crate::units::Angle::default() };
-            let ground = Ground { wall: &wall, survey: &survey, framing: &framing };
+            let ground = Ground { wall: &wall, survey: &survey, framing: &framing, level: 0.95 };
             let met = holes(&ground, &Id::new("display-1"), &plate, frame);
             assert_eq!(met[0].meets, Meets::Stud, "stud at {} mm", centre.mm());
         }

@@ -2,8 +2,8 @@
 
 use super::phrase::one_line;
 use super::place_line;
-use super::things::{Called, along, hole_name};
-use super::{assumed, cautions, finding, mark, mark_name, next, stage, wish};
+use super::things::{Called, hole_name};
+use super::{assumed, cautions, finding, framing, mark, mark_name, next, stage, wish};
 use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
@@ -36,11 +36,16 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
     }
     text.heading("Studs");
     for stud in &plan.framing.studs {
-        let (at, doubt) = (along(plan, stud.centre), plan.style.print(stud.doubt));
-        text.line(2, &format!("Middle {at}, give or take {doubt}."));
+        text.line(2, &framing::stud(plan, stud));
     }
     if plan.framing.studs.is_empty() {
         text.line(2, "None known.");
+    }
+    for plane in &plan.framing.planes {
+        text.line(2, &framing::spacing(plan, plane));
+        for outlier in &plane.outliers {
+            text.line(2, &framing::outlier(plan, outlier));
+        }
     }
     text.heading("Findings");
     for one in &plan.findings {
@@ -124,7 +129,14 @@ fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
         Meets::OffWall => "off the wall or over an opening",
         Meets::NotKnown => "not known what it meets",
     };
-    format!("{}: {across}, {upright}: {meets}.", super::phrase::capital(&hole_name(&hole.id)))
+    let chance = match hole.chance {
+        Some(_) if hole.met => ", met".to_owned(),
+        Some(chance) if matches!(hole.meets, Meets::Stud | Meets::StudEdge) => {
+            format!(", {} solid wood", framing::percent(chance))
+        }
+        _ => String::new(),
+    };
+    format!("{}: {across}, {upright}: {meets}{chance}.", super::phrase::capital(&hole_name(&hole.id)))
 }
 
 fn level(level: Level) -> &'static str {

@@ -7,7 +7,7 @@ use crate::job::hit::HitKind;
 use crate::job::mount::MountKind;
 use crate::job::piece::PieceKind;
 use crate::job::wall::End;
-use crate::plan::framing::{Framing, Stud};
+use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{Close, How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gap, Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, Survey};
@@ -71,7 +71,7 @@ pub(super) fn plan() -> Plan {
         option: Some(Id::new("option-1")),
         style: STYLE,
         survey: survey(),
-        framing: Framing { known: true, studs: vec![stud("16 1/4"), stud("32 1/4")] },
+        framing: Framing { known: true, studs: vec![stud("16 1/4"), stud("32 1/4")], planes: Vec::new() },
         pieces: vec![display()],
         marks: marks(),
         assumed: Vec::new(),
@@ -125,6 +125,9 @@ fn stud(centre: &str) -> Stud {
         left: centre - half,
         right: centre + half,
         doubt: inches("1/4"),
+        at_height: Length::millimetres(1500.0),
+        probability: 0.98,
+        known: Known::Inferred,
         hits: Vec::new(),
         on: None,
     }
@@ -166,6 +169,8 @@ fn mount() -> MountedPlan {
             meets: Meets::Stud,
             stud: Some(stud),
             hidden: None,
+            chance: Some(0.9),
+            met: false,
         }
     };
     MountedPlan {

@@ -1,6 +1,6 @@
 //! The child: a session and its journal without a window, edited until it is killed.
 
-use super::chance::Chance;
+use crate::chance::Chance;
 use std::io::Write as _;
 use std::path::Path;
 use std::time::{Duration, SystemTime, UNIX_EPOCH};

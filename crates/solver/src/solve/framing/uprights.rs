@@ -1,0 +1,138 @@
+//! From what is believed of a stretch to its uprights: where the middles gather, and how widely.
+
+use super::model::Model;
+use super::reading::{Reading, Says};
+use super::stretch::places;
+use crate::plan::framing::Belief;
+use crate::units::Length;
+
+/// An upright is told of from this probability on: likelier than not (chosen).
+pub(super) const TOLD: f64 = 0.5;
+
+/// How many middles of uprights are expected, cell by cell.
+pub(super) struct Middles {
+    pub(super) first_mm: f64,
+    pub(super) cell_mm: f64,
+    pub(super) cells: Vec<f64>,
+}
+
+/// Where the middles gather.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Gathered {
+    pub(super) centre_mm: f64,
+    /// Half of the 90 % interval.
+    pub(super) doubt_mm: f64,
+    pub(super) probability: f64,
+}
+
+impl Middles {
+    /// The middles of all plies of the uprights believed to be there.
+    pub(super) fn of_plies(first_mm: f64, cell_mm: f64, cells: &[[f64; 3]], model: &Model) -> Self {
+        let face = model.cells_of_face();
+        let mut middles = vec![0.0; cells.len() + 2 * face];
+        let mut add = |cell: usize, mass: f64| {
+            if let Some(middle) = middles.get_mut(cell) {
+                *middle += mass;
+            }
+        };
+        for (cell, [alone, with_right, with_left]) in cells.iter().enumerate() {
+            add(cell + face, alone + with_right + with_left);
+            add(cell + 2 * face, *with_right);
+            add(cell, *with_left);
+        }
+        Self { first_mm: first_mm - model.face_mm, cell_mm, cells: middles }
+    }
+
+    /// The uprights, the likeliest first: each takes the cells within three quarters of a face of where most gather.
+    pub(super) fn gather(&self, model: &Model, least: f64) -> Vec<Gathered> {
+        let face = model.cells_of_face();
+        // Narrower than a face, so that it never holds the middles of two plies.
+        let (window, reach) = ((face - face / 8) / 2, face - face / 4);
+        let mut left: Vec<f64> = self.cells.clone();
+        let mut found = Vec::new();
+        // A handful at most stand in a stretch.
+        for _ in 0..8 {
+            let sums = left.windows(2 * window + 1).map(|cells| cells.iter().sum::<f64>());
+            let most = sums.clone().fold(0.0, f64::max);
+            if most < least * 0.8 {
+                break;
+            }
+            // Of windows that hold as much, the middle one: a wall and its mirror gather alike.
+            let same = sums.enumerate().filter(|(_, sum)| *sum >= most * (1.0 - 1e-9)).map(|(at, _)| at);
+            let (first, last) = same.fold((usize::MAX, 0), |(first, last), at| (first.min(at), last.max(at)));
+            let middle = usize::midpoint(first, last) + window;
+            let odd = (first + last) % 2;
+            let cells = middle.saturating_sub(reach)..(middle + odd + reach + 1).min(left.len());
+            let Some(part) = left.get_mut(cells.clone()) else { break };
+            let mass: f64 = part.iter().sum();
+            if mass >= least {
+                #[expect(clippy::cast_precision_loss, reason = "a few hundred")]
+                let first_mm = self.first_mm + cells.start as f64 * self.cell_mm;
+                found.push(Gathered {
+                    centre_mm: mean(part, first_mm, self.cell_mm, mass),
+                    doubt_mm: half_interval(part, self.cell_mm, mass),
+                    probability: mass.min(1.0),
+                });
+            }
+            part.fill(0.0);
+        }
+        found
+    }
+
+    /// The same as the plan keeps it, for chances.
+    pub(super) fn belief(&self, height_mm: f64, model: &Model) -> Belief {
+        let mut sum = 0.0;
+        let mut uprights = vec![0.0];
+        uprights.extend(self.cells.iter().map(|cell| {
+            sum += cell;
+            sum
+        }));
+        Belief {
+            from: Length::millimetres(self.first_mm - self.cell_mm / 2.0),
+            step: Length::millimetres(self.cell_mm),
+            uprights,
+            height: Length::millimetres(height_mm),
+            half_face: Length::millimetres(model.face_mm / 2.0),
+        }
+    }
+}
+
+/// The mean place of cells.
+fn mean(cells: &[f64], first_mm: f64, cell_mm: f64, mass: f64) -> f64 {
+    places(0.0, cell_mm, cells.len()).zip(cells).map(|(at, one)| at * one).sum::<f64>() / mass + first_mm
+}
+
+/// Half of the narrowest reach from the 5th to the 95th hundredth, each cell even in itself.
+fn half_interval(cells: &[f64], cell_mm: f64, mass: f64) -> f64 {
+    let cut = 0.05 * mass;
+    // How far from the end the first twentieth ends.
+    let end = |cells: &mut dyn Iterator<Item = &f64>| {
+        let (mut sum, mut at) = (0.0, 0.0);
+        for one in cells {
+            if sum + one >= cut {
+                return at + if *one > 0.0 { (cut - sum) / one } else { 0.0 };
+            }
+            sum += one;
+            at += 1.0;
+        }
+        at
+    };
+    #[expect(clippy::cast_precision_loss, reason = "a few hundred")]
+    let all = cells.len() as f64;
+    let inner = all - end(&mut cells.iter()) - end(&mut cells.iter().rev());
+    (inner * cell_mm / 2.0).max(0.0)
+}
+
+/// Whether a reading that is not wrong tells of the upright at a place.
+pub(super) fn tells_of(reading: &Reading<'_>, centre_mm: f64, model: &Model) -> bool {
+    let (off, half) = (reading.x_mm() - centre_mm, model.face_mm / 2.0);
+    let away = match reading.says {
+        Says::Empty => return false,
+        Says::Left => off + half,
+        Says::Right => off - half,
+        // A finder of centres tells the middle of a doubled stud as well.
+        Says::Centre => (off.abs() - half).max(0.0),
+        Says::Magnet | Says::Solid | Says::Metal => (off.abs() - half).max(0.0),
+    };
+    away.abs() <= 4.0 * model.sensed_sd_mm
+}
