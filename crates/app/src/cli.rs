@@ -14,6 +14,7 @@ use std::path::{Path, PathBuf};
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::probing::next_probe;
 use strikeline_solver::solve::solve;
 use strikeline_solver::words;
 
@@ -131,7 +132,11 @@ fn plan(path: &Path, as_json: bool, options: &[String], out: &mut dyn Write) -> 
     let text = if as_json {
         json::text(job, plans)
     } else {
-        plans.iter().map(|plan| words::plan_text(job, plan)).collect::<Vec<_>>().join("\n")
+        plans
+            .iter()
+            .map(|plan| words::plan_text(job, plan, next_probe(job, plan).as_ref()))
+            .collect::<Vec<_>>()
+            .join("\n")
     };
     output::write(out, &text)?;
     Ok(planned.code())

@@ -19,4 +19,5 @@ pub mod finding;
 pub mod plan;
 pub mod rules;
 pub mod solve;
+pub mod probing;
 pub mod words;

@@ -17,6 +17,9 @@ pub(crate) struct Case {
     pub(crate) source: String,
     /// The sum on paper, line by line.
     pub(crate) sum: Vec<String>,
+    /// How far a place may be off its sum, where it hangs on studs that are inferred: their hits are never quite sure.
+    #[serde(default)]
+    pub(crate) within: Option<Length>,
     /// The job.
     pub(crate) job: Job,
     /// Marks.

@@ -1,4 +1,5 @@
-//! Compares a plan with what a case expects: places to a millionth of a millimetre, texts exactly.
+//! Compares a plan with what a case expects: places to a millionth of a millimetre, or as near as the case says,
+//! texts exactly.
 
 use super::case::{Case, ExpectedHole, ExpectedMark, ExpectedPiece, ExpectedReading};
 use strikeline_solver::geometry::Direction;
@@ -13,7 +14,8 @@ const CLOSE_MM: f64 = 1e-6;
 
 /// Every disagreement, told with both sides.
 pub(crate) fn disagreements(case: &Case, plan: &Plan) -> Vec<String> {
-    let mut wrong = Vec::new();
+    let within_mm = case.within.map_or(CLOSE_MM, Length::mm);
+    let mut wrong = Wrong { told: Vec::new(), within_mm };
     for expected in &case.expect {
         marks(expected, plan, &mut wrong);
     }
@@ -41,13 +43,25 @@ pub(crate) fn disagreements(case: &Case, plan: &Plan) -> Vec<String> {
     for rule in case.no_findings.iter().filter(|rule| rules.contains(&rule.as_str())) {
         wrong.push(format!("a finding {rule} that should not be"));
     }
-    wrong
+    wrong.told
 }
 
-fn length(name: &str, expected: Option<Length>, actual: Option<Length>, wrong: &mut Vec<String>) {
+/// What disagrees, and how far a place may be off.
+struct Wrong {
+    told: Vec<String>,
+    within_mm: f64,
+}
+
+impl Wrong {
+    fn push(&mut self, told: String) {
+        self.told.push(told);
+    }
+}
+
+fn length(name: &str, expected: Option<Length>, actual: Option<Length>, wrong: &mut Wrong) {
     let Some(expected) = expected else { return };
     match actual {
-        Some(actual) if (actual - expected).mm().abs() <= CLOSE_MM => {}
+        Some(actual) if (actual - expected).mm().abs() <= wrong.within_mm => {}
         Some(actual) => wrong.push(format!(
             "{name}: expected {} mm ({} in), is {} mm ({} in)",
             expected.mm(),
@@ -59,7 +73,7 @@ fn length(name: &str, expected: Option<Length>, actual: Option<Length>, wrong: &
     }
 }
 
-fn marks(expected: &ExpectedMark, plan: &Plan, wrong: &mut Vec<String>) {
+fn marks(expected: &ExpectedMark, plan: &Plan, wrong: &mut Wrong) {
     let name = &expected.mark;
     let Some(mark) = plan.marks.iter().find(|mark| mark.id.to_string() == *name) else {
         let ids: Vec<String> = plan.marks.iter().map(|mark| mark.id.to_string()).collect();
@@ -150,7 +164,7 @@ fn all_readings(mark: &Mark, plan: &Plan) -> String {
     mark.readings.iter().map(text).collect::<Vec<_>>().join("\n    and ")
 }
 
-fn piece(expected: &ExpectedPiece, plan: &Plan, wrong: &mut Vec<String>) {
+fn piece(expected: &ExpectedPiece, plan: &Plan, wrong: &mut Wrong) {
     let name = &expected.piece;
     let Some(piece) = plan.pieces.iter().find(|piece| piece.id.as_str() == name) else {
         wrong.push(format!("{name}: no such piece"));
@@ -178,7 +192,7 @@ fn piece(expected: &ExpectedPiece, plan: &Plan, wrong: &mut Vec<String>) {
     }
 }
 
-fn hole(expected: &ExpectedHole, plan: &Plan, wrong: &mut Vec<String>) {
+fn hole(expected: &ExpectedHole, plan: &Plan, wrong: &mut Wrong) {
     let name = &expected.hole;
     let holes = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref()).flat_map(|mount| &mount.holes);
     let Some(hole) = holes.into_iter().find(|hole| hole.subject.to_string() == *name) else {

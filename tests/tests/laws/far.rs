@@ -47,14 +47,20 @@ fn away_mm(place: Point, rect: Rect) -> f64 {
     (x * x + y * y).sqrt()
 }
 
-/// Whether all of every mark is farther than 12 ft from a rectangle.
+/// Whether all of every mark is farther than 12 ft from a rectangle, and every hit: uprights are told from hits, and
+/// others stand beside an opening than in the pattern.
 fn far_from_all(plan: &Plan, rect: Rect) -> bool {
-    plan.marks.iter().all(|mark| {
-        let line = mark.line.map(|(a, b)| [a, b]).into_iter().flatten();
-        // Lines are level or upright: where both ends are far on one side, all of it is.
-        let outline = mark.outline.map(Rect::centre);
-        mark.place.into_iter().chain(line).chain(outline).all(|place| away_mm(place, rect) > FAR_MM)
-    })
+    let hits_far = plan.survey.hits.iter().all(|hit| {
+        let y = hit.y.unwrap_or(rect.bottom + rect.height() / 2.0);
+        away_mm(Point::new(hit.x, y), rect) > FAR_MM
+    });
+    hits_far
+        && plan.marks.iter().all(|mark| {
+            let line = mark.line.map(|(a, b)| [a, b]).into_iter().flatten();
+            // Lines are level or upright: where both ends are far on one side, all of it is.
+            let outline = mark.outline.map(Rect::centre);
+            mark.place.into_iter().chain(line).chain(outline).all(|place| away_mm(place, rect) > FAR_MM)
+        })
 }
 
 /// Whether a reading or its close starts at this feature.

@@ -25,6 +25,7 @@ use model::{Model, SPACINGS_MM};
 use outliers::{OUTLYING, outliers};
 use pattern::{Weighed, weigh};
 use reading::{Reading, Says};
+use std::collections::BTreeMap;
 use stretch::{layout, stretches};
 use uprights::{Gathered, Middles, TOLD, tells_of};
 
@@ -91,7 +92,8 @@ fn plane(wall: &Wall, survey: &Survey, on: Option<&Id>, level: f64, framing: &mu
         found.extend(gathered.map(|one| (one, Default::default(), Vec::new(), height_mm)));
     }
     told.beliefs.sort_by(|a, b| a.from.mm().total_cmp(&b.from.mm()));
-    let order = |id: &Id| survey.hits.iter().position(|hit| hit.id == *id);
+    let places: BTreeMap<&Id, usize> = survey.hits.iter().map(|hit| &hit.id).zip(0..).collect();
+    let order = |id: &Id| places.get(id).copied();
     told.outliers.sort_by_key(|outlier| order(&outlier.hit));
     framing.planes.push(told);
     for (one, readings, wrong, height_mm) in found {

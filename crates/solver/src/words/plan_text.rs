@@ -3,22 +3,23 @@
 use super::phrase::one_line;
 use super::place_line;
 use super::things::{Called, hole_name};
-use super::{assumed, cautions, finding, framing, mark, mark_name, next, stage, wish};
+use super::{assumed, cautions, finding, framing, mark, mark_name, next, next_probe, stage, wish};
 use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, PiecePlan};
+use crate::probing::NextProbe;
 use crate::subject::Id;
 use crate::units::Length;
 
 /// The widest line of text (chosen: it fits any terminal).
 const WIDEST: usize = 100;
 
-/// The mark-out as text: lines of at most 100 characters without trailing spaces, ending in a line feed.
+/// The mark-out as text, with the next probe as it was asked for: lines of at most 100 characters without trailing spaces, ending in a line feed.
 ///
 /// Names are taken from the job on one line and without control characters, so that none can steer a terminal.
 #[must_use]
-pub fn plan_text(job: &Job, plan: &Plan) -> String {
+pub fn plan_text(job: &Job, plan: &Plan, probe: Option<&NextProbe>) -> String {
     let mut text = Text::default();
     head(&mut text, job, plan);
     for piece in &plan.pieces {
@@ -33,6 +34,10 @@ pub fn plan_text(job: &Job, plan: &Plan) -> String {
         }
         text.line(2, &format!("{}. {}", index + 1, mark_name(plan, one)));
         text.line(6, &mark(plan, one));
+    }
+    if plan.pieces.iter().any(|piece| piece.mount.is_some()) && !plan.framing.planes.is_empty() {
+        text.heading("Next probe");
+        text.line(2, &next_probe(plan, probe));
     }
     text.heading("Studs");
     for stud in &plan.framing.studs {

@@ -11,8 +11,6 @@ use crate::units::{Length, LengthUnit};
 
 /// The sentences of a mark's readings: those from lines already struck in one sentence, then one each.
 pub(super) fn readings(plan: &Plan, mark: &Mark) -> Vec<String> {
-    let lines = mark.readings.iter().filter(|reading| reading.how == How::Line);
-    let lines: Vec<String> = lines.map(|reading| reading_clause(plan, reading)).collect();
     let others = mark.readings.iter().filter(|reading| reading.how != How::Line).map(|reading| {
         let clause = reading_clause(plan, reading);
         match line_end(mark, reading) {
@@ -20,8 +18,14 @@ pub(super) fn readings(plan: &Plan, mark: &Mark) -> Vec<String> {
             None => sentence(&clause),
         }
     });
-    let first = (!lines.is_empty()).then(|| sentence(&lines.join("; ")));
-    first.into_iter().chain(others).collect()
+    line_readings(plan, &mark.readings).into_iter().chain(others).collect()
+}
+
+/// The one sentence of the readings from lines already struck; `None` where there are none.
+pub(super) fn line_readings(plan: &Plan, readings: &[Reading]) -> Option<String> {
+    let lines = readings.iter().filter(|reading| reading.how == How::Line);
+    let lines: Vec<String> = lines.map(|reading| reading_clause(plan, reading)).collect();
+    (!lines.is_empty()).then(|| sentence(&lines.join("; ")))
 }
 
 /// Which end of a level line a reading is taken at.

@@ -31,6 +31,8 @@ pub(crate) struct Noise {
     pub(crate) wild: f64,
     /// How often a hit is of something else.
     pub(crate) elsewhere: f64,
+    /// How often an upright of the pattern is doubled.
+    pub(crate) doubled: f64,
     /// How often an upright of the pattern is missing.
     pub(crate) missing: f64,
     /// How uprights lean: one standard deviation of run over rise.
@@ -51,6 +53,7 @@ pub(crate) const PLAIN: Noise = Noise {
     wild_share: 0.0,
     wild: 1.0,
     elsewhere: 0.1,
+    doubled: 0.04,
     missing: 0.0,
     lean: 0.0,
     heights_mm: 0.0,
@@ -65,6 +68,7 @@ pub(crate) const HEAVY: Noise = Noise {
     wild_share: 0.15,
     wild: 2.5,
     elsewhere: 0.12,
+    doubled: 0.08,
     missing: 0.06,
     lean: 0.004,
     heights_mm: 250.0,
@@ -145,7 +149,7 @@ impl Made {
             if chance.happens(noise.missing) {
                 continue;
             }
-            let plies = if chance.happens(0.08) { 2 } else { 1 };
+            let plies = if chance.happens(noise.doubled) { 2 } else { 1 };
             let first_mm = if plies == 2 && chance.happens(0.5) { first_mm - FACE_MM } else { first_mm };
             let one = Band { first_mm, plies, regular: true, lean: chance.normal(noise.lean) };
             let clear = |other: &Band| {

@@ -1,6 +1,6 @@
 //! How well what is told of walls agrees with what they are.
 
-use super::made::{FACE_MM, HEIGHT_MM, Made, Noise};
+use super::made::{Band, FACE_MM, HEIGHT_MM, Made, MadeHit, Noise};
 use crate::chance::Chance;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::framing::{PlaneFraming, Spacing, Stud};
@@ -126,11 +126,13 @@ impl Tally {
             }
         }
         for stud in &plan.framing.studs {
-            self.stud(made, stud);
             let x = stud.centre.mm() + chance.between(-30.0, 30.0);
             let (at, height) = (Length::millimetres(x), Length::millimetres(HEIGHT_MM));
             let stated = plan.framing.chance(None, at, height, Length::millimetres(EDGE_NEED_MM));
             self.solid.add(stated, made.solid(x, HEIGHT_MM, EDGE_NEED_MM));
+        }
+        for (at, band) in made.bands.iter().enumerate() {
+            self.band(made, at, band, &plan.framing.studs);
         }
         if made.hits.len() < 6 {
             return;
@@ -141,7 +143,7 @@ impl Tally {
             if hit.wrong {
                 // One that lands on an upright by chance cannot be told.
                 let on = |doubt: f64| {
-                    let near = |band: &super::made::Band| {
+                    let near = |band: &Band| {
                         band.left_mm() - doubt <= hit.x_mm && hit.x_mm <= band.right_mm() + doubt
                     };
                     made.bands.iter().any(near)
@@ -155,18 +157,29 @@ impl Tally {
         }
     }
 
-    /// How far a stud that good hits tell of is off the nearest ply of the band they are of, or off the middle of a
-    /// doubled one, which is what a finder of centres tells.
-    fn stud(&mut self, made: &Made, stud: &Stud) {
-        let told_by = |index: usize| stud.hits.contains(&Id::new(&format!("hit-{}", index + 1)));
-        let good = made.hits.iter().enumerate().filter(|(index, hit)| !hit.wrong && told_by(*index));
-        let Some(band) = good.filter_map(|(_, hit)| made.bands.get(hit.of?)).next() else { return };
-        let lean = band.lean * (stud.at_height.mm() - HEIGHT_MM);
+    /// How far the studs told by the good hits of one band are off its nearest ply, or off the middle of a doubled
+    /// one, which is what a finder of centres tells. The nearest counts as the band's error; a second ply told where
+    /// there is none is counted among the intervals and the chances.
+    fn band(&mut self, made: &Made, at: usize, band: &Band, studs: &[Stud]) {
+        let told_by = |stud: &&Stud| {
+            let good = |(index, hit): (usize, &MadeHit)| {
+                hit.of == Some(at)
+                    && !hit.wrong
+                    && stud.hits.contains(&Id::new(&format!("hit-{}", index + 1)))
+            };
+            made.hits.iter().enumerate().any(good)
+        };
         let middle = f64::midpoint(band.left_mm(), band.right_mm());
-        let off = band.middles().chain([middle]).map(|middle| stud.centre.mm() - middle - lean);
-        let Some(error) = off.min_by(|a, b| a.abs().total_cmp(&b.abs())) else { return };
-        if band.regular { &mut self.errors } else { &mut self.extra_errors }.push(error);
-        self.within.add(error.abs() <= stud.doubt.mm());
+        let mut nearest: Option<f64> = None;
+        for stud in studs.iter().filter(told_by) {
+            let lean = band.lean * (stud.at_height.mm() - HEIGHT_MM);
+            let off = band.middles().chain([middle]).map(|middle| (stud.centre.mm() - middle - lean).abs());
+            let error = off.fold(f64::INFINITY, f64::min);
+            self.within.add(error <= stud.doubt.mm());
+            nearest = Some(nearest.map_or(error, |least| least.min(error)));
+        }
+        let errors = if band.regular { &mut self.errors } else { &mut self.extra_errors };
+        errors.extend(nearest);
     }
 }
 

@@ -5,16 +5,18 @@ use super::model::{MISSING, Model};
 use super::pattern::{Pattern, Weighed};
 use super::stretch::{Stretch, blurred};
 use super::uprights::{Gathered, Middles};
+use crate::numeric::{cosine, sine, slope_angle};
+use crate::units::Angle;
 
 /// An upright that no hit tells of is told of from this probability on (chosen).
 const TOLD_WHEN_EXPECTED: f64 = 0.8;
 
 /// How many bays a pattern is carried beyond the outermost hits (chosen: the start's doubt grows on the way).
-const BAYS_BEYOND: f64 = 8.0;
+const BAYS_BEYOND: f64 = 4.0;
 
 /// How far about a place of the likeliest pattern the others' places are gathered, in millimetres (chosen: far
 /// beyond what two that are told apart by hits could leave).
-const ABOUT_MM: f64 = 60.0;
+const ABOUT_MM: f64 = 61.3;
 
 /// What is expected at places of the likeliest pattern that no stretch covers; the upright where it is likely.
 pub(super) fn expected(
@@ -24,8 +26,9 @@ pub(super) fn expected(
     layout: &[f64],
     model: &Model,
 ) -> Vec<(Middles, Option<Gathered>)> {
-    let likeliest = weighed.patterns.iter().max_by(|a, b| a.probability.total_cmp(&b.probability));
-    let (Some(likeliest), Some(first), Some(last)) = (likeliest, stretches.first(), stretches.last()) else {
+    let (Some(likeliest), Some(first), Some(last)) =
+        (likeliest(weighed), stretches.first(), stretches.last())
+    else {
         return Vec::new();
     };
     let beyond = BAYS_BEYOND * likeliest.spacing_mm;
@@ -54,6 +57,23 @@ pub(super) fn expected(
         node += likeliest.spacing_mm;
     }
     found
+}
+
+/// The likeliest spacing from the mean of its starts as they weigh: of two as likely neither is taken, so that a wall
+/// and its mirror have the same places.
+fn likeliest(weighed: &Weighed) -> Option<Pattern> {
+    let most = weighed.patterns.iter().max_by(|a, b| a.probability.total_cmp(&b.probability))?;
+    let alike = weighed.patterns.iter().filter(|one| one.spacing_mm == most.spacing_mm);
+    // Starts go round: a start and the next place of its pattern are one. The mean of directions.
+    let round = |off_mm: f64| Angle::degrees(360.0 * off_mm / most.spacing_mm);
+    let (mut across, mut along) = (0.0, 0.0);
+    for one in alike {
+        let angle = round(one.start_mm - most.start_mm);
+        across += one.probability * sine(angle);
+        along += one.probability * cosine(angle);
+    }
+    let off_mm = if along > 0.0 { slope_angle(across / along).deg() / 360.0 * most.spacing_mm } else { 0.0 };
+    Some(Pattern { start_mm: most.start_mm + off_mm, ..*most })
 }
 
 /// All patterns' places near one of the likeliest's.

@@ -17,8 +17,9 @@ pub(super) const NO_PATTERN: f64 = 0.15;
 /// How often a sensor or a magnet tells of something else: a pipe, a strap, a cable (chosen: one in ten).
 pub(super) const WRONG_SENSED: f64 = 0.1;
 
-/// How often a probe meets wood that is no upright: a block, a brace (chosen).
-pub(super) const WOOD_BUT_NO_STUD: f64 = 0.01;
+/// How often a probe in a bay meets wood that is no upright: a block, a brace (chosen; bays are ten times as wide as
+/// uprights, so that one probe in fifty that meets wood is misled).
+pub(super) const WOOD_BUT_NO_STUD: f64 = 0.002;
 
 /// How often a probe in an upright is noted as air (chosen: a knot hole, a gap, a slip of the hand).
 pub(super) const AIR_IN_STUD: f64 = 0.005;
@@ -26,11 +27,11 @@ pub(super) const AIR_IN_STUD: f64 = 0.005;
 /// How often an upright of the pattern is not there (chosen).
 pub(super) const MISSING: f64 = 0.02;
 
-/// How often an upright has a second ply at one side; as often at the other (chosen).
-pub(super) const DOUBLED: f64 = 0.04;
+/// How often an upright has a second ply at one side; as often at the other (chosen: seldom away from openings).
+pub(super) const DOUBLED: f64 = 0.01;
 
 /// How well the place of a bit or a magnet's pull is known: the face's edge is blurred by so much (chosen).
-pub(super) const PLACE_BLUR_MM: f64 = 1.0;
+pub(super) const PLACE_BLUR_MM: f64 = 0.5;
 
 /// How far apart uprights are on average where no pattern is (chosen: between the usual spacings).
 pub(super) const MEAN_SPACING_MM: f64 = 450.0;
@@ -52,6 +53,9 @@ pub(super) const EXTRA_BESIDE_END: f64 = 0.012;
 
 /// How far from the wall's end its last upright's middle may be (chosen: an upright's face and a gap).
 pub(super) const BESIDE_END_MM: f64 = 60.0;
+
+/// So many sensed hits of one upright tell of how many uprights there are; more were looked for there (chosen).
+pub(super) const CHOSEN_BY_CHANCE: f64 = 3.0;
 
 /// The width of a step of the starts that are tried (chosen: fine beside the doubt of a start).
 pub(super) const START_STEP_MM: f64 = 2.0;

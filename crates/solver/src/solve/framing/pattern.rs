@@ -5,7 +5,7 @@ use super::stretch::{Stretch, Table, blurred};
 use crate::numeric::{exp, ln};
 
 /// A start whose share of the whole is below this is let go.
-const NEGLIGIBLE: f64 = 1e-6;
+const NEGLIGIBLE: f64 = 1e-8;
 
 /// One spacing from one start.
 #[derive(Clone, Copy)]
@@ -128,11 +128,9 @@ impl Weighed {
                     )
                 }
             };
-            let weights: Vec<_> = stretch
-                .readings
-                .iter()
-                .map(|reading| reading.weights(spacing.copied().unwrap_or(MEAN_SPACING_MM)))
-                .collect();
+            let weighed_by = stretch.weighed_by(spacing.copied().unwrap_or(MEAN_SPACING_MM));
+            let weights: Vec<_> =
+                stretch.readings.iter().map(|reading| reading.weights(weighed_by)).collect();
             let masses: Vec<[f64; 3]> = table
                 .cells
                 .iter()

@@ -54,6 +54,11 @@ impl<'a> Reading<'a> {
         hit.x.is_finite().then_some(Self { hit, says })
     }
 
+    /// Whether a sensor told it, swept along the wall; a probe is put where it is.
+    pub(super) fn sensed(&self) -> bool {
+        !matches!(self.says, Says::Solid | Says::Empty)
+    }
+
     pub(super) fn x_mm(&self) -> f64 {
         self.hit.x.mm()
     }

@@ -1,9 +1,9 @@
 //! Hits near enough to be of one upright, and how well each place of an upright explains all of them together.
 
 use super::extra::Extras;
-use super::model::{DOUBLED, MISSING, Model};
+use super::model::{CHOSEN_BY_CHANCE, DOUBLED, MEAN_SPACING_MM, MISSING, Model};
 use super::reading::{PLIES, Reading};
-use crate::numeric::{ln, normal};
+use crate::numeric::{exp, ln, normal};
 use crate::tolerance::LAYOUT_SD_MM;
 
 /// Hits farther apart than this are never of one upright: a doubled one's two edges and their doubts (derived).
@@ -122,10 +122,22 @@ impl<'a> Stretch<'a> {
         inside.then(|| (cell, at - at.floor()))
     }
 
+    /// The spacing its hits are weighed by. A sensor that is swept along tells of any upright alike; but many hits of one
+    /// were looked for there, and tell no more of how many others there are.
+    pub(super) fn weighed_by(&self, spacing_mm: f64) -> f64 {
+        let sensed = self.readings.iter().filter(|reading| reading.sensed()).count();
+        let sensed = f64::from(u32::try_from(sensed).unwrap_or(u32::MAX));
+        if sensed <= CHOSEN_BY_CHANCE {
+            return spacing_mm;
+        }
+        MEAN_SPACING_MM * exp(ln(spacing_mm / MEAN_SPACING_MM) * CHOSEN_BY_CHANCE / sensed)
+    }
+
     /// How well its hits are explained where uprights are `spacing_mm` apart.
     pub(super) fn table(&self, spacing_mm: f64, layout: &[f64]) -> Table {
         let mut cells = vec![[1.0 - 2.0 * DOUBLED, DOUBLED, DOUBLED]; self.cells];
         let (mut none, mut log_scale) = (1.0, 0.0);
+        let spacing_mm = self.weighed_by(spacing_mm);
         for (reading, fits) in self.readings.iter().zip(&self.fits) {
             let weights = reading.weights(spacing_mm);
             let mut most: f64 = weights.miss * none;

@@ -3,7 +3,7 @@ use super::*;
 use crate::finding::{Finding, Mend, MissingWhat, What};
 
 fn text_of(title: &str, plan: &Plan) -> String {
-    plan_text(&Job { title: title.to_owned(), ..Job::new() }, plan)
+    plan_text(&Job { title: title.to_owned(), ..Job::new() }, plan, None)
 }
 
 #[test]

@@ -1,0 +1,119 @@
+//! Uprights from hits: the bounds of the report, an independent reckoning on a dense grid, and the next probe.
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a failure here is a failed test"
+)]
+
+#[path = "framing/dense.rs"]
+mod dense;
+#[path = "framing/room.rs"]
+mod room;
+
+use room::{Room, mm};
+use strikeline_solver::job::hit::HitKind;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::framing::Known;
+use strikeline_solver::probing::next_probe;
+use strikeline_solver::words;
+
+#[test]
+fn the_report_holds_its_bounds_on_the_seed_held_out() {
+    let report = env!("CARGO_BIN_EXE_report");
+    let out = std::process::Command::new(report).args(["framing", "1000", "untimed"]).output().unwrap();
+    let said = String::from_utf8_lossy(&out.stdout);
+    assert!(out.status.success() && said.ends_with("framing: all bounds held\n"), "{said}");
+}
+
+#[test]
+fn a_report_that_is_short_says_so() {
+    // Three walls are too few for any bound on wrong hits.
+    let report = env!("CARGO_BIN_EXE_report");
+    let out = std::process::Command::new(report).args(["framing", "3", "untimed"]).output().unwrap();
+    let said = String::from_utf8_lossy(&out.stdout);
+    assert!(out.status.code() == Some(1) && said.contains("framing: short: "), "{said}");
+}
+
+#[test]
+fn the_fit_agrees_with_a_dense_grid() {
+    let cases: [&[(HitKind, f64)]; 5] = [
+        &[(HitKind::Centre, 1000.0)],
+        &[(HitKind::Centre, 1000.0), (HitKind::Centre, 1406.0)],
+        &[(HitKind::Centre, 1000.0), (HitKind::LeftEdge, 1385.0), (HitKind::Centre, 2203.0)],
+        &[
+            (HitKind::Centre, 800.0),
+            (HitKind::RightEdge, 1430.0),
+            (HitKind::Centre, 1999.0),
+            (HitKind::Centre, 2150.0),
+        ],
+        &[(HitKind::Wood, 1000.0), (HitKind::Centre, 1450.0), (HitKind::Centre, 1898.0)],
+    ];
+    for hits in cases {
+        let plan = Room::new(hits).plan();
+        let dense = dense::Dense::of(hits);
+        for told in &plan.framing.planes[0].spacings {
+            let (spacing, share) = (told.spacing.map(|spacing| spacing.mm()), told.probability);
+            let exact = dense.share(spacing);
+            assert!((share - exact).abs() < 0.01, "{hits:?}: {spacing:?} told {share}, is {exact}");
+        }
+        for stud in plan.framing.studs.iter().filter(|stud| stud.known != Known::Expected) {
+            let (mean, held) = dense.middle_near(stud.centre.mm(), stud.doubt.mm());
+            let (centre, told) = (stud.centre.mm(), stud.doubt.mm());
+            assert!((centre - mean).abs() < 0.5, "{hits:?}: told {centre}, is {mean}");
+            assert!((0.87..0.93).contains(&held), "{hits:?}: {centre} within {told} holds {held}");
+        }
+    }
+}
+
+fn holes_met(plan: &Plan) -> usize {
+    plan.pieces[0].mount.as_ref().unwrap().holes.iter().filter(|hole| hole.met).count()
+}
+
+#[test]
+fn the_next_probe_is_followed_until_it_says_stop() {
+    // True studs at 1003 and 1410, each 38.1 wide.
+    let inside = |x: f64| [1003.0, 1410.0].iter().any(|stud: &f64| (x - stud).abs() <= 19.05);
+    let mut room = Room::new(&[(HitKind::Centre, 1000.0), (HitKind::Centre, 1406.0)]);
+    let mut probes = 0;
+    while let Some(probe) = next_probe(&room.job(), &room.plan()) {
+        probes += 1;
+        assert!(probes < 15, "{:?}", room.hits);
+        assert!((probe.wood.probability + probe.air.probability - 1.0).abs() < 1e-9);
+        assert_eq!(probe.readings.len(), 2);
+        let x = probe.place.x.mm();
+        room.hits.push((if inside(x) { HitKind::Wood } else { HitKind::Air }, x));
+    }
+    let plan = room.plan();
+    assert_eq!(holes_met(&plan), 4, "{:?}", room.hits);
+    assert!(probes >= 2, "each stud needs a probe of its own");
+    assert_eq!(words::next_probe(&plan, None), "Stop: no probe would change the plan.");
+}
+
+#[test]
+fn a_probe_far_above_or_below_meets_no_hole() {
+    let mut room = Room::new(&[]);
+    for (stud, side) in [(1000.0, -1.0), (1000.0, 1.0), (1406.4, -1.0), (1406.4, 1.0)] {
+        room.hits.push((HitKind::Wood, stud + side * 11.9));
+    }
+    assert_eq!(holes_met(&room.plan()), 4);
+    room.height = mm(1400.0 + 50.0 + 151.0);
+    assert_eq!(holes_met(&room.plan()), 0);
+}
+
+#[test]
+fn where_nothing_is_known_no_probe_is_told() {
+    let room = Room::new(&[]);
+    assert!(next_probe(&room.job(), &room.plan()).is_none());
+}
+
+#[test]
+fn the_next_probe_is_told_in_words_with_both_answers() {
+    let room = Room::new(&[(HitKind::Centre, 1000.0), (HitKind::Centre, 1406.0)]);
+    let plan = room.plan();
+    let probe = next_probe(&room.job(), &plan).unwrap();
+    let told = words::next_probe(&plan, Some(&probe));
+    for part in ["Circuit off", "level line", "Set the bit's stop", "Wood, ", "Air, "] {
+        assert!(told.contains(part), "{part}: {told}");
+    }
+}
