@@ -16,6 +16,7 @@ use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::framing::Known;
 use strikeline_solver::probing::next_probe;
+use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
 #[test]
@@ -53,7 +54,7 @@ fn the_fit_agrees_with_a_dense_grid() {
         let plan = Room::new(hits).plan();
         let dense = dense::Dense::of(hits);
         for told in &plan.framing.planes[0].spacings {
-            let (spacing, share) = (told.spacing.map(|spacing| spacing.mm()), told.probability);
+            let (spacing, share) = (told.spacing.map(Length::mm), told.probability);
             let exact = dense.share(spacing);
             assert!((share - exact).abs() < 0.01, "{hits:?}: {spacing:?} told {share}, is {exact}");
         }

@@ -215,6 +215,8 @@ pub enum What {
     ZeroSize,
     /// No hole of the plate meets a stud.
     NoStudMet,
+    /// A stud of steel is met by metal, which a pipe is too.
+    SteelByMetal,
     /// Fewer studs are met than could be.
     MoreStudsNear {
         /// How many are met.
@@ -302,6 +304,7 @@ impl What {
             Self::Missing { .. } => "missing",
             Self::ZeroSize => "zero_size",
             Self::NoStudMet => "no_stud_met",
+            Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",
             Self::NoBay => "no_bay",

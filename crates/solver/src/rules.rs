@@ -23,6 +23,7 @@ mod no_bay;
 mod no_entry;
 mod no_framing;
 mod no_stud_met;
+mod steel_by_metal;
 mod off_wall;
 mod old_wall;
 mod other_side;
@@ -70,6 +71,7 @@ const RULES: &[Rule] = &[
     plate_over_proud::check,
     lift_room::check,
     no_stud_met::check,
+    steel_by_metal::check,
     more_studs_near::check,
     near_box::check,
     wet_wall::check,

@@ -142,6 +142,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         }
         What::Missing { what } => missing(*what, &piece()),
         What::ZeroSize => format!("{} has a size of nothing; measure it", thing(plan, subject)),
+        What::SteelByMetal => format!(
+            "{} is on studs met by metal and a magnet: pipes, ducts and armoured cable are metal too; make sure that it \
+             is a stud before drilling",
+            plate()
+        ),
         What::NoStudMet => format!("no hole of {} meets a stud", plate()),
         What::MoreStudsNear { studs, most, left, right } => {
             let mut ways = Vec::new();

@@ -148,7 +148,7 @@ impl<'a> Stretch<'a> {
                 }
             }
             none *= weights.miss;
-            if most < 1e-100 || most > 1e100 {
+            if !(1e-100..=1e100).contains(&most) {
                 log_scale += ln(most);
                 none /= most;
                 cells.iter_mut().flatten().for_each(|one| *one /= most);

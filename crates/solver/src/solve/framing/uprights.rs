@@ -131,8 +131,7 @@ pub(super) fn tells_of(reading: &Reading<'_>, centre_mm: f64, model: &Model) -> 
         Says::Left => off + half,
         Says::Right => off - half,
         // A finder of centres tells the middle of a doubled stud as well.
-        Says::Centre => (off.abs() - half).max(0.0),
-        Says::Magnet | Says::Solid | Says::Metal => (off.abs() - half).max(0.0),
+        Says::Centre | Says::Magnet | Says::Solid | Says::Metal => (off.abs() - half).max(0.0),
     };
     away.abs() <= 4.0 * model.sensed_sd_mm
 }
