@@ -199,13 +199,26 @@ fn json_has_the_promised_keys_in_their_order() {
         let answer = json(demo.to_str().unwrap(), &[]);
         assert_eq!(keys(&answer), ["walls"]);
         for wall in list(&answer, "walls") {
-            let of_wall = ["id", "name", "option", "next", "assumed", "pieces", "studs", "marks", "findings"];
+            let of_wall = [
+                "id", "name", "option", "next", "assumed", "pieces", "studs", "spacing", "outliers", "marks",
+                "findings",
+            ];
             assert_eq!(keys(wall), of_wall);
             for assumed in list(wall, "assumed") {
                 assert_eq!(keys(assumed), ["subject", "what", "shown"]);
             }
             for stud in list(wall, "studs") {
-                assert_eq!(keys(stud), ["centre_mm", "left_mm", "right_mm", "doubt_mm"]);
+                assert_eq!(
+                    keys(stud),
+                    ["centre_mm", "left_mm", "right_mm", "doubt_mm", "at_height_mm", "probability", "known"]
+                );
+                assert!(["met", "inferred", "expected"].contains(&stud["known"].as_str().unwrap()), "{stud}");
+            }
+            for spacing in list(wall, "spacing") {
+                assert_eq!(keys(spacing), ["mm", "probability"]);
+            }
+            for outlier in list(wall, "outliers") {
+                assert_eq!(keys(outlier), ["hit", "why"]);
             }
             for finding in list(wall, "findings") {
                 assert_eq!(keys(finding), ["level", "rule", "subject", "text"]);
@@ -223,7 +236,7 @@ fn piece_has_its_keys(piece: &Value) {
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
     for hole in list(piece, "holes") {
-        assert_eq!(keys(hole), ["id", "name", "x_mm", "y_mm", "meets"]);
+        assert_eq!(keys(hole), ["id", "name", "x_mm", "y_mm", "meets", "chance"]);
     }
 }
 
