@@ -14,7 +14,7 @@ const START_BOUND: f64 = 1.3;
 /// Memory, beside an empty window, at most.
 const MEMORY_BOUND: f64 = 1.5;
 /// How often each window is opened, in turn.
-const RUNS: usize = 9;
+const RUNS: usize = 21;
 
 /// Prints the table and says whether the bounds held.
 pub(crate) fn report() -> ExitCode {
