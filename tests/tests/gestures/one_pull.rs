@@ -51,6 +51,25 @@ fn unmeasured() -> Job {
 }
 
 #[test]
+fn a_pull_that_is_typed_faster_than_frames_loses_nothing() {
+    let mut harness = window_on(Session::new(unmeasured(), None));
+    harness.run();
+    let key =
+        |key, modifiers| Event::Key { key, physical_key: None, pressed: true, repeat: false, modifiers };
+    let events = &mut harness.input_mut().events;
+    events.push(key(Key::L, Modifiers::COMMAND));
+    for entry in ["12l", "28 1/4x", "44x", "120e"] {
+        events.extend(entry.chars().map(|letter| Event::Text(letter.to_string())));
+        events.push(key(Key::Enter, Modifiers::NONE));
+    }
+    harness.run_steps(20);
+    let wall = wall(&harness);
+    let hits: Vec<Length> = wall.hits.iter().map(|hit| hit.x.by).collect();
+    assert_eq!(hits, [12.0, 28.25, 44.0].map(inches));
+    assert_eq!(wall.width, Some(inches(120.0)));
+}
+
+#[test]
 fn a_wall_of_ten_features_by_keys_alone_is_one_step() {
     let before = unmeasured();
     let mut harness = pulling(before.clone());

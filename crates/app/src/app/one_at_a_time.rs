@@ -48,7 +48,12 @@ fn is_press(event: &Event) -> bool {
 }
 
 fn moves_focus(event: &Event) -> bool {
-    matches!(event, Event::Key { key: Key::Enter | Key::Tab | Key::Escape, pressed: true, .. })
+    match event {
+        Event::Key { key: Key::Enter | Key::Tab | Key::Escape | Key::F1, pressed: true, .. } => true,
+        // What it asks for may show a field.
+        Event::Key { pressed: true, modifiers, .. } => modifiers.command,
+        _ => false,
+    }
 }
 
 #[cfg(test)]
@@ -87,6 +92,14 @@ mod tests {
         assert_eq!(frames([enter(), enter()].concat()), [2, 2]);
         assert_eq!(frames(vec![key(Key::Tab, true), text("3")]), [1, 1]);
         assert_eq!(frames(vec![Event::PointerGone, key(Key::Tab, true)]), [2]);
+        let command = |key| Event::Key {
+            key,
+            physical_key: None,
+            pressed: true,
+            repeat: false,
+            modifiers: Modifiers::COMMAND,
+        };
+        assert_eq!(frames(vec![text("4"), command(Key::K), text("s"), text("a")]), [1, 1, 2]);
         assert_eq!(frames(Vec::new()), [0; 0]);
     }
 }

@@ -146,6 +146,10 @@ impl Panel {
         }
         ui.add_space(6.0);
         let field = number_id();
+        // Before the field is shown: what is typed in this very frame is for it.
+        if std::mem::take(&mut self.wants_focus) {
+            ui.memory_mut(|memory| memory.request_focus(field));
+        }
         if ui.memory(|memory| memory.has_focus(field)) {
             if let Some(seen) = letter(ui) {
                 self.seen = Some(seen);
@@ -167,9 +171,6 @@ impl Panel {
         });
         let response = response.inner;
         self.is_unread = is_refused::<Length>(ui, field, allowed);
-        if std::mem::take(&mut self.wants_focus) {
-            response.request_focus();
-        }
         response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter))
     }
 

@@ -83,8 +83,8 @@ fn lacking(plan: &Plan, assumed: &Assumed) -> String {
     match assumed.what {
         AssumedWhat::WallWidth(_) => "the wall's width".to_owned(),
         AssumedWhat::WallHeight(_) => "the wall's height".to_owned(),
-        AssumedWhat::LeftEnd => "what the wall's left end is".to_owned(),
-        AssumedWhat::RightEnd => "what the wall's right end is".to_owned(),
+        AssumedWhat::LeftEnd => "the kind of the wall's left end".to_owned(),
+        AssumedWhat::RightEnd => "the kind of the wall's right end".to_owned(),
         AssumedWhat::Width(_) => own("width"),
         AssumedWhat::Height(_) => own("height"),
         AssumedWhat::Drop(_) => {
@@ -97,8 +97,10 @@ fn lacking(plan: &Plan, assumed: &Assumed) -> String {
         AssumedWhat::Thickness(_) => "the thickness in front of the framing".to_owned(),
         AssumedWhat::Proud(_) => format!("how far {} stands proud", thing(plan, &assumed.subject)),
         AssumedWhat::Option => "where the piece goes".to_owned(),
-        AssumedWhat::PlaceAcross => format!("where {} is sideways", thing(plan, &assumed.subject)),
-        AssumedWhat::PlaceUpright => format!("how high {} is", thing(plan, &assumed.subject)),
+        AssumedWhat::PlaceAcross => format!("the place of {} along the wall", thing(plan, &assumed.subject)),
+        AssumedWhat::PlaceUpright => {
+            format!("the height of {} above the floor", thing(plan, &assumed.subject))
+        }
     }
 }
 
@@ -219,6 +221,6 @@ mod tests {
         };
         plan.assumed = all().into_iter().map(moving).collect();
         let text = first_to_measure(&plan);
-        assert!(text.ends_with("see what the wall's left end is and what else is assumed."), "{text}");
+        assert!(text.ends_with("see the kind of the wall's left end and what else is assumed."), "{text}");
     }
 }
