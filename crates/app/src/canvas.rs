@@ -120,6 +120,9 @@ impl Canvas {
         let held = self.drag.as_ref().map(|drag| &drag.handle);
         let held = held.or_else(|| self.field.as_ref().and_then(FigureField::held));
         look.held = held.map(|handle| handle.id.whole());
+        let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
+        // Under a moving hand it would be where it was.
+        look.next_probe = session.next_probe(!is_touched).filter(|_| !is_touched).map(|probe| probe.place);
         let plan = session.plan();
         let scene = self.scene(&session.job, &plan, look);
         let painter = ui.painter_at(canvas);

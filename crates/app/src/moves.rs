@@ -12,6 +12,7 @@ mod hang;
 mod middle_height;
 pub mod one_pull;
 mod piece;
+mod probed;
 mod read_from;
 mod rule;
 pub mod things;
@@ -21,6 +22,7 @@ pub use after_taping::{MovedTape, after_taping};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
+pub use probed::probed;
 pub use read_from::read_from;
 pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,

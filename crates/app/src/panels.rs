@@ -1,6 +1,7 @@
 //! The panels beside the canvas: what was measured on the left, what follows on the right, and what is on top.
 
 pub mod after_taping;
+mod behind;
 pub mod bar;
 pub mod command_list;
 pub mod edit;

@@ -12,6 +12,7 @@ use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
+use strikeline_solver::probing::NextProbe;
 use strikeline_solver::solve::chosen_option;
 use strikeline_solver::subject::{Id, Subject};
 
@@ -74,6 +75,12 @@ impl Session {
         }
         let option = self.option.as_ref().filter(|id| self.shown_wall_has(id));
         self.solved.plan(&self.job, &self.wall, option)
+    }
+
+    /// Where to probe next, as it was when last asked for: not while a hand is on something.
+    pub fn next_probe(&mut self, is_asked: bool) -> Option<Rc<NextProbe>> {
+        let plan = self.plan();
+        self.solved.next_probe(&self.job, &plan, is_asked)
     }
 
     fn shown_wall_has(&self, option: &Id) -> bool {

@@ -1,8 +1,10 @@
-//! The plan of the job as it is: kept with the job it was made from, and made again when that differs.
+//! The plan of the job as it is: kept with the job it was made from, and made again when that differs. The next probe
+//! is kept with its plan.
 
 use std::rc::Rc;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::probing::{self, NextProbe};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 
@@ -10,6 +12,7 @@ use strikeline_solver::subject::Id;
 #[derive(Clone, Debug, Default)]
 pub struct Solved {
     last: Option<Last>,
+    probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
 }
 
 #[derive(Clone, Debug)]
@@ -39,6 +42,16 @@ impl Solved {
             plan: Rc::clone(&plan),
         });
         plan
+    }
+
+    /// The next probe of a job's plan, which takes longer than a frame of a drag has; where it is not asked for, that
+    /// of the plan it was last worked out for.
+    pub fn next_probe(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Option<Rc<NextProbe>> {
+        let is_known = self.probe.as_ref().is_some_and(|(of, _)| Rc::ptr_eq(of, plan));
+        if is_asked && !is_known {
+            self.probe = Some((Rc::clone(plan), probing::next_probe(job, plan).map(Rc::new)));
+        }
+        self.probe.as_ref().and_then(|(_, probe)| probe.clone())
     }
 }
 

@@ -113,7 +113,12 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
     let pale = if stroke == palette.chalk { palette.chalk_pale } else { palette.pale };
     let keeps_fill = matches!(
         item.ink,
-        Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround | Ink::LabelGroundOff
+        Ink::WallFace
+            | Ink::Lumber
+            | Ink::LumberMet
+            | Ink::LumberDoubt
+            | Ink::LabelGround
+            | Ink::LabelGroundOff
     );
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
@@ -135,7 +140,7 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
         Ink::FeatureDetail | Ink::PieceDetail | Ink::Bracket => (p.pale, p.face),
         Ink::Ground | Ink::Hatch => (p.pale, p.pale),
         Ink::Hidden => (p.pencil, p.lumber_tint),
-        Ink::Lumber => (p.lumber, p.lumber_tint),
+        Ink::Lumber | Ink::LumberMet => (p.lumber, p.lumber_tint),
         Ink::LumberCentre | Ink::Hit => (p.lumber, p.lumber),
         Ink::LumberDoubt => (p.lumber_doubt, p.lumber_doubt),
         Ink::PieceTape => (p.tape, p.tape),

@@ -157,6 +157,7 @@ impl Window {
             text_height_mm: text_mm(),
             selected: None,
             held: None,
+            next_probe: None,
         }
     }
 

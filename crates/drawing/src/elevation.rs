@@ -19,7 +19,7 @@ use strikeline_solver::geometry::{Point, Span};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::feature::FeatureKind;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::framing::Stud;
+use strikeline_solver::plan::framing::{Known, Stud};
 use strikeline_solver::subject::Id;
 
 /// Kept free of lines round a figure; less than its distance from its own line.
@@ -52,6 +52,11 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         mount::hung(&mut pen, job, piece);
     }
     marks::marks(&mut pen, plan);
+    if let Some(probe) = look.next_probe {
+        pen.take(plan.wall.whole(), false);
+        let at = pen.at(probe);
+        symbol::next_probe::next_probe(&mut pen, at);
+    }
 
     let frame = scale.paper_rect(plan.survey.outline).shared(scale.shown()).unwrap_or(scale.shown());
     // By importance: what is selected or held by name, the dimensions, all other names.
@@ -90,7 +95,7 @@ fn studs(pen: &mut Pen<'_>, plan: &Plan, on: Option<&Id>) {
         };
         // A stud's subject is the first hit that tells of it: the thing that can be taken hold of.
         let hit = stud.hits.first().cloned().unwrap_or_else(|| plan.wall.clone());
-        pen.take(hit.whole(), false);
+        pen.take(hit.whole(), stud.known == Known::Expected);
         symbol::stud::stud(pen, stud, upright);
     }
 }
@@ -102,6 +107,9 @@ fn hits(pen: &mut Pen<'_>, plan: &Plan) {
         pen.take(hit.id.whole(), false);
         let at = pen.at(Point::new(hit.x, hit.y.unwrap_or(middle)));
         symbol::hit::hit(pen, at, hit.kind);
+        if plan.framing.planes.iter().flat_map(|plane| &plane.outliers).any(|outlier| outlier.hit == hit.id) {
+            symbol::hit::outlier(pen, at);
+        }
     }
 }
 

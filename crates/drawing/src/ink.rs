@@ -29,6 +29,8 @@ pub enum Ink {
     Hatch,
     /// The face of an upright, behind the wall's face.
     Lumber,
+    /// The same where a probe met it.
+    LumberMet,
     /// An upright's centre line.
     LumberCentre,
     /// Where an upright's middle may be: its doubt.
@@ -116,9 +118,12 @@ impl Ink {
     pub fn width_mm(self) -> f64 {
         match self {
             Self::WallEdge | Self::Floor | Self::Piece | Self::ChalkLine => WIDE_MM,
-            Self::FeatureProud | Self::Plate | Self::PieceTape | Self::DimensionTick | Self::Mark => {
-                MEDIUM_MM
-            }
+            Self::FeatureProud
+            | Self::LumberMet
+            | Self::Plate
+            | Self::PieceTape
+            | Self::DimensionTick
+            | Self::Mark => MEDIUM_MM,
             Self::OpenEnd
             | Self::Feature
             | Self::Hidden

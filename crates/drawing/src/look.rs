@@ -1,6 +1,6 @@
 //! In which a window and a sheet differ: scale, the part that shows, text height, what is lit.
 
-use strikeline_solver::geometry::Rect;
+use strikeline_solver::geometry::{Point, Rect};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
 
@@ -19,6 +19,8 @@ pub struct Look {
     pub selected: Option<Subject>,
     /// What is held by a hand just now.
     pub held: Option<Subject>,
+    /// Where to probe next, where that is to be shown.
+    pub next_probe: Option<Point>,
 }
 
 /// Capitals of 2.5 mm, the smallest usual on drawings (ISO 3098, from memory).
@@ -38,6 +40,7 @@ impl Look {
             text_height_mm: TEXT_HEIGHT_MM,
             selected: None,
             held: None,
+            next_probe: None,
         }
     }
 

@@ -205,6 +205,7 @@ mod tests {
             text_height_mm: 3.8,
             selected: None,
             held: None,
+            next_probe: None,
         }
     }
 

@@ -9,6 +9,7 @@ pub(crate) mod hatch;
 pub(crate) mod hidden;
 pub(crate) mod hit;
 pub(crate) mod hole;
+pub(crate) mod next_probe;
 pub(crate) mod opening;
 pub(crate) mod outlet;
 pub(crate) mod port;

@@ -6,6 +6,8 @@ use egui::{Event, Key, Modifiers, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
+use strikeline::session::Session;
+use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::units::{Length, LengthUnit};
 use strikeline_solver::words;
 
@@ -104,4 +106,32 @@ fn the_same_length_in_another_unit_is_kept_as_it_was_typed() {
     assert_eq!((width, width.unit()), (Length::millimetres(3048.0), LengthUnit::Millimetre));
     let shown = harness.get_by_role_and_label(Role::TextInput, "Wall width").value();
     assert_eq!(shown.as_deref(), Some("3048 mm"));
+}
+
+#[test]
+fn an_answer_to_the_next_probe_is_one_tap_and_the_next_follows() {
+    let demo = include_str!("../../../demo-jobs/breakfast_room.ron");
+    let before =
+        strikeline::files::job_file::read_job_text(demo, std::path::Path::new("breakfast")).unwrap().job;
+    let mut harness = window_on(Session::new(before.clone(), None));
+    harness.run();
+    let place = |harness: &mut Harness<'_, App>| {
+        harness.state_mut().session_mut().next_probe(true).map(|probe| probe.place)
+    };
+    let first = place(&mut harness).expect("there is one to begin with");
+    harness.get_by_role_and_label(Role::Button, "Wood").scroll_to_me();
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, "Wood").click();
+    harness.run();
+    let after = job(&harness);
+    assert_eq!(after.walls[0].hits.len(), before.walls[0].hits.len() + 1);
+    let plan = plan(&mut harness);
+    let hit = plan.survey.hits.last().unwrap();
+    assert_eq!(hit.kind, HitKind::Wood);
+    assert!((hit.x - first.x).mm().abs() < 1.0, "where it was to be probed");
+    assert_ne!(place(&mut harness), Some(first), "the next is another, or none");
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    harness.run();
+    assert_eq!(job(&harness), before, "one step");
+    assert_eq!(place(&mut harness), Some(first));
 }

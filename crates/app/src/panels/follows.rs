@@ -1,5 +1,6 @@
 //! What follows: the findings, and the marks in the order of work. Choosing one selects what it is about.
 
+use super::behind::behind;
 use super::measured::section;
 use crate::session::Session;
 use crate::theme;
@@ -19,11 +20,13 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
     // Not while a hand is down: nothing moves then but what it holds.
     let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
     let is_new = !is_touched && session.selected != shown_for;
-    let mut list = List { selected: &session.selected, scrolls: is_new, chosen: None };
+    let selected = session.selected.clone();
+    let mut list = List { selected: &selected, scrolls: is_new, chosen: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
         findings(ui, &mut list, plan);
         assumed(ui, &mut list, plan);
+        behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
     });
@@ -40,7 +43,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
 }
 
 /// The rows while they are shown.
-struct List<'a> {
+pub(super) struct List<'a> {
     selected: &'a Option<Subject>,
     /// Whether the first row that is lit is still to be scrolled to.
     scrolls: bool,
@@ -50,7 +53,7 @@ struct List<'a> {
 
 impl List<'_> {
     /// Shows a row about a subject, and scrolls to the first that is lit where that is due.
-    fn row(&mut self, ui: &mut Ui, id: Id, subject: &Subject, shown: Row<'_>) {
+    pub(super) fn row(&mut self, ui: &mut Ui, id: Id, subject: &Subject, shown: Row<'_>) {
         let response = row(ui, id, shown);
         if shown.is_selected && self.scrolls {
             self.scrolls = false;
@@ -62,7 +65,7 @@ impl List<'_> {
     }
 
     /// Whether what is told about a subject is about what is selected: the same, or one of its parts.
-    fn is_about(&self, subject: &Subject) -> bool {
+    pub(super) fn is_about(&self, subject: &Subject) -> bool {
         self.selected.as_ref().is_some_and(|selected| {
             subject == selected || subject.id == selected.id && selected.part.is_none()
         })

@@ -36,7 +36,12 @@ pub(super) fn paint(item: &Item) -> Paint {
     let (stroke, fill) = plain(item.ink);
     let stays = matches!(
         item.ink,
-        Ink::WallFace | Ink::Lumber | Ink::LumberDoubt | Ink::LabelGround | Ink::LabelGroundOff
+        Ink::WallFace
+            | Ink::Lumber
+            | Ink::LumberMet
+            | Ink::LumberDoubt
+            | Ink::LabelGround
+            | Ink::LabelGroundOff
     );
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
@@ -65,7 +70,7 @@ fn plain(ink: Ink) -> (&'static str, &'static str) {
         Ink::FeatureDetail | Ink::PieceDetail | Ink::Bracket => (PALE, PAPER),
         Ink::Ground | Ink::Hatch => (PALE, PALE),
         Ink::Hidden => (PENCIL, LUMBER_TINT),
-        Ink::Lumber => (LUMBER, LUMBER_TINT),
+        Ink::Lumber | Ink::LumberMet => (LUMBER, LUMBER_TINT),
         Ink::LumberCentre | Ink::Hit => (LUMBER, LUMBER),
         Ink::LumberDoubt => (LUMBER_DOUBT, LUMBER_DOUBT),
         Ink::PieceTape => (TAPE, TAPE),

@@ -8,6 +8,12 @@ use strikeline_solver::job::hit::HitKind;
 /// Half the size of a tick.
 const HALF_MM: f64 = 1.1;
 
+/// Strikes out a hit that is taken for something else than a stud.
+pub(crate) fn outlier(pen: &mut Pen<'_>, at: PaperPoint) {
+    let reach = HALF_MM * 1.9;
+    pen.line(Ink::Hit, at.moved(-reach, reach), at.moved(reach, -reach));
+}
+
 /// Draws a hit at its place.
 pub(crate) fn hit(pen: &mut Pen<'_>, at: PaperPoint, kind: HitKind) {
     let box_ = PaperRect::of(at, at).grown(HALF_MM);
