@@ -111,15 +111,7 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
     let palette = palette(theme);
     let (stroke, fill) = plain(palette, item.ink);
     let pale = if stroke == palette.chalk { palette.chalk_pale } else { palette.pale };
-    let keeps_fill = matches!(
-        item.ink,
-        Ink::WallFace
-            | Ink::Lumber
-            | Ink::LumberMet
-            | Ink::LumberDoubt
-            | Ink::LabelGround
-            | Ink::LabelGroundOff
-    );
+    let keeps_fill = item.ink.keeps_fill();
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
         (Lit::No, true) => Paint { stroke: pale, fill },

@@ -152,6 +152,20 @@ impl Ink {
         }
     }
 
+    /// Whether what it fills stays as it is when it is lit: the outline then says it.
+    #[must_use]
+    pub fn keeps_fill(self) -> bool {
+        matches!(
+            self,
+            Self::WallFace
+                | Self::Lumber
+                | Self::LumberMet
+                | Self::LumberDoubt
+                | Self::LabelGround
+                | Self::LabelGroundOff
+        )
+    }
+
     /// How its lines are broken where nothing is assumed.
     #[must_use]
     pub fn pattern(self) -> Pattern {

@@ -29,6 +29,7 @@ pub use mark::mark;
 pub use mark_name::{mark_name, stage};
 pub use next::next;
 pub use next_probe::next_probe;
+pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;
 pub use things::thing;

@@ -231,8 +231,7 @@ pub(super) fn section(ui: &mut Ui, name: &str) {
 
 /// A name as it stands within a sentence, to stand alone: `the vent` becomes `Vent`.
 pub(super) fn titled(name: &str) -> String {
-    let mut rest = name.strip_prefix("the ").unwrap_or(name).chars();
-    rest.next().into_iter().flat_map(char::to_uppercase).chain(rest).collect()
+    words::capital(name.strip_prefix("the ").unwrap_or(name))
 }
 
 #[cfg(test)]

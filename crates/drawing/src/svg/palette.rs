@@ -34,15 +34,7 @@ pub(super) struct Paint {
 /// The colours of an item.
 pub(super) fn paint(item: &Item) -> Paint {
     let (stroke, fill) = plain(item.ink);
-    let stays = matches!(
-        item.ink,
-        Ink::WallFace
-            | Ink::Lumber
-            | Ink::LumberMet
-            | Ink::LumberDoubt
-            | Ink::LabelGround
-            | Ink::LabelGroundOff
-    );
+    let stays = item.ink.keeps_fill();
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
         (Lit::No, true) => Paint { stroke: paler(stroke), fill },

@@ -5,7 +5,8 @@ use crate::plan::Plan;
 use crate::units::{Length, Mass, MassUnit};
 
 /// The text with its first letter as a capital.
-pub(super) fn capital(text: &str) -> String {
+#[must_use]
+pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -2,6 +2,7 @@
 
 use crate::kinds::{FEATURES, HIDDEN, HITS};
 use crate::moves::things::NewThing;
+use strikeline_solver::words::capital;
 
 /// A list of kinds that the menu opens.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,18 +30,14 @@ impl Kinds {
 
     /// Its entries.
     pub(super) fn entries(self) -> Vec<(NewThing, String)> {
-        let text = |words: &str| {
-            let mut rest = words.chars();
-            rest.next().into_iter().flat_map(char::to_uppercase).chain(rest).collect::<String>()
-        };
         match self {
             Self::Features => {
-                FEATURES.iter().map(|(kind, words)| (NewThing::Feature(*kind), text(words))).collect()
+                FEATURES.iter().map(|(kind, words)| (NewThing::Feature(*kind), capital(words))).collect()
             }
             Self::Hidden => {
-                HIDDEN.iter().map(|(kind, words)| (NewThing::Hidden(*kind), text(words))).collect()
+                HIDDEN.iter().map(|(kind, words)| (NewThing::Hidden(*kind), capital(words))).collect()
             }
-            Self::Hits => HITS.iter().map(|(kind, words)| (NewThing::Hit(*kind), text(words))).collect(),
+            Self::Hits => HITS.iter().map(|(kind, words)| (NewThing::Hit(*kind), capital(words))).collect(),
         }
     }
 }
