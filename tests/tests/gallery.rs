@@ -233,10 +233,28 @@ const STATES: &[State] = &[
             select(harness, |job| job.walls[0].hits[1].id.whole());
         },
     },
+    State {
+        name: "at_wall_level",
+        job: Some("breakfast_room"),
+        hand: |harness| at_wall(harness, "level_line"),
+    },
+    State { name: "at_wall_probe", job: Some("breakfast_room"), hand: |harness| at_wall(harness, "probe") },
+    State { name: "at_wall_hole", job: Some("tall_parlour"), hand: |harness| at_wall(harness, "hole") },
+    State { name: "at_wall_corner", job: Some("garden_kitchen"), hand: |harness| at_wall(harness, "corner") },
+    State { name: "at_wall_find", job: Some("corner_suite"), hand: |harness| at_wall(harness, "sweep") },
 ];
 
 fn first_piece(harness: &mut Shown<'_>) -> String {
     plan(harness).pieces[0].id.to_string()
+}
+
+/// At the wall, on the first mark of which the id tells so.
+fn at_wall(harness: &mut Shown<'_>, part: &str) {
+    let plan = plan(harness);
+    let mark = plan.marks.iter().find(|mark| mark.id.to_string().contains(part));
+    harness.state_mut().session_mut().selected = mark.map(|mark| mark.id.clone());
+    keys(harness, Modifiers::COMMAND, Key::M);
+    harness.run_steps(5);
 }
 
 /// What is selected anywhere is opened in the list.

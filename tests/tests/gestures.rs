@@ -7,6 +7,8 @@
     reason = "a room that is not as written here fails its test"
 )]
 
+#[path = "gestures/at_wall.rs"]
+mod at_wall;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]

@@ -1,6 +1,7 @@
 //! The window: one frame is what was asked for (`logic`), then what the hand does, then
 //! panels, then the canvas (`ui`).
 
+mod at_wall;
 mod commands;
 mod dialog;
 mod left_over;
@@ -198,6 +199,24 @@ impl App {
             .input(|input| input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty());
         !is_touched && !self.canvas.is_held() && !self.panes.is_pulling() && !context.text_edit_focused()
     }
+
+    /// Shows the drawing between what was measured and what follows.
+    fn drawing(&mut self, ui: &mut Ui) {
+        let session = &mut self.session;
+        Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
+        let on_shelf = self.my_shelf.shown(session);
+        sides(ui, session, &mut self.view_state, &mut self.panes, on_shelf, &mut self.queue);
+        let canvas = &mut self.canvas;
+        let view_state = &mut self.view_state;
+        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
+            let plan = session.plan();
+            let height = top_line::height(session, &plan);
+            Panel::top("top line")
+                .exact_size(height)
+                .show(ui, |ui| top_line::ui(ui, session, &plan, &mut self.queue));
+            canvas.ui(ui, session, view_state);
+        });
+    }
 }
 
 /// Narrower than this a window has room for one side panel beside the drawing, in points (chosen: the drawing keeps
@@ -274,20 +293,12 @@ impl eframe::App for App {
             ui.memory_mut(|memory| memory.request_focus(field));
         }
         let session = &mut self.session;
-        if !self.panes.is_pulling() {
+        if !self.panes.is_pulling() && !self.panes.is_at_wall() {
             self.canvas.listen(ui, session, &mut self.view_state);
         }
-        Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
-        let on_shelf = self.my_shelf.shown(session);
-        sides(ui, session, &mut self.view_state, &mut self.panes, on_shelf, &mut self.queue);
-        let canvas = &mut self.canvas;
-        let view_state = &mut self.view_state;
-        CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
-            let plan = session.plan();
-            let height = top_line::height(session, &plan);
-            Panel::top("top line").exact_size(height).show(ui, |ui| top_line::ui(ui, session, &plan));
-            canvas.ui(ui, session, view_state);
-        });
+        if !self.panes.whole(ui, session, &mut self.queue) {
+            self.drawing(ui);
+        }
         self.panes.over(ui, &mut self.queue);
         if let Some(dialog) = self.dialog.take() {
             self.dialog = dialog.ui(ui, &mut self.queue);

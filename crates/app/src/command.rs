@@ -71,6 +71,8 @@ pub enum Command {
 pub enum Pane {
     /// Reading a wall in one pull, in the place of what was measured.
     OnePull,
+    /// One mark at a time over the whole window.
+    AtWall,
     /// My shelf, in the place of what was measured.
     Shelf,
     /// All that can be asked for, with a search.
@@ -101,6 +103,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::Num0), Command::Fit),
         (keys(command, Key::L), Command::Show(Pane::OnePull)),
         (keys(command, Key::B), Command::Show(Pane::Shelf)),
+        (keys(command, Key::M), Command::Show(Pane::AtWall)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

@@ -8,6 +8,7 @@ pub mod dimension;
 pub mod edge;
 mod extent;
 mod leading;
+mod facts;
 mod hang;
 mod middle_height;
 pub mod one_pull;
@@ -19,10 +20,11 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
+pub use facts::{doable, fact_of, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
-pub use probed::probed;
+pub use probed::{probed, seen};
 pub use read_from::read_from;
 pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,

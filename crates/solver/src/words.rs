@@ -22,7 +22,7 @@ mod wish;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cautions::cautions;
-pub use datum::datum;
+pub use datum::{beside, datum};
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};
 pub use mark::mark;
@@ -32,5 +32,6 @@ pub use next_probe::next_probe;
 pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;
+pub use reading::line_end;
 pub use things::thing;
 pub use wish::wish;

@@ -2,6 +2,7 @@
 //! page of keys.
 
 use super::App;
+use super::at_wall::{Asked, AtWall};
 use crate::command::{Command, Pane, Queue};
 use crate::panels::command_list::CommandList;
 use crate::panels::shelf::Shown;
@@ -14,6 +15,7 @@ use strikeline_solver::plan::Plan;
 /// What of it is open.
 #[derive(Debug, Default)]
 pub(super) struct Panes {
+    at_wall: Option<AtWall>,
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
     command_list: Option<CommandList>,
@@ -31,6 +33,7 @@ impl App {
                     self.panes.one_pull = Some(one_pull::Panel::begin(&mut self.session));
                 }
             }
+            Pane::AtWall => self.panes.at_wall = Some(AtWall::begin(&mut self.session)),
             Pane::Shelf => {
                 self.view_state.side = Side::Measured;
                 // What was read until now is in the job.
@@ -45,6 +48,25 @@ impl App {
 }
 
 impl Panes {
+    /// Shows the mark at which one is at the wall, over the whole window; false where one is not there.
+    pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
+        let Some(at_wall) = &mut self.at_wall else { return false };
+        let asked = at_wall.ui(ui, session);
+        if asked == Asked::OnePull {
+            queue.push(Command::Show(Pane::OnePull));
+        }
+        if asked != Asked::Nothing {
+            self.at_wall = None;
+            ui.request_repaint();
+        }
+        true
+    }
+
+    /// Whether one is at the wall.
+    pub(super) fn is_at_wall(&self) -> bool {
+        self.at_wall.is_some()
+    }
+
     /// Whether something stands before the window.
     pub(super) fn is_modal(&self) -> bool {
         self.command_list.is_some() || self.key_page

@@ -6,7 +6,6 @@ use egui::accesskit::{Action, Role};
 use egui::{Id, Pos2, Rect, Sense, Ui, Vec2, WidgetInfo};
 use strikeline_drawing::dimension::{About, GapSide, ReadPlace};
 use strikeline_drawing::scene::Scene;
-use strikeline_solver::geometry::Direction;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, ReadingDatum};
@@ -125,9 +124,9 @@ pub fn from_where(job: &Job, plan: &Plan, about: &About) -> String {
             let Some(reading) = reading else { return String::new() };
             match (&reading.close, about) {
                 (Some(close), About::Close { .. }) => {
-                    format!("{}, its check", beside(plan, close.direction, &close.from))
+                    format!("{}, its check", words::beside(plan, close.direction, &close.from))
                 }
-                _ => beside(plan, reading.direction, &reading.from),
+                _ => words::beside(plan, reading.direction, &reading.from),
             }
         }
         About::Gap { piece, side } => {
@@ -149,19 +148,9 @@ pub fn from_where(job: &Job, plan: &Plan, about: &About) -> String {
         About::Width(_) => "wide".to_owned(),
         About::Height(_) => "high".to_owned(),
         About::Read { thing, place } => read_from(job, plan, thing, *place)
-            .map(|(direction, from)| beside(plan, direction, &from))
+            .map(|(direction, from)| words::beside(plan, direction, &from))
             .unwrap_or_default(),
     }
-}
-
-fn beside(plan: &Plan, direction: Direction, from: &ReadingDatum) -> String {
-    let way = match direction {
-        Direction::Left => "left of",
-        Direction::Right => "right of",
-        Direction::Up => "above",
-        Direction::Down => "below",
-    };
-    format!("{way} {}", words::datum(plan, from))
 }
 
 fn find<'a>(plan: &'a Plan, id: &strikeline_solver::subject::Subject) -> Option<&'a Mark> {

@@ -1,7 +1,9 @@
 //! What a probe met, written into the job at the place that was to be probed.
 
+use super::things::{self, NewThing};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::place::{AcrossReading, UprightReading};
 use strikeline_solver::plan::Plan;
@@ -13,16 +15,38 @@ use strikeline_solver::units::Length;
 pub fn probed(job: &Job, plan: &Plan, place: Point, met: HitKind) -> Job {
     let mut after = job.clone();
     let id = after.give_id("hit");
-    let whole = |length: Length| {
-        let length = plan.style.length_of(plan.style.steps(length)).max(Length::default());
-        length.quantised().with_unit(plan.style.graduation.unit())
-    };
-    let x = AcrossReading::from_left(whole(place.x - plan.survey.outline.left));
-    let y = UprightReading::from_floor(whole(place.y - plan.survey.floor.y_at(place.x)));
+    let (x, y) = read(plan, place);
     if let Some(wall) = after.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.hits.push(Hit { id, kind: met, x, y: Some(y) });
     }
     after
+}
+
+/// The job with something seen in the wall at a place, as far as it is seen there: what runs from floor to ceiling has
+/// no height.
+#[must_use]
+pub fn seen(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
+    let (mut after, id) = things::with_new(job, plan, NewThing::Hidden(kind), Some(place));
+    let (x, y) = read(plan, place);
+    let hidden = after.walls.iter_mut().flat_map(|wall| &mut wall.hidden).find(|hidden| hidden.id == id);
+    if let Some(hidden) = hidden {
+        hidden.across.centre = Some(x);
+        hidden.upright.centre = hidden.upright.centre.take().map(|_| y);
+        hidden.known_by = Some(KnownBy::Seen);
+    }
+    after
+}
+
+/// A place as read from the wall's left end and from the floor there, in whole graduations.
+fn read(plan: &Plan, place: Point) -> (AcrossReading, UprightReading) {
+    let whole = |length: Length| {
+        let length = plan.style.length_of(plan.style.steps(length)).max(Length::default());
+        length.quantised().with_unit(plan.style.graduation.unit())
+    };
+    (
+        AcrossReading::from_left(whole(place.x - plan.survey.outline.left)),
+        UprightReading::from_floor(whole(place.y - plan.survey.floor.y_at(place.x))),
+    )
 }
 
 #[cfg(test)]
@@ -42,6 +66,10 @@ mod tests {
         let half = Length::inches(1.0 / 32.0).mm() + 1e-6;
         assert!((hit.x - place.x).mm().abs() <= half && (hit.y.unwrap() - place.y).mm().abs() <= half);
         assert_eq!(after.walls[0].hits.len(), job.walls[0].hits.len() + 1);
+        let with_pipe = seen(&job, &before, place, HiddenKind::Pipe);
+        let pipe = with_pipe.walls[0].hidden.last().unwrap();
+        assert_eq!(pipe.across.centre.as_ref().unwrap().by, Length::inches(33.0625).quantised());
+        assert_eq!(pipe.upright.centre, None, "it runs on");
         assert_eq!(job.clone(), super::super::sample::job(), "nothing else is changed");
     }
 }

@@ -1,6 +1,7 @@
 //! Over the elevation: what to do now, where each piece goes, and the options to choose between.
 
 use super::edit::{Ask, HANG, Names, perform};
+use crate::command::{Command, Pane, Queue};
 use crate::moves::things::letter;
 use crate::session::Session;
 use crate::theme;
@@ -30,14 +31,20 @@ pub fn height(session: &Session, plan: &Plan) -> f32 {
 
 /// Shows what to do now, which must never be scrolled out of sight, then the line of each piece and what it wishes
 /// for.
-pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan) {
+pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, queue: &mut Queue) {
     options(ui, session, plan);
     let room = ui.available_size();
     ui.horizontal_top(|ui| {
         let told = egui::vec2(room.x - super::after_taping::WIDTH, room.y);
         let layout = egui::Layout::top_down(egui::Align::LEFT);
         ui.allocate_ui_with_layout(told, layout, |ui| self::told(ui, session, plan));
-        super::after_taping::button(ui, session, plan);
+        ui.vertical(|ui| {
+            super::after_taping::button(ui, session, plan);
+            let size = egui::vec2(ui.available_width().min(super::after_taping::WIDTH), theme::TOUCH + 6.0);
+            if !plan.marks.is_empty() && ui.add(egui::Button::new("At the wall").min_size(size)).clicked() {
+                queue.push(Command::Show(Pane::AtWall));
+            }
+        });
     });
 }
 

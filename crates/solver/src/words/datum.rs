@@ -2,6 +2,7 @@
 
 use super::mark_name;
 use super::things::{left_end, right_end, thing};
+use crate::geometry::Direction;
 use crate::plan::Plan;
 use crate::plan::mark::ReadingDatum;
 
@@ -20,6 +21,18 @@ pub fn datum(plan: &Plan, datum: &ReadingDatum) -> String {
         },
         ReadingDatum::Nothing => "the middle of the wall's nearest end".to_owned(),
     }
+}
+
+/// On which side of a datum something is: `right of the left corner`, `above the floor`.
+#[must_use]
+pub fn beside(plan: &Plan, direction: Direction, from: &ReadingDatum) -> String {
+    let side = match direction {
+        Direction::Left => "left of",
+        Direction::Right => "right of",
+        Direction::Up => "above",
+        Direction::Down => "below",
+    };
+    format!("{side} {}", datum(plan, from))
 }
 
 #[cfg(test)]

@@ -29,7 +29,8 @@ pub(super) fn line_readings(plan: &Plan, readings: &[Reading]) -> Option<String>
 }
 
 /// Which end of a level line a reading is taken at.
-pub(super) fn line_end(mark: &Mark, reading: &Reading) -> Option<&'static str> {
+#[must_use]
+pub fn line_end(mark: &Mark, reading: &Reading) -> Option<&'static str> {
     let (left, right) = mark.line.filter(|_| mark.what == MarkWhat::LevelLine)?;
     if reading.direction.axis() != Axis::Upright {
         return None;

@@ -1,0 +1,62 @@
+//! The readings of a mark in figures as large as the window allows, each with its close under it.
+
+use crate::theme;
+use crate::widgets::unbroken::unbroken;
+use egui::{Label, RichText, Ui};
+use strikeline_drawing::font::Weight;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::mark::{Mark, MarkWhat, Reading};
+use strikeline_solver::words;
+
+/// The least size of a figure, in points: 15 mm at 96 points to the inch, which is read from 2 m (chosen).
+const LEAST: f32 = 57.0;
+/// The largest: past it the words have no room (chosen).
+const MOST: f32 = 150.0;
+/// What each reading's words take under its figure, and what the sentence takes at the end, in points.
+const WORDS: f32 = 74.0;
+const SENTENCE: f32 = 130.0;
+
+/// Shows them. A mark that is assumed shows none: it is not to be struck.
+pub(super) fn figures(ui: &mut Ui, plan: &Plan, mark: &Mark) {
+    if mark.assumed {
+        return;
+    }
+    let depth = match &mark.what {
+        MarkWhat::Probe { depth, .. } => *depth,
+        _ => None,
+    };
+    let count = mark.readings.len() + usize::from(depth.is_some());
+    let each = (ui.clip_rect().bottom() - ui.cursor().top() - SENTENCE) / count.max(1) as f32 - WORDS;
+    // A line is two fifths higher than its letters.
+    let size = (each / 1.4).clamp(LEAST, MOST);
+    if let Some(depth) = depth {
+        figure(ui, size, &plan.style.print(depth), "the stop on the bit: no deeper", None);
+    }
+    for reading in &mark.readings {
+        let shown = plan.style.print_steps(reading.steps);
+        let beside = words::beside(plan, reading.direction, &reading.from);
+        let beside = match words::line_end(mark, reading) {
+            Some(end) => format!("{beside}, at its {end} end"),
+            None => beside,
+        };
+        figure(ui, size, &shown, &beside, close(plan, reading).as_deref());
+    }
+}
+
+/// The check from the other side, as short as it can be told.
+fn close(plan: &Plan, reading: &Reading) -> Option<String> {
+    let close = reading.close.as_ref()?;
+    let shown = plan.style.print_steps(close.closing.second);
+    Some(format!("closes with {shown} {}", words::beside(plan, close.direction, &close.from)))
+}
+
+fn figure(ui: &mut Ui, size: f32, shown: &str, beside: &str, close: Option<&str>) {
+    let font = theme::font(size, Weight::Semibold);
+    ui.add(Label::new(RichText::new(unbroken(shown)).font(font)).wrap());
+    ui.add(Label::new(RichText::new(unbroken(beside)).size(22.0)).wrap());
+    if let Some(close) = close {
+        let quiet = theme::quiet(ui.theme());
+        ui.add(Label::new(RichText::new(unbroken(close)).size(22.0).color(quiet)).wrap());
+    }
+    ui.add_space(8.0);
+}
