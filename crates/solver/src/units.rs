@@ -9,6 +9,32 @@ mod base {
     ISQ!(uom::si, f64, (millimeter, kilogram, second, ampere, kelvin, mole, candela));
 }
 
+/// Units by the pound-force as it is defined, 0.453 592 37 kg by 9.806 65 m/s^2 (NIST SP 811, Appendix B.8): uom
+/// rounds it up to seven digits, which is more than a second working of the same formula is off.
+mod pound_force {
+    #![allow(missing_docs, unreachable_pub, reason = "the macro's own items")]
+    uom::unit! {
+        system: uom::si;
+        quantity: uom::si::force;
+        @exact: 4.448_221_615_260_5; "lbf", "pound-force", "pounds-force";
+    }
+    pub mod by_inch {
+        uom::unit! {
+            system: uom::si;
+            quantity: uom::si::surface_tension;
+            @exact: 4.448_221_615_260_5 / 2.54_E-2; "lbf/in", "pound-force per inch", "pounds-force per inch";
+        }
+    }
+    pub mod by_square_inch {
+        uom::unit! {
+            system: uom::si;
+            quantity: uom::si::pressure;
+            @exact: 4.448_221_615_260_5 / 6.4516_E-4; "lbf/in^2", "pound-force per square inch",
+                "pounds-force per square inch";
+        }
+    }
+}
+
 use std::cmp::Ordering;
 use std::ops::{Add, AddAssign, Div, Mul, Neg, Sub, SubAssign};
 use uom::si as u;
@@ -111,7 +137,7 @@ quantity! {
         /// Newtons.
         Newton: newtons, n, u::force::newton;
         /// Pounds-force.
-        PoundForce: pounds_force, lbf, u::force::pound_force;
+        PoundForce: pounds_force, lbf, pound_force::exact;
     }
 }
 
@@ -123,7 +149,7 @@ quantity! {
         /// Megapascals, newtons per square millimetre.
         Megapascal: megapascals, mpa, u::pressure::megapascal;
         /// Pounds-force per square inch.
-        Psi: psi, in_psi, u::pressure::pound_force_per_square_inch;
+        Psi: psi, in_psi, pound_force::by_square_inch::exact;
     }
 }
 
@@ -136,7 +162,7 @@ quantity! {
         /// Newtons per millimetre.
         NewtonPerMillimetre: newtons_per_millimetre, n_per_mm, u::surface_tension::kilonewton_per_meter;
         /// Pounds-force per inch.
-        PoundForcePerInch: pounds_force_per_inch, lbf_per_in, u::surface_tension::pound_force_per_inch;
+        PoundForcePerInch: pounds_force_per_inch, lbf_per_in, pound_force::by_inch::exact;
     }
 }
 
@@ -203,13 +229,12 @@ mod tests {
 
     #[test]
     fn known_conversions_hold() {
-        // NIST SP 811, Appendix B.8: pound 0.453 592 37 kg; pound-force 4.448 222 N; psi 6.894 757 kPa.
-        assert!((Mass::pounds(1.0).kg() - 0.453_592_37).abs() < 1e-7, "{}", Mass::pounds(1.0).kg());
-        assert!((Force::pounds_force(1.0).n() - 4.448_222).abs() < 1e-6, "{}", Force::pounds_force(1.0).n());
-        assert!((Stress::psi(1.0).mpa() - 0.006_894_757).abs() < 1e-9, "{}", Stress::psi(1.0).mpa());
-        // 4.448 222 N over 25.4 mm.
-        let per_inch = ForcePerLength::pounds_force_per_inch(1.0).n_per_mm();
-        assert!((per_inch - 0.175_126_8).abs() < 1e-7, "{per_inch}");
+        // NIST SP 811, Appendix B.8: pound 0.453 592 37 kg; pound-force 4.448 221 615 260 5 N, exactly.
+        let near = |got: f64, want: f64, by: f64| assert!((got / want - 1.0).abs() < by, "{got}, not {want}");
+        near(Mass::pounds(1.0).kg(), 0.453_592_37, 1e-7);
+        near(Force::pounds_force(1.0).n(), 4.448_221_615_260_5, 1e-15);
+        near(Stress::psi(1.0).mpa(), 4.448_221_615_260_5 / 645.16, 1e-15);
+        near(ForcePerLength::pounds_force_per_inch(1.0).n_per_mm(), 4.448_221_615_260_5 / 25.4, 1e-15);
     }
 
     #[test]
