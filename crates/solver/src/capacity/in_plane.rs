@@ -2,7 +2,7 @@
 //! one across for each fastener, 1 or 0.
 //!
 //! Where a fastener carries along its stud only, turning is borne as up-and-down forces by two studs, and where
-//! it stands within its stud is no lever: fasteners of one stud act at their common middle.
+//! it stands within its stud is no lever: all fasteners of that stud act at their common middle.
 
 use super::seat::{SAME_ROW_MM, Seat};
 use super::why::{Known, Why};
@@ -207,18 +207,16 @@ impl Plane {
     }
 }
 
-/// Where a fastener acts sideways: at its own place, or where it carries along only at the middle of those of
-/// its stud that do.
+/// Where a fastener's up-and-down force acts: at its own place; but where a fastener of its stud carries along
+/// only, all of that stud that carry along act at their common middle (chosen: of two readings of mixed studs the
+/// one that counts no lever within a stud).
 fn lever_x_mm(seats: &[Seat], seat: &Seat) -> f64 {
-    if seat.across || !seat.along {
+    let beside = || seats.iter().filter(|other| other.stud == seat.stud && other.along);
+    if !seat.along || beside().all(|other| other.across) {
         return seat.x_mm;
     }
-    let (mut sum, mut count) = (0.0, 0.0);
-    for other in seats.iter().filter(|other| other.stud == seat.stud && other.along && !other.across) {
-        sum += other.x_mm;
-        count += 1.0;
-    }
-    if count > 0.0 { sum / count } else { seat.x_mm }
+    let (sum, count) = beside().fold((0.0, 0.0), |(sum, count), other| (sum + other.x_mm, count + 1.0));
+    sum / count
 }
 
 fn mm(symbol: &'static str, value: f64, label: Label) -> Put {

@@ -53,6 +53,20 @@ fn offsets_within_one_stud_are_no_lever() {
 }
 
 #[test]
+fn one_fastener_that_carries_across_makes_no_lever_within_its_stud() {
+    // A lag near the edge of a wide face carries along only, its neighbour both ways: 30 aside and 100 above one
+    // another they would hold 6 N m as 200 N up and 200 N down, by a lever that no rule grants.
+    let mixed = [lag(0, 0.0, 0.0), Seat { across: true, ..lag(0, 30.0, 100.0) }];
+    let turned = load(100.0, 100.0 * 15.0 + 6000.0, 0.0, None);
+    assert_eq!(asked(&mixed, 0, &turned), Err(Why::Turns { nmm: 6000.0 }));
+    // A second one that carries across takes it as two sideways forces, 100 apart.
+    let held = [mixed[0], mixed[1], Seat { across: true, ..lag(0, 0.0, 0.0) }];
+    let turned = load(90.0, 90.0 * 10.0 + 6000.0, 0.0, None);
+    let shear = asked(&held, 1, &turned).unwrap();
+    assert!((shear.along_n + 30.0).abs() < 1e-9 && (shear.across_n.abs() - 60.0).abs() < 1e-9, "{shear:?}");
+}
+
+#[test]
 fn screws_that_carry_across_hold_a_plate_on_one_stud() {
     let screw = |y_mm| Seat { across: true, ..lag(0, 0.0, y_mm) };
     let shear = asked(&[screw(100.0), screw(-100.0)], 0, &load(100.0, 5000.0, 0.0, None)).unwrap();
