@@ -1,11 +1,14 @@
 //! Fasteners and groups worked a second time, from the published rules alone, and held against the product.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a failure here is a failed test")]
-#![allow(dead_code, reason = "the comparison that uses the rest comes next")]
 
 #[path = "second/demand.rs"]
 mod demand;
+#[path = "second/dice.rs"]
+mod dice;
 #[path = "second/embedment.rs"]
 mod embedment;
+#[path = "second/group.rs"]
+mod group;
 #[path = "second/in_plane.rs"]
 mod in_plane;
 #[path = "second/metal_and_concrete.rs"]
@@ -14,7 +17,14 @@ mod metal_and_concrete;
 mod ordinary;
 #[path = "second/out_of_plane.rs"]
 mod out_of_plane;
+#[path = "second/single.rs"]
+mod single;
 #[path = "second/sizes.rs"]
 mod sizes;
+#[path = "second/tally.rs"]
+mod tally;
 #[path = "second/wood.rs"]
 mod wood;
+
+/// A pound-force in newtons: 0.453 592 37 kg by standard gravity, exactly.
+const N_PER_LBF: f64 = 4.448_221_615_260_5;

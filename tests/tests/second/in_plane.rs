@@ -11,17 +11,28 @@ pub(crate) struct Held {
     pub(crate) along: f64,
 }
 
+/// Up to this a turning that nothing carries is none, N mm: half a newton metre. A choice of the product.
+const NO_TURNING_NMM: f64 = 500.0;
+
+/// Fasteners that stand within this of one another, root mean square, are no lever (chosen, as one row is).
+const NO_LEVER_MM: f64 = 1.0;
+
 /// The force the plate puts on each fastener, across and along, in N, under a force and its moment about the
 /// origin. None: the plate would move.
 pub(crate) fn shares_n(held: &[Held], across_n: f64, along_n: f64, moment_nmm: f64) -> Option<Vec<[f64; 2]>> {
-    let lever: Vec<f64> = held.iter().map(|h| lever_mm(held, h)).collect();
-    // Lengths over the widest reach, so that shifts and turns weigh alike.
-    let reach = held.iter().zip(&lever).fold(1.0_f64, |r, (h, x)| r.max(x.abs()).max(h.y_mm.abs()));
+    // All lengths from the middle of the places, over the widest reach from there, so that shifts and turns
+    // weigh alike.
+    let count = held.len() as f64;
+    let levers: Vec<f64> = held.iter().map(|h| lever_mm(held, h)).collect();
+    let middle_x = levers.iter().sum::<f64>() / count;
+    let middle_y = held.iter().map(|h| h.y_mm).sum::<f64>() / count;
+    let off: Vec<[f64; 2]> =
+        held.iter().zip(&levers).map(|(h, x)| [x - middle_x, h.y_mm - middle_y]).collect();
+    let reach = off.iter().flatten().fold(1.0_f64, |r, v| r.max(v.abs()));
     let mut rows = [[0.0; 4]; 3];
-    for (h, x) in held.iter().zip(&lever) {
-        let (x, y) = (x / reach, h.y_mm / reach);
-        // Along the wall it moves by (1, 0, -y), up by (0, 1, x), of (shift across, shift along, turn).
-        for (stiff, by) in [(h.across, [1.0, 0.0, -y]), (h.along, [0.0, 1.0, x])] {
+    for (h, [x, y]) in held.iter().zip(&off) {
+        // It moves across by (1, 0, -y) and along by (0, 1, x) of shift across, shift along and turn.
+        for (stiff, by) in [(h.across, [1.0, 0.0, -y / reach]), (h.along, [0.0, 1.0, x / reach])] {
             for i in 0..3 {
                 for j in 0..3 {
                     rows[i][j] += stiff * by[i] * by[j];
@@ -29,64 +40,52 @@ pub(crate) fn shares_n(held: &[Held], across_n: f64, along_n: f64, moment_nmm: f
             }
         }
     }
-    rows[0][3] = across_n;
-    rows[1][3] = along_n;
-    rows[2][3] = moment_nmm / reach;
-    let [dx, dy, turn] = settle(rows)?;
-    let share =
-        |h: &Held, x: f64| [h.across * (dx - turn * h.y_mm / reach), h.along * (dy + turn * x / reach)];
-    Some(held.iter().zip(&lever).map(|(h, x)| share(h, *x)).collect())
+    let moment = moment_nmm - along_n * middle_x + across_n * middle_y;
+    for (row, load) in rows.iter_mut().zip([across_n, along_n, moment / reach]) {
+        row[3] = load;
+    }
+    let stiff: f64 = held.iter().map(|h| h.across + h.along).sum();
+    let least_turn = stiff * (NO_LEVER_MM / reach).powi(2);
+    let [dx, dy, turn] = settle(rows, [0.0, 0.0, least_turn], [0.0, 0.0, NO_TURNING_NMM / reach])?;
+    let share = |(h, [x, y]): (&Held, &[f64; 2])| {
+        [h.across * (dx - turn * y / reach), h.along * (dy + turn * x / reach)]
+    };
+    Some(held.iter().zip(&off).map(share).collect())
 }
 
-/// Where a fastener pulls up or down: the middle of those used in its stud.
+/// Where a fastener pulls up or down: at its own place; but offsets within a stud are no lever where one of its
+/// fasteners carries along only, so there all that carry along do it at their common middle.
 fn lever_mm(held: &[Held], of: &Held) -> f64 {
-    if of.stud.is_none() {
+    let same: Vec<&Held> =
+        held.iter().filter(|h| of.stud.is_some() && h.stud == of.stud && h.along > 0.0).collect();
+    if of.along == 0.0 || same.iter().all(|h| h.across > 0.0) {
         return of.x_mm;
     }
-    let same: Vec<f64> = held.iter().filter(|h| h.stud == of.stud).map(|h| h.x_mm).collect();
-    same.iter().sum::<f64>() / same.len() as f64
+    same.iter().map(|h| h.x_mm).sum::<f64>() / same.len() as f64
 }
 
-/// Solves three equations, the largest pivot first. A way to move that nothing holds is left at rest where
-/// nothing drives it, and is no answer where something does.
-fn settle(mut rows: [[f64; 4]; 3]) -> Option<[f64; 3]> {
-    let stiffest = rows.iter().flat_map(|r| &r[..3]).fold(0.0_f64, |m, v| m.max(v.abs()));
-    let driven = rows.iter().fold(0.0_f64, |m, r| m.max(r[3].abs()));
-    let mut pivots: Vec<(usize, usize)> = Vec::new();
-    loop {
-        let free = |n: usize, taken: &[usize]| !taken.contains(&n);
-        let used_rows: Vec<usize> = pivots.iter().map(|p| p.0).collect();
-        let used_columns: Vec<usize> = pivots.iter().map(|p| p.1).collect();
-        let mut best = (0.0, 0, 0);
-        for (i, row) in rows.iter().enumerate().filter(|(i, _)| free(*i, &used_rows)) {
-            for (j, v) in row[..3].iter().enumerate().filter(|(j, _)| free(*j, &used_columns)) {
-                if v.abs() > best.0 {
-                    best = (v.abs(), i, j);
-                }
-            }
-        }
-        let (size, at, column) = best;
-        if size <= stiffest * 1e-9 {
-            let idle = (0..3).filter(|i| free(*i, &used_rows)).all(|i| rows[i][3].abs() <= driven * 1e-9);
-            if !idle {
+/// Solves for shift across, shift along and turn, in this order. What is no stiffer than `least` holds nothing:
+/// it is left at rest where no more than `idle` drives it, and there is no answer where more does.
+fn settle(mut rows: [[f64; 4]; 3], least: [f64; 3], idle: [f64; 3]) -> Option<[f64; 3]> {
+    let mut moves = [false; 3];
+    for at in 0..3 {
+        let pivot = rows[at];
+        if pivot[at] <= least[at] {
+            if pivot[3].abs() > idle[at] {
                 return None;
             }
-            break;
+            continue;
         }
-        let pivot = rows[at];
+        moves[at] = true;
         for (i, row) in rows.iter_mut().enumerate() {
             if i != at {
-                let by = row[column] / pivot[column];
+                let by = row[at] / pivot[at];
                 for (cell, over) in row.iter_mut().zip(pivot) {
                     *cell -= by * over;
                 }
             }
         }
-        pivots.push((at, column));
     }
-    let mut answer = [0.0; 3];
-    for (row, column) in pivots {
-        answer[column] = rows[row][3] / rows[row][column];
-    }
-    Some(answer)
+    let answer = |at: usize| if moves[at] { rows[at][3] / rows[at][at] } else { 0.0 };
+    Some([answer(0), answer(1), answer(2)])
 }

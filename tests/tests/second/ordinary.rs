@@ -4,9 +4,7 @@
 use super::demand::{Mount, Piece, cases};
 use super::in_plane::{Held, shares_n};
 use super::out_of_plane::{Edges, pulls_n};
-use super::{embedment, sizes, wood};
-
-const N_PER_LBF: f64 = 4.448_221_615_260_5;
+use super::{N_PER_LBF, embedment, sizes, wood};
 
 /// Display 60 mm deep at 40 mm, 5/16 x 3 lags in studs 406 mm apart, G 0.36, plate 0.075 in; the worst use.
 fn worst(kg: f64, w: f64, h: f64, rows: &[f64], studs: &[f64], gap_in: f64, mount: Mount) -> Option<f64> {

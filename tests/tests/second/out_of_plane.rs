@@ -48,9 +48,6 @@ fn one_way(
     let edge = if way > 0.0 { plate.low_mm } else { -plate.high_mm };
     let pivot = if one_row { edge } else { pressed };
     let lever = pulled - pivot;
-    if lever <= 0.0 {
-        return None;
-    }
     let moment: f64 = loads
         .iter()
         .map(|l| {
@@ -61,7 +58,11 @@ fn one_way(
         })
         .filter(|m| *m > 0.0)
         .sum();
+    // One row at the plate's very edge leans on nothing; that matters only where something tips it.
+    if moment > 0.0 && lever <= ONE_ROW_MM {
+        return None;
+    }
     let row: Vec<bool> = s.iter().map(|v| pulled - v <= ONE_ROW_MM).collect();
     let count = row.iter().filter(|r| **r).count() as f64;
-    Some(row.iter().map(|r| if *r { moment / lever / count } else { 0.0 }).collect())
+    Some(row.iter().map(|r| if *r && moment > 0.0 { moment / lever / count } else { 0.0 }).collect())
 }

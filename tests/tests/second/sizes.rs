@@ -37,6 +37,9 @@ pub(crate) fn lag_thread_in(length_in: f64) -> f64 {
         [(1.0, 0.75), (1.5, 1.25), (2.0, 1.5), (2.5, 1.75), (3.0, 2.0), (4.0, 2.5), (5.0, 3.0), (6.0, 3.5)];
     match printed.iter().find(|(length, _)| (length - length_in).abs() < 1e-9) {
         Some((_, thread)) => *thread,
+        // "Otherwise L/2 + 1/2" would give a lag just above 1 in more thread than the one of 1 in; from there to
+        // 1-1/2 in the printed thread of the shorter is kept, on the safe side.
+        None if length_in < 1.5 => 0.75,
         None => (length_in / 2.0 + 0.5).min(6.0),
     }
 }
