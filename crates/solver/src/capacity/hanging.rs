@@ -110,7 +110,7 @@ impl Hanging {
         match (posture, self.manner) {
             (Posture::Swung { arm_deg, face_deg }, Manner::Arm { hinge_x_mm, reach_mm, .. }) => {
                 // The piece's centre of mass goes round at reach plus its own depth; the rest about it.
-                let centre_mm = self.masses.first().map_or(self.depth_mm / 2.0, |piece| piece.from_back_mm);
+                let centre_mm = self.centre_from_back_mm();
                 let radius = reach_mm + centre_mm;
                 let (arm, face) = (Angle::degrees(arm_deg), Angle::degrees(face_deg));
                 let ahead = from_back_mm - centre_mm;
@@ -131,6 +131,17 @@ impl Hanging {
             }
             _ => Spot { x_mm: middle_mm + right_mm, y_mm, z_mm: self.stand_off_mm + from_back_mm },
         }
+    }
+
+    /// How far in front of its back the piece's own centre of mass is.
+    fn centre_from_back_mm(&self) -> f64 {
+        self.masses.first().map_or(self.depth_mm / 2.0, |piece| piece.from_back_mm)
+    }
+
+    /// Whether a turn of its face moves anything that weighs.
+    pub(super) fn turns_unevenly(&self) -> bool {
+        let centre_mm = self.centre_from_back_mm();
+        self.masses.iter().any(|mass| mass.right_mm != 0.0 || mass.from_back_mm != centre_mm)
     }
 
     /// A pull straight out, at its place.

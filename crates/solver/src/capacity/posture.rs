@@ -48,11 +48,14 @@ pub fn names(hanging: &Hanging) -> Known<Vec<CaseName>> {
         Manner::Arm { hinge_deg, head_deg, .. } => {
             let head = head_deg.unwrap_or(TURNS_NOT_GIVEN_DEG).min(90.0);
             for arm_deg in swings(hinge_deg) {
-                let facing = Posture::Swung { arm_deg, face_deg: 0.0 };
-                hung.push(facing);
-                pulled(facing, &[PullAt::OutTop, PullAt::OutBottom, PullAt::OutHinge]);
                 for face_deg in faces(arm_deg, head) {
-                    pulled(Posture::Swung { arm_deg, face_deg }, &DOWN);
+                    let turned = Posture::Swung { arm_deg, face_deg };
+                    // A face that is turned moves where it is pulled down, and what hangs off its own axis.
+                    if face_deg == 0.0 || hanging.turns_unevenly() {
+                        hung.push(turned);
+                        pulled(turned, &[PullAt::OutTop, PullAt::OutBottom, PullAt::OutHinge]);
+                    }
+                    pulled(turned, &DOWN);
                 }
             }
         }

@@ -91,6 +91,15 @@ fn a_tilted_display_leans_out_about_its_pivot() {
 }
 
 #[test]
+fn what_hangs_off_the_axis_goes_round_with_a_turned_face() {
+    // 5 kg hung 300 left of the middle: with the face a quarter to the right it stands 300 farther out.
+    let mut hanging = arm(Some(0.0), None);
+    hanging.masses.push(HungMass { kg: 5.0, right_mm: -300.0, y_mm: -350.0, from_back_mm: 30.0 });
+    let farthest = cases(&hanging).unwrap().into_iter().filter(|case| case.name.pull.is_none());
+    near(farthest.map(|case| case.down_z_nmm).fold(0.0, f64::max), (25.0 * 430.0 + 5.0 * 300.0) * GRAVITY);
+}
+
+#[test]
 fn a_swung_arm_carries_its_middle_round_and_its_ends_with_it() {
     let arm = arm(None, None);
     let swung = |arm_deg, face_deg, pull| at(&arm, Posture::Swung { arm_deg, face_deg }, pull);
