@@ -95,7 +95,8 @@ impl Group {
                 return Err(Why::NoValue(Input::Load));
             }
             within(out.x_mm, MOST_MM, Input::Place)?;
-            within(out.y_mm, MOST_MM, Input::Place)?;
+            within(out.high_y_mm, MOST_MM, Input::Place)?;
+            within(out.low_y_mm, MOST_MM, Input::Place)?;
         }
         let spread = self.plane.spread(ledger, &case.in_plane())?;
         Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref(), case.label)?))

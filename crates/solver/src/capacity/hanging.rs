@@ -144,30 +144,30 @@ impl Hanging {
         self.masses.iter().any(|mass| mass.right_mm != 0.0 || mass.from_back_mm != centre_mm)
     }
 
-    /// A pull straight out, at its place.
+    /// A pull straight out at the middle of an edge, by its front or its back, whichever levers more.
     pub(super) fn pulled_out(&self, posture: Posture, at: PullAt) -> Out {
         let half = (self.right_mm - self.left_mm) / 2.0;
         let middle_y = (self.bottom_mm + self.top_mm) / 2.0;
-        let right = match at {
-            PullAt::OutLeft => -half,
-            PullAt::OutRight => half,
-            _ => 0.0,
+        let (right, y) = match at {
+            PullAt::OutLeft => (-half, middle_y),
+            PullAt::OutRight => (half, middle_y),
+            PullAt::OutTop => (0.0, self.top_mm),
+            PullAt::OutBottom => (0.0, self.bottom_mm),
+            _ => (0.0, middle_y),
         };
-        let heights = |y: f64| [0.0, self.depth_mm].map(|back| self.spot(posture, right, y, back).y_mm);
-        // Of the back's edge and the front's the one that levers more.
-        let y_mm = match at {
-            PullAt::OutTop => heights(self.top_mm).into_iter().fold(f64::NEG_INFINITY, f64::max),
-            PullAt::OutBottom => heights(self.bottom_mm).into_iter().fold(f64::INFINITY, f64::min),
-            _ => middle_y,
+        let [back, front] =
+            [0.0, self.depth_mm].map(|from_back| self.spot(posture, right, y, from_back).y_mm);
+        let x_mm = match (posture, self.manner, at) {
+            // The piece turns about the arm's outer hinge: a pull at a side acts there, whichever edge is held.
+            (
+                Posture::Swung { arm_deg, .. },
+                Manner::Arm { hinge_x_mm, reach_mm, .. },
+                PullAt::OutLeft | PullAt::OutRight | PullAt::OutHinge,
+            ) => hinge_x_mm + reach_mm * sine(Angle::degrees(arm_deg)),
+            // At the top and bottom it is taken at the piece's middle, which is farther out (chosen).
+            _ => self.spot(posture, right, y, self.centre_from_back_mm()).x_mm,
         };
-        let x_mm = match (posture, self.manner) {
-            // The piece turns about the arm's outer hinge: a pull acts there, whichever edge is held.
-            (Posture::Swung { arm_deg, .. }, Manner::Arm { hinge_x_mm, reach_mm, .. }) => {
-                hinge_x_mm + reach_mm * sine(Angle::degrees(arm_deg))
-            }
-            _ => (self.left_mm + self.right_mm) / 2.0 + right,
-        };
-        Out { n: self.pull_n, x_mm, y_mm }
+        Out { n: self.pull_n, x_mm, high_y_mm: back.max(front), low_y_mm: back.min(front) }
     }
 
     /// Refuses what is not on a wall.

@@ -28,8 +28,10 @@ pub struct Out {
     pub n: f64,
     /// To the right.
     pub x_mm: f64,
-    /// Up.
-    pub y_mm: f64,
+    /// Up, the highest it may act: where it levers the top.
+    pub high_y_mm: f64,
+    /// Up, the lowest it may act: where it levers the bottom.
+    pub low_y_mm: f64,
 }
 
 /// How a group levers on one side.
@@ -107,7 +109,8 @@ impl Levers {
     /// # Errors
     /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there.
     pub fn sides(&self, down_nmm: f64, out: Option<&Out>, label: Label) -> Known<Sides> {
-        let (n, x, y) = out.map_or((0.0, 0.0, 0.0), |out| (out.n, out.x_mm, out.y_mm));
+        let (n, x) = out.map_or((0.0, 0.0), |out| (out.n, out.x_mm));
+        let (high, low) = out.map_or((0.0, 0.0), |out| (out.high_y_mm, out.low_y_mm));
         let tips = |arm_mm: f64| (n * arm_mm).max(0.0);
         let one = |lever: &Lever, moment_nmm: f64| {
             if moment_nmm <= 0.0 {
@@ -119,8 +122,8 @@ impl Levers {
             }
         };
         let four = [
-            one(&self.top, down_nmm.max(0.0) + tips(y - self.top.pivot_mm))?,
-            one(&self.bottom, tips(self.bottom.pivot_mm - y))?,
+            one(&self.top, down_nmm.max(0.0) + tips(high - self.top.pivot_mm))?,
+            one(&self.bottom, tips(self.bottom.pivot_mm - low))?,
             one(&self.right, tips(x - self.right.pivot_mm))?,
             one(&self.left, tips(self.left.pivot_mm - x))?,
         ];

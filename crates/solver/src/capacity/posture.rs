@@ -133,7 +133,8 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
                 formula: "F at (x, y)",
                 put: vec![
                     millimetres("x", out.x_mm, hanging.label),
-                    millimetres("y", out.y_mm, hanging.label),
+                    millimetres("y, highest", out.high_y_mm, hanging.label),
+                    millimetres("y, lowest", out.low_y_mm, hanging.label),
                 ],
                 result: Amount::new(out.n, Shown::Newton),
                 source: "a setting, how hard somebody may pull (chosen)",

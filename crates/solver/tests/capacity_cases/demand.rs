@@ -51,9 +51,9 @@ fn a_fixed_display_hangs_and_is_pulled_at_seven_places() {
     // The front stands 40 + 60 from the wall.
     near(right.down_z_nmm, W * 70.0 + 220.0 * 100.0);
     let top = at(&display(Manner::Fixed), Posture::AsHung, Some(PullAt::OutTop)).out.unwrap();
-    assert_eq!((top.n, top.x_mm, top.y_mm), (220.0, 0.0, 300.0));
+    assert_eq!((top.n, top.x_mm, top.high_y_mm, top.low_y_mm), (220.0, 0.0, 300.0, 300.0));
     let left = at(&display(Manner::Fixed), Posture::AsHung, Some(PullAt::OutLeft)).out.unwrap();
-    assert_eq!((left.x_mm, left.y_mm), (-500.0, 0.0));
+    assert_eq!((left.x_mm, left.high_y_mm), (-500.0, 0.0));
 }
 
 #[test]
@@ -84,10 +84,17 @@ fn a_tilted_display_leans_out_about_its_pivot() {
     assert_eq!(cases(&down_only).unwrap().len(), 16);
     // Top forward by 30, its back's upper edge is 400 cos 30 above the pivot, the front's lower by 60 sin 30.
     near(
-        at(&tilting, Posture::TiltedDown, Some(PullAt::OutTop)).out.unwrap().y_mm,
+        at(&tilting, Posture::TiltedDown, Some(PullAt::OutTop)).out.unwrap().high_y_mm,
         -100.0 + 346.410_161_513_8,
     );
-    near(at(&tilting, Posture::TiltedUp, Some(PullAt::OutTop)).out.unwrap().y_mm, -100.0 + 376.410_161_513_8);
+    near(
+        at(&tilting, Posture::TiltedUp, Some(PullAt::OutTop)).out.unwrap().high_y_mm,
+        -100.0 + 376.410_161_513_8,
+    );
+    // A side's middle, 100 above the pivot, goes down with it: its back's to 100 cos 30, its front's 60 sin 30 lower.
+    let side = at(&tilting, Posture::TiltedDown, Some(PullAt::OutLeft)).out.unwrap();
+    near(side.high_y_mm, -100.0 + 86.602_540_378_4);
+    near(side.low_y_mm, -100.0 + 56.602_540_378_4);
 }
 
 #[test]
@@ -117,10 +124,10 @@ fn a_swung_arm_carries_its_middle_round_and_its_ends_with_it() {
     near(left.down_z_nmm, W * 372.390_923_627_3 + 220.0 * 872.390_923_627_3);
     // Flat to one side, its left end turned to the wall would lie inside it.
     near(swung(90.0, -90.0, Some(PullAt::DownLeft)).down_z_nmm, 0.0);
-    // A pull straight out acts at the outer hinge, 400 from the wall's.
+    // A pull straight out at a side acts at the outer hinge, 400 from the wall's; at the top at the middle, 430.
     let out = swung(30.0, 0.0, Some(PullAt::OutTop)).out.unwrap();
-    near(out.x_mm, 200.0);
-    near(out.y_mm, 300.0);
+    near(out.x_mm, 215.0);
+    near(out.high_y_mm, 300.0);
     near(swung(-30.0, 0.0, Some(PullAt::OutHinge)).out.unwrap().x_mm, -200.0);
 }
 

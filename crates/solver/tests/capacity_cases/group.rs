@@ -108,7 +108,7 @@ fn what_relieves_a_side_is_left_out_there() {
     let rows = [lag(0, -200.0, 100.0), lag(1, 200.0, 100.0), lag(0, -200.0, -100.0), lag(1, 200.0, -100.0)];
     // A pull of 80 N straight out 200 below the middle: about the upper row 80 x 300 pull the lower, 24,000 over 200 by
     // two = 60 N. The weight, which presses it, is left out. Sideways 80 x 200 over 400 by two = 20 N.
-    let out = Some(Out { n: 80.0, x_mm: 0.0, y_mm: -200.0 });
+    let out = Some(Out { n: 80.0, x_mm: 0.0, high_y_mm: -200.0, low_y_mm: -200.0 });
     let case = load(100.0, 0.0, 7000.0, out);
     assert!((asked(&rows, 2, &case).unwrap().pull_n - 80.0).abs() < 1e-9);
     // The upper row: the pull is beyond its pivot and would relieve it. 7000 over 200 by two = 17.5, and 20 sideways.
@@ -139,7 +139,7 @@ fn a_pull_at_a_side_is_held_by_the_columns_of_that_side() {
     // 80 N straight out 500 to the left, level with the middle: 80 x 700 over 400 by two = 70 N on the left, nothing on
     // the right; and 80 x 100 over 200 by two = 20 N on every row.
     let at = |x_mm: f64, seat: usize| {
-        let case = load(0.0, 0.0, 0.0, Some(Out { n: 80.0, x_mm, y_mm: 0.0 }));
+        let case = load(0.0, 0.0, 0.0, Some(Out { n: 80.0, x_mm, high_y_mm: 0.0, low_y_mm: 0.0 }));
         asked(&rows, seat, &case).unwrap().pull_n
     };
     for seat in [0, 2] {

@@ -173,7 +173,7 @@ fn a_group_under_load() {
                     down_n: load,
                     down_x_nmm: a,
                     down_z_nmm: load,
-                    out: Some(Out { n: load, x_mm: load, y_mm: b }),
+                    out: Some(Out { n: load, x_mm: load, high_y_mm: b, low_y_mm: b }),
                     label: Label::Derived,
                 };
                 for seat in 0..4 {
