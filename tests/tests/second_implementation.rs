@@ -1,5 +1,6 @@
 //! Fasteners and groups worked a second time, from the published rules alone, and held against the product.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a failure here is a failed test")]
+#![allow(clippy::print_stdout, reason = "how far both are apart is told where output is asked for")]
 
 #[path = "second/demand.rs"]
 mod demand;
@@ -9,6 +10,8 @@ mod dice;
 mod embedment;
 #[path = "second/group.rs"]
 mod group;
+#[path = "second/handled.rs"]
+mod handled;
 #[path = "second/in_plane.rs"]
 mod in_plane;
 #[path = "second/metal_and_concrete.rs"]

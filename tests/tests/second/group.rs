@@ -9,6 +9,7 @@ use strikeline_solver::capacity::opening::Runs;
 use strikeline_solver::capacity::out_of_plane::Out;
 use strikeline_solver::capacity::placing::Carries;
 use strikeline_solver::capacity::seat;
+use strikeline_solver::capacity::steel::group_on_steel;
 use strikeline_solver::ledger::{Blank, Label};
 
 use super::dice::Dice;
@@ -92,7 +93,7 @@ fn draw_loads(dice: &mut Dice, group: &Drawing) -> (Vec<Load>, Case) {
     // Now and then straight below the middle of what carries, so that nothing turns.
     let middle = group.held.iter().map(|h| h.x_mm * h.along).sum::<f64>()
         / group.held.iter().map(|h| h.along).sum::<f64>().max(1.0);
-    let mut at_mm = |dice: &mut Dice| {
+    let at_mm = |dice: &mut Dice| {
         let x = if dice.one_in(3) { middle } else { dice.between(-800.0, 800.0) };
         [x, dice.between(-500.0, 500.0), dice.between(0.0, 700.0)]
     };
@@ -112,7 +113,7 @@ fn draw_loads(dice: &mut Dice, group: &Drawing) -> (Vec<Load>, Case) {
     if dice.one_in(2) {
         let (at_mm, n) = (at_mm(dice), dice.between(1.0, 500.0));
         loads.push(Load { at_mm, force_n: [0.0, 0.0, n] });
-        out = Some(Out { n, x_mm: at_mm[0], y_mm: at_mm[1] });
+        out = Some(Out { n, x_mm: at_mm[0], high_y_mm: at_mm[1], low_y_mm: at_mm[1] });
     }
     case.out = out;
     (loads, case)
@@ -151,7 +152,10 @@ fn groups_agree() {
         let theirs: Result<Vec<_>, _> =
             (0..group.seats.len()).map(|seat| product.asked(&mut Blank, seat, &case)).collect();
         let what = format!("{answered} {:?} {case:?} {:?}", group.held, group.plate);
-        tally.told(&format!("second {mine:?}, product {theirs:?}, {what}"), mine.is_some() == theirs.is_ok());
+        tally.told(
+            || format!("second {mine:?}, product {theirs:?}, {what}"),
+            mine.is_some() == theirs.is_ok(),
+        );
         let (Some(mine), Ok(theirs)) = (mine, theirs) else {
             tally.both_none += 1;
             continue;
@@ -161,13 +165,13 @@ fn groups_agree() {
         let cd = if case.lasting == Lasting::Permanent { 0.9 } else { 1.6 };
         let mut worst = 0.0_f64;
         for ([across, along, pull], asked) in mine.iter().zip(&theirs) {
-            tally.meet(&format!("across, {what}"), *across, asked.across_n, scale);
-            tally.meet(&format!("along, {what}"), *along, asked.along_n, scale);
-            tally.meet(&format!("pull, {what}"), *pull, asked.pull_n, 0.0);
+            tally.meet(|| format!("across, {what}"), *across, asked.across_n, scale);
+            tally.meet(|| format!("along, {what}"), *along, asked.along_n, scale);
+            tally.meet(|| format!("pull, {what}"), *pull, asked.pull_n, 0.0);
             worst = worst.max(second_use(&drawn, hold, [*across, *along, *pull], cd));
         }
         let outcome = product.demand(&[case]).against(&product_hold);
-        tally.meet(&format!("worst use, {what}"), worst, outcome.governing.unwrap().1.value, 0.0);
+        tally.meet(|| format!("worst use, {what}"), worst, outcome.governing.unwrap().1.value, 0.0);
     }
     tally.end("groups");
 }
@@ -187,7 +191,10 @@ fn groups_in_their_plane_agree() {
         let load = PlaneLoad { right_n, up_n, turning_nmm, label: Label::Measured };
         let spread = plane.spread(&mut Blank, &load);
         let what = format!("{answered} {:?} {load:?}", group.held);
-        tally.told(&format!("second {mine:?}, product {spread:?}, {what}"), mine.is_some() == spread.is_ok());
+        tally.told(
+            || format!("second {mine:?}, product {spread:?}, {what}"),
+            mine.is_some() == spread.is_ok(),
+        );
         let (Some(mine), Ok(spread)) = (mine, spread) else {
             tally.both_none += 1;
             continue;
@@ -196,9 +203,49 @@ fn groups_in_their_plane_agree() {
         let scale = mine.iter().flatten().fold(0.0_f64, |s, n| s.max(n.abs()));
         for (seat, [across, along]) in mine.iter().enumerate() {
             let (up, right) = plane.shear(&mut Blank, seat, &spread).unwrap();
-            tally.meet(&format!("across, {what}"), *across, right, scale);
-            tally.meet(&format!("along, {what}"), *along, up, scale);
+            tally.meet(|| format!("across, {what}"), *across, right, scale);
+            tally.meet(|| format!("along, {what}"), *along, up, scale);
         }
     }
     tally.end("groups in their plane");
+}
+
+/// 10,000 groups on steel studs: counted only where nothing swings out and every row is screwed to two studs.
+#[test]
+fn what_steel_studs_may_be_counted_for_agrees() {
+    let mut dice = Dice::new(7);
+    let mut tally = Tally::default();
+    let mut counted = 0;
+    for at in 0..10_000 {
+        let studs = dice.of(&[1, 2, 2, 3]);
+        let rows = 1 + dice.below(3);
+        let jitter = dice.of(&[0.0, 0.3, 2.0]);
+        let mut seats = Vec::new();
+        for row in 0..rows {
+            for stud in (0..studs).filter(|_| !dice.one_in(6)).collect::<Vec<_>>() {
+                let y_mm = row as f64 * 100.0 + dice.between(-jitter, jitter);
+                seats.push(seat::Seat::in_stud(
+                    stud as f64 * 406.0,
+                    y_mm,
+                    stud,
+                    Carries::Both,
+                    Runs::Nowhere,
+                ));
+            }
+        }
+        let swings_out = dice.one_in(4);
+        let braced = |y_mm: f64| {
+            let row: Vec<usize> =
+                seats.iter().filter(|s| (s.y_mm - y_mm).abs() <= 1.0).map(|s| s.stud).collect();
+            row.iter().any(|stud| *stud != row[0])
+        };
+        let mine = !swings_out && seats.iter().all(|s| braced(s.y_mm));
+        counted += usize::from(mine);
+        tally.told(
+            || format!("{at} {swings_out} {seats:?}"),
+            mine == group_on_steel(&seats, swings_out).is_ok(),
+        );
+    }
+    println!("{counted} of 10000 are counted");
+    tally.end("groups on steel");
 }

@@ -1,7 +1,7 @@
 //! The second implementation against printed cells and ordinary installs worked by hand, before it is held
 //! against the product.
 
-use super::demand::{Mount, Piece, cases};
+use super::demand::{Mass, Mount, Piece, cases};
 use super::in_plane::{Held, shares_n};
 use super::out_of_plane::{Edges, pulls_n};
 use super::{N_PER_LBF, embedment, sizes, wood};
@@ -20,9 +20,10 @@ fn worst(kg: f64, w: f64, h: f64, rows: &[f64], studs: &[f64], gap_in: f64, moun
     }
     let places: Vec<[f64; 2]> = held.iter().map(|h| [h.x_mm, h.y_mm]).collect();
     let edges = [Edges { low_mm: -250.0, high_mm: 250.0 }, Edges { low_mm: -125.0, high_mm: 125.0 }];
-    let piece = Piece { mass_kg: kg, centre_mm: [0.0; 2], width_mm: w, height_mm: h, depth_mm: 60.0 };
+    let masses = [Mass { kg, from_back_mm: [0.0, 0.0, 30.0] }];
+    let piece = Piece { centre_mm: [0.0; 2], width_mm: w, height_mm: h, depth_mm: 60.0 };
     let mut worst = 0.0_f64;
-    for case in cases(&piece, 0.0, &mount, 220.0) {
+    for case in cases(&piece, &masses, &mount, 220.0) {
         let force: f64 = case.loads.iter().map(|l| l.force_n[1]).sum();
         let moment: f64 = case.loads.iter().map(|l| l.at_mm[0] * l.force_n[1]).sum();
         let shares = shares_n(&held, 0.0, force, moment)?;
@@ -40,7 +41,7 @@ fn worst(kg: f64, w: f64, h: f64, rows: &[f64], studs: &[f64], gap_in: f64, moun
 #[test]
 fn ordinary_installs_come_out_as_worked_by_hand() {
     let flush = Mount::Flush { stand_off_mm: 40.0 };
-    let arm = Mount::Arm { reach_mm: 500.0, swing_deg: 90.0, head_deg: None };
+    let arm = Mount::Arm { hinge_x_mm: 0.0, reach_mm: 500.0, swing_deg: None, head_deg: None };
     let two = [-203.0, 203.0];
     let rows = [-100.0, 100.0];
     let got = [

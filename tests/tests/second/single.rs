@@ -111,7 +111,7 @@ fn lags_and_wood_screws_agree() {
         let what = format!("{case} {drawn:?}");
         let (mine, theirs) = (drawn.second(), drawn.product());
         tally.told(
-            &format!("{what}: second {mine:?}, product {theirs:?}"),
+            || format!("{what}: second {mine:?}, product {theirs:?}"),
             mine.is_some() == theirs.is_some(),
         );
         let (Some([along, across, pull]), Some(Hold::Wood { permanent, ten_minutes, .. })) = (mine, theirs)
@@ -124,11 +124,11 @@ fn lags_and_wood_screws_agree() {
         for (lasting, cd, InWood { along_n, across_n, withdrawal_n, steel_n }) in
             [(Lasting::Permanent, 0.9, permanent), (Lasting::TenMinutes, 1.6, ten_minutes)]
         {
-            tally.meet(&format!("along, {what}"), along * cd, along_n, 0.0);
-            tally.meet(&format!("across, {what}"), across * cd, across_n, 0.0);
-            tally.meet(&format!("pull, {what}"), pull * cd, withdrawal_n, 0.0);
+            tally.meet(|| format!("along, {what}"), along * cd, along_n, 0.0);
+            tally.meet(|| format!("across, {what}"), across * cd, across_n, 0.0);
+            tally.meet(|| format!("pull, {what}"), pull * cd, withdrawal_n, 0.0);
             let steel = wood::own_steel_lbf(&drawn.screw) * N_PER_LBF;
-            tally.meet(&format!("its steel, {what}"), steel, steel_n, 0.0);
+            tally.meet(|| format!("its steel, {what}"), steel, steel_n, 0.0);
             let (v, t) = (dice.between(0.0, 2.0) * along, dice.between(0.0, 1.5) * pull);
             let off = dice.of(&[0.0, 0.0, 90.0, 30.0, dice_angle(case)]);
             let (sin, cos) = f64::to_radians(off).sin_cos();
@@ -136,10 +136,13 @@ fn lags_and_wood_screws_agree() {
             let theirs = used(&mut Blank, &asked, &hold, lasting).unwrap().value;
             let z = wood::shear_between(along * cd, across * cd, v * cos, v * sin);
             let mine = wood::use_in_wood(v, t, z, pull * cd).max(t / steel);
-            tally.meet(&format!("use at {off} degrees, {what}"), mine, theirs, 0.0);
+            tally.meet(|| format!("use at {off} degrees, {what}"), mine, theirs, 0.0);
             // The chosen bound is never above the equations at the angle itself.
             let at_angle = drawn.shear_at_angle_n(off) * cd;
-            tally.told(&format!("bound {z} above {at_angle} at {off}, {what}"), z <= at_angle * (1.0 + 1e-9));
+            tally.told(
+                || format!("bound {z} above {at_angle} at {off}, {what}"),
+                z <= at_angle * (1.0 + 1e-9),
+            );
         }
     }
     tally.end("lags and wood screws");
@@ -168,7 +171,7 @@ fn screws_in_steel_agree() {
         )
         .ok();
         let what = format!("{case} {mil} mil, screw {screw}, gap {gap_in}");
-        tally.told(&what, sheet.is_some() == theirs.is_some());
+        tally.told(|| what.clone(), sheet.is_some() == theirs.is_some());
         let (Some(sheet), Some(theirs)) = (sheet, theirs) else {
             tally.both_none += 1;
             continue;
@@ -182,7 +185,7 @@ fn screws_in_steel_agree() {
             dice.of(&[Lasting::Permanent, Lasting::TenMinutes]),
         );
         let mine = use_in_sheet(v / N_PER_LBF, t / N_PER_LBF, sheet_cell_lbf(sheet, screw), gap_in > 0.0);
-        tally.meet(&what, mine, theirs.unwrap().value, 0.0);
+        tally.meet(|| what.clone(), mine, theirs.unwrap().value, 0.0);
     }
     tally.end("screws in steel");
 }
@@ -212,7 +215,7 @@ fn screws_in_concrete_agree() {
         let theirs = in_concrete(&mut Blank, &screw).ok();
         let placed = normal_weight && depth_in >= 1.75 && gap_in <= 0.0625 && edge_in >= 16.0 * d_in;
         let mine = concrete_cell_lbf(quarter, strength).filter(|_| placed);
-        tally.told(&what, mine.is_some() == theirs.is_some());
+        tally.told(|| what.clone(), mine.is_some() == theirs.is_some());
         let (Some(mine), Some(theirs)) = (mine, theirs) else {
             tally.both_none += 1;
             continue;
@@ -220,7 +223,7 @@ fn screws_in_concrete_agree() {
         let (v, t) = (dice.between(0.0, 2000.0), dice.between(0.0, 2000.0));
         let asked = Asked { along_n: v * 0.6, across_n: -v * 0.8, pull_n: t, label: Label::Measured };
         let theirs = used(&mut Blank, &asked, &Hold::Linear(theirs), Lasting::Permanent).unwrap().value;
-        tally.meet(&what, use_in_concrete(v / N_PER_LBF, t / N_PER_LBF, mine), theirs, 0.0);
+        tally.meet(|| what.clone(), use_in_concrete(v / N_PER_LBF, t / N_PER_LBF, mine), theirs, 0.0);
     }
     tally.end("screws in concrete");
 }

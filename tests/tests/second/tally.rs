@@ -15,7 +15,7 @@ pub(crate) struct Tally {
 impl Tally {
     /// Two numbers; `scale` is the size of what they are parts of, so that a small rest of a large sum is not
     /// held to more than the sum was.
-    pub(crate) fn meet(&mut self, what: &str, mine: f64, theirs: f64, scale: f64) {
+    pub(crate) fn meet(&mut self, what: impl FnOnce() -> String, mine: f64, theirs: f64, scale: f64) {
         self.compared += 1;
         let by = (mine - theirs).abs() / mine.abs().max(theirs.abs()).max(scale).max(f64::MIN_POSITIVE);
         if mine == theirs {
@@ -25,14 +25,14 @@ impl Tally {
         if by <= AGREE {
             self.worst = self.worst.max(by);
         } else {
-            self.apart.push(format!("{what}: second {mine}, product {theirs}"));
+            self.apart.push(format!("{}: second {mine}, product {theirs}", what()));
         }
     }
 
-    pub(crate) fn told(&mut self, what: &str, same: bool) {
+    pub(crate) fn told(&mut self, what: impl FnOnce() -> String, same: bool) {
         self.compared += 1;
         if !same {
-            self.apart.push(what.to_owned());
+            self.apart.push(what());
         }
     }
 
