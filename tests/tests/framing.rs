@@ -80,15 +80,15 @@ fn the_next_probe_is_followed_until_it_says_stop() {
     while let Some(probe) = next_probe(&room.job(), &room.plan()) {
         probes += 1;
         assert!(probes < 15, "{:?}", room.hits);
-        assert!((probe.wood.probability + probe.air.probability - 1.0).abs() < 1e-9);
-        assert_eq!(probe.readings.len(), 2);
+        assert!((probe.answers.iter().map(|one| one.probability).sum::<f64>() - 1.0).abs() < 1e-9);
+        assert_eq!(probe.mark.readings.len(), 2);
         let x = probe.place.x.mm();
         room.hits.push((if inside(x) { HitKind::Wood } else { HitKind::Air }, x));
     }
     let plan = room.plan();
     assert_eq!(holes_met(&plan), 4, "{:?}", room.hits);
     assert!(probes >= 2, "each stud needs a probe of its own");
-    assert_eq!(words::next_probe(&plan, None), "Stop: no probe would change the plan.");
+    assert_eq!(words::next_probe(&plan, None), "Stop: every hole in a stud is met.");
 }
 
 #[test]
@@ -114,7 +114,7 @@ fn the_next_probe_is_told_in_words_with_both_answers() {
     let plan = room.plan();
     let probe = next_probe(&room.job(), &plan).unwrap();
     let told = words::next_probe(&plan, Some(&probe));
-    for part in ["Circuit off", "level line", "Set the bit's stop", "Wood, ", "Air, "] {
+    for part in ["Circuit off", "closes: ", "Set the bit's stop", "Wood, ", "Air, "] {
         assert!(told.contains(part), "{part}: {told}");
     }
 }

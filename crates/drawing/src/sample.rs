@@ -301,6 +301,8 @@ fn stud_at(x: f64) -> Stud {
         at_height: Length::millimetres(1500.0),
         probability: 0.98,
         known: Known::Inferred,
+        lean: 0.0,
+        lean_doubt: 0.0,
         hits: vec![Id::new("hit-1")],
         on: None,
     }

@@ -33,12 +33,13 @@ use crate::plan::survey::{Floor, Survey};
 use crate::plan::{Assumed, AssumedWhat, Plan};
 use crate::rules;
 use crate::subject::{Id, Subject};
-use crate::tolerance::{LEAN_SLOPE, PROBE_BITE_MM};
+use crate::tolerance::PROBE_BITE_MM;
 use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
 
 pub use assumed_option::{assumed_option, assumed_place};
+pub(crate) use marks::probe_mark;
 
 /// What the steps note on their way: assumptions, and findings that only they can see.
 #[derive(Default)]
@@ -141,9 +142,12 @@ fn at_holes(framing: &mut Framing, pieces: &[PiecePlan]) {
         // The height that matters is the one farthest from the hits.
         let Some(farthest) = here.max_by(|a, b| away(a).total_cmp(&away(b))) else { continue };
         // 1.645 standard deviations are half of a 90 % interval.
-        let lean_mm = 1.645 * LEAN_SLOPE * away(&farthest);
+        let lean_mm = 1.645 * stud.lean_doubt * away(&farthest);
         let doubt_mm = stud.doubt.mm();
         stud.doubt = Length::millimetres((doubt_mm * doubt_mm + lean_mm * lean_mm).sqrt());
+        let half = (stud.right - stud.left) / 2.0;
+        stud.centre = stud.middle_at(farthest);
+        (stud.left, stud.right) = (stud.centre - half, stud.centre + half);
         stud.at_height = farthest;
     }
 }

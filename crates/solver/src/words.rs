@@ -28,7 +28,7 @@ pub use framing::{outlier, spacing, stud};
 pub use mark::mark;
 pub use mark_name::{mark_name, stage};
 pub use next::next;
-pub use next_probe::next_probe;
+pub use next_probe::{answer_means, next_probe, probe_itself, said};
 pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;

@@ -4,10 +4,11 @@ use serde_json::{Map, Value, json};
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
-use strikeline_solver::plan::framing::Known;
+use strikeline_solver::plan::framing::{Known, Spacing};
 use strikeline_solver::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Meets, PiecePlan};
 use strikeline_solver::plan::{AssumedWhat, Plan};
+use strikeline_solver::probing::{NextProbe, Said, next_probe};
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
@@ -47,11 +48,15 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             },
         })
     });
-    // The wall's own plane; a breast's spacing is told by its studs.
+    // `spacing` is the wall's own plane's; a chimney breast's is told with the breast, in `planes`.
     let own = plan.framing.planes.iter().filter(|plane| plane.on.is_none());
-    let spacings = own
-        .flat_map(|plane| &plane.spacings)
-        .map(|one| json!({ "mm": one.spacing.map(mm), "probability": share(one.probability) }));
+    let own = own.flat_map(|plane| &plane.spacings).map(spacing);
+    let planes = plan.framing.planes.iter().map(|plane| {
+        json!({
+            "on": plane.on.as_ref().map(ToString::to_string),
+            "spacing": plane.spacings.iter().map(spacing).collect::<Vec<_>>(),
+        })
+    });
     let outliers = plan
         .framing
         .planes
@@ -85,11 +90,40 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "assumed": assumed.collect::<Vec<_>>(),
         "pieces": plan.pieces.iter().map(piece).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
-        "spacing": spacings.collect::<Vec<_>>(),
+        "spacing": own.collect::<Vec<_>>(),
+        "planes": planes.collect::<Vec<_>>(),
         "outliers": outliers.collect::<Vec<_>>(),
+        "next_probe": next_probe(job, plan).map(|probe| probing(plan, &probe)),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
         "findings": findings.collect::<Vec<_>>(),
     })
+}
+
+fn spacing(one: &Spacing) -> Value {
+    json!({ "mm": one.spacing.map(mm), "probability": share(one.probability) })
+}
+
+/// The next probe: a mark with its helping marks and what each answer means.
+fn probing(plan: &Plan, probe: &NextProbe) -> Value {
+    let mut told = mark(plan, &probe.mark);
+    let means = probe.answers.iter().map(|answer| {
+        json!({
+            "answer": match answer.said {
+                Said::Wood => "wood",
+                Said::Air => "air",
+                Said::Metal => "metal",
+                Said::Holds => "holds",
+                Said::HoldsNot => "holds_not",
+            },
+            "words": words::answer_means(probe, answer),
+        })
+    });
+    if let Value::Object(keys) = &mut told {
+        keys.insert("words".to_owned(), json!(words::probe_itself(plan, probe)));
+        keys.insert("means".to_owned(), means.collect());
+        keys.insert("helps".to_owned(), probe.helps.iter().map(|help| mark(plan, help)).collect());
+    }
+    told
 }
 
 fn sides(rect: Rect) -> Map<String, Value> {

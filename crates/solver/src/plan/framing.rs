@@ -2,7 +2,6 @@
 
 use crate::numeric;
 use crate::subject::Id;
-use crate::tolerance::LEAN_SLOPE;
 use crate::units::Length;
 
 /// The uprights found, and what is believed of each plane.
@@ -33,10 +32,23 @@ pub struct Stud {
     pub probability: f64,
     /// How it is known.
     pub known: Known,
+    /// How it leans: how far its middle moves to the right for each millimetre up. 0 where hits at one height, or none,
+    /// tell of it.
+    pub lean: f64,
+    /// One standard deviation of what is not known of its lean.
+    pub lean_doubt: f64,
     /// The hits that tell of it, in the order of the job.
     pub hits: Vec<Id>,
     /// The chimney breast it is in, where it is in one.
     pub on: Option<Id>,
+}
+
+impl Stud {
+    /// Where its middle is at a height, as far as its lean is known.
+    #[must_use]
+    pub fn middle_at(&self, height: Length) -> Length {
+        self.centre + (height - self.at_height) * self.lean
+    }
 }
 
 /// How an upright is known.
@@ -109,6 +121,10 @@ pub struct Belief {
     pub height: Length,
     /// Half of an upright's face.
     pub half_face: Length,
+    /// How these uprights lean: how far a middle moves to the right for each millimetre up.
+    pub lean: f64,
+    /// One standard deviation of what is not known of their lean.
+    pub lean_doubt: f64,
 }
 
 impl Belief {
@@ -135,7 +151,9 @@ impl Belief {
     /// How many middles are expected between two places at a height: a lean moves them.
     #[must_use]
     pub fn between(&self, from_mm: f64, to_mm: f64, height: Length) -> f64 {
-        let lean_mm = LEAN_SLOPE * (height - self.height).mm().abs();
+        let up_mm = (height - self.height).mm();
+        let (from_mm, to_mm) = (from_mm - self.lean * up_mm, to_mm - self.lean * up_mm);
+        let lean_mm = self.lean_doubt * up_mm.abs();
         if lean_mm < 0.25 {
             return self.before(to_mm) - self.before(from_mm);
         }
@@ -149,6 +167,13 @@ impl Belief {
 }
 
 impl Framing {
+    /// How many middles of uprights of a plane are expected between two places at a height; may be over 1.
+    #[must_use]
+    pub fn middles(&self, on: Option<&Id>, from: Length, to: Length, height: Length) -> f64 {
+        let planes = self.planes.iter().filter(|plane| plane.on.as_ref() == on);
+        planes.flat_map(|plane| &plane.beliefs).map(|belief| belief.between(from.mm(), to.mm(), height)).sum()
+    }
+
     /// The chance that a fastener at a place has all of its edge need in one upright, 0 to 1; the plies of a
     /// doubled stud count each by itself, since a fastener in their seam splits them (the safer reading).
     #[must_use]

@@ -7,6 +7,9 @@ use crate::units::Length;
 
 pub use crate::job::fact::How;
 
+/// The part of the mark id of the probe that is asked for beside the plan.
+pub const NEXT_PROBE: &str = "next_probe";
+
 /// A place to strike on the wall, or a step without a place.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Mark {

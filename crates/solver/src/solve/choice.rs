@@ -48,8 +48,8 @@ impl Candidates<'_> {
         });
         let mut offsets: Vec<Length> = Vec::new();
         for in_plate in round.chain(slots) {
-            let at_none = self.frame(Length::default()).to_wall(in_plate.x, in_plate.y).x;
-            let wanted = self.ground.framing.studs.iter().map(|stud| at_none - stud.centre);
+            let at_none = self.frame(Length::default()).to_wall(in_plate.x, in_plate.y);
+            let wanted = self.ground.framing.studs.iter().map(|stud| at_none.x - stud.middle_at(at_none.y));
             offsets.extend(wanted.filter(|offset| least <= *offset && *offset <= most));
         }
         offsets.sort_by(|a, b| a.mm().total_cmp(&b.mm()));

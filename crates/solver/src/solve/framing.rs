@@ -3,6 +3,7 @@
 
 mod expected;
 mod extra;
+mod lean;
 mod model;
 mod outliers;
 mod pattern;
@@ -18,16 +19,17 @@ use crate::job::wall::Wall;
 use crate::plan::framing::{Framing, Known, PlaneFraming, Spacing, Stud};
 use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{EDGE_NEED_MM, STEEL_APART_MM};
+use crate::tolerance::{EDGE_NEED_MM, LEAN_SLOPE, STEEL_APART_MM};
 use crate::units::Length;
 use extra::Extras;
+use lean::Layers;
 use model::{Model, SPACINGS_MM};
 use outliers::{OUTLYING, outliers};
 use pattern::{Weighed, weigh};
 use reading::{Reading, Says};
 use std::collections::BTreeMap;
 use stretch::{layout, stretches};
-use uprights::{Gathered, Middles, TOLD, tells_of};
+use uprights::{Gathered, TOLD, tells_of};
 
 /// The uprights of a wall and of each chimney breast on it, from left to right. `level` is the chance of solid wood
 /// from which an upright counts as met.
@@ -74,53 +76,67 @@ fn plane(wall: &Wall, survey: &Survey, on: Option<&Id>, level: f64, framing: &mu
         outliers: Vec::new(),
         beliefs: Vec::new(),
     };
-    let mut found: Vec<(Gathered, &[Reading<'_>], Vec<f64>, f64)> = Vec::new();
+    let mut found: Vec<Found<'_>> = Vec::new();
     for (index, stretch) in stretches.iter().enumerate() {
         let posterior = weighed.posterior(stretch, index, &layout);
-        let middles = Middles::of_plies(stretch.first_mm, stretch.cell_mm, &posterior.cells, &model);
-        let uprights = middles.gather(&model, TOLD);
+        let layers = Layers::of(stretch, &posterior, &model);
+        let uprights = layers.middles().map(|middles| middles.gather(&model, TOLD)).unwrap_or_default();
         told.outliers.extend(outliers(stretch, &posterior.wrong, &uprights, &weighed, &model));
-        told.beliefs.push(middles.belief(stretch.height_mm, &model));
-        let wrong = posterior.wrong;
-        found.extend(
-            uprights.into_iter().map(|one| (one, &*stretch.readings, wrong.clone(), stretch.height_mm)),
-        );
+        told.beliefs.extend(layers.beliefs(&model));
+        for one in uprights {
+            let of_it = |(reading, wrong): &(&Reading<'_>, &f64)| {
+                // Where its middle was as high as the hit.
+                let lean_mm = layers.lean_of(&one, &model).0 * reading.up_mm(layers.height_mm);
+                **wrong <= OUTLYING && tells_of(reading, one.centre_mm + lean_mm, &model)
+            };
+            let telling = stretch.readings.iter().zip(&posterior.wrong).filter(of_it).map(|(one, _)| *one);
+            let lean = layers.lean_of(&one, &model);
+            found.push(Found { one, telling: telling.collect(), height_mm: layers.height_mm, lean });
+        }
     }
     let height_mm = usual_height(&readings, survey);
     for (middles, gathered) in expected::expected(&stretches, &weighed, &extras, &layout, &model) {
         told.beliefs.push(middles.belief(height_mm, &model));
-        found.extend(gathered.map(|one| (one, Default::default(), Vec::new(), height_mm)));
+        let lean = (0.0, LEAN_SLOPE);
+        found.extend(gathered.map(|one| Found { one, telling: Vec::new(), height_mm, lean }));
     }
     told.beliefs.sort_by(|a, b| a.from.mm().total_cmp(&b.from.mm()));
     let places: BTreeMap<&Id, usize> = survey.hits.iter().map(|hit| &hit.id).zip(0..).collect();
     let order = |id: &Id| places.get(id).copied();
     told.outliers.sort_by_key(|outlier| order(&outlier.hit));
     framing.planes.push(told);
-    for (one, readings, wrong, height_mm) in found {
-        let mut telling: Vec<&Reading<'_>> = readings
-            .iter()
-            .zip(&wrong)
-            .filter(|(reading, wrong)| **wrong <= OUTLYING && tells_of(reading, one.centre_mm, &model))
-            .map(|(reading, _)| reading)
-            .collect();
+    for Found { one, mut telling, height_mm, lean } in found {
         telling.sort_by_key(|reading| order(&reading.hit.id));
         let centre = Length::millimetres(one.centre_mm);
         let at_height = Length::millimetres(height_mm);
         let half = Length::millimetres(model.face_mm / 2.0);
         let chance = framing.chance(on, centre, at_height, Length::millimetres(EDGE_NEED_MM));
-        let known = known(&telling, one.centre_mm, chance >= level, &model);
-        framing.studs.push(Stud {
+        let mut stud = Stud {
             centre,
             left: centre - half,
             right: centre + half,
             doubt: Length::millimetres(one.doubt_mm),
             at_height,
             probability: one.probability,
-            known,
+            known: Known::Expected,
+            lean: lean.0,
+            lean_doubt: lean.1,
             hits: telling.iter().map(|reading| reading.hit.id.clone()).collect(),
             on: on.cloned(),
-        });
+        };
+        stud.known = known(&telling, &stud, chance >= level, &model);
+        framing.studs.push(stud);
     }
+}
+
+/// An upright that is to be told of.
+struct Found<'a> {
+    one: Gathered,
+    /// The readings that tell of it.
+    telling: Vec<Reading<'a>>,
+    height_mm: f64,
+    /// Its lean, and what is not known of it.
+    lean: (f64, f64),
 }
 
 /// Where an upright's hits were taken, in the middle, else at the plane's hits; 1.5 m where no height was noted.
@@ -145,10 +161,13 @@ fn spacings(weighed: &Weighed) -> Vec<Spacing> {
 
 /// How an upright is known by the hits that tell of it. On wood it is met where a probe met wood in its face and a
 /// fastener in its middle is sure of its edge need; on steel where metal was met at two heights and a magnet holds.
-fn known(telling: &[&Reading<'_>], centre_mm: f64, sure: bool, model: &Model) -> Known {
+fn known(telling: &[Reading<'_>], stud: &Stud, sure: bool, model: &Model) -> Known {
     let probed =
         |says: Says| telling.iter().filter(move |reading| reading.says == says).map(|reading| reading.hit);
-    let in_face = |hit: &&PlacedHit| (hit.x.mm() - centre_mm).abs() <= model.face_mm / 2.0;
+    let in_face = |hit: &&PlacedHit| {
+        let middle = stud.middle_at(hit.y.unwrap_or(stud.at_height));
+        (hit.x - middle).mm().abs() <= model.face_mm / 2.0
+    };
     let met = if model.steel {
         let heights = probed(Says::Metal).filter(in_face).filter_map(|hit| hit.y).map(Length::mm);
         let (low, high) =

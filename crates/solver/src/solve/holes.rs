@@ -51,14 +51,25 @@ pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame
 }
 
 impl Ground<'_> {
-    /// How far along a sideways slot the fastener moves to the nearest stud's centre within reach.
+    /// How far along a sideways slot the fastener moves: to the nearest stud's centre, or as near to it as it goes where
+    /// it then has room to the stud's edge; else not.
     fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
         let place = frame.to_wall(middle.x, middle.y);
         let on = self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
-        let shifts =
-            self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| stud.centre - place.x);
-        let nearest = shifts.min_by(|a, b| a.mm().abs().total_cmp(&b.mm().abs())).unwrap_or_default();
-        if nearest.abs() <= reach + Length::millimetres(SAME_PLACE_MM) { nearest } else { Length::default() }
+        let here = self.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);
+        let shifts = here.map(|stud| (stud.middle_at(place.y) - place.x, stud));
+        let nearest = shifts.min_by(|(a, _), (b, _)| a.mm().abs().total_cmp(&b.mm().abs()));
+        let Some((shift, stud)) = nearest else { return Length::default() };
+        let beyond = (shift.abs() - reach).mm();
+        let room_mm = (stud.right - stud.left).mm() / 2.0 - EDGE_NEED_MM;
+        if beyond <= SAME_PLACE_MM {
+            shift
+        } else if beyond <= room_mm {
+            // At the slot's end it still has room to the stud's edge.
+            reach * shift.mm().signum()
+        } else {
+            Length::default()
+        }
     }
 
     /// The chance of solid wood at a place; `None` where nothing tells.
@@ -106,7 +117,7 @@ impl Ground<'_> {
         let mut any = false;
         for (index, stud) in studs {
             any = true;
-            let off_mm = (place.x - stud.centre).mm().abs();
+            let off_mm = (place.x - stud.middle_at(place.y)).mm().abs();
             let half_mm = (stud.right - stud.left).mm() / 2.0;
             if off_mm <= half_mm - EDGE_NEED_MM + SAME_PLACE_MM {
                 return (Meets::Stud, Some(index), None);
@@ -157,6 +168,8 @@ mod tests {
                     at_height: Length::millimetres(1500.0),
                     probability: 0.98,
                     known: Known::Inferred,
+                    lean: 0.0,
+                    lean_doubt: 0.0,
                     hits: Vec::new(),
                     on: None,
                 }],

@@ -3,6 +3,7 @@
 mod candidates;
 mod close;
 mod help;
+mod next_probe;
 mod on_plate;
 mod taut;
 
@@ -19,6 +20,7 @@ use crate::subject::{Id, Subject};
 use crate::tape::Style;
 use crate::tolerance::{LINE_PAST_MM_IN_INCH_JOB, LINE_PAST_MM_IN_METRIC_JOB, SWEEP_PAST_MM, same};
 use crate::units::{Length, LengthUnit};
+pub(crate) use next_probe::probe_mark;
 
 /// What readings are taken on and with.
 pub(super) struct Site<'a> {

@@ -1,5 +1,6 @@
 //! What a mark and a stage of the work are called.
 
+use super::next_probe::is_next;
 use super::phrase::capital;
 use super::things::{Called, hole_name};
 use crate::plan::Plan;
@@ -54,6 +55,7 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::PieceCentre => of_piece("centre"),
         MarkWhat::Help => numbered_help(plan, mark),
         MarkWhat::MakeSafe => "make safe".to_owned(),
+        MarkWhat::Probe { .. } if is_next(mark) => "next probe".to_owned(),
         MarkWhat::Probe { hole, .. } => format!("probe at {}", hole_name(hole)),
         MarkWhat::Look => "look into the bay".to_owned(),
         MarkWhat::Entry => "opening for the cables".to_owned(),

@@ -1,43 +1,81 @@
-//! The next probe: where, how it is found, and what either answer would mean.
+//! The next probe: where, how it is found, and what each answer would mean.
 
 use super::framing::percent;
-use super::reading::line_readings;
-use super::things::{above_floor, along};
+use super::mark::mark;
 use crate::plan::Plan;
-use crate::probing::{Answer, NextProbe};
+use crate::plan::mark::Mark;
+use crate::probing::{Answer, Done, NextProbe, Said, done};
 
-/// The sentences of the next probe; where there is none, that nothing more is to be probed.
+/// The sentences of the next probe, helping marks first; where there is none, why.
 #[must_use]
 pub fn next_probe(plan: &Plan, probe: Option<&NextProbe>) -> String {
-    let Some(probe) = probe else {
-        let holes =
-            || plan.pieces.iter().filter_map(|piece| piece.mount.as_ref()).flat_map(|mount| &mount.holes);
-        return if holes().any(|hole| hole.stud.is_some() && !hole.met) {
-            "No one probe would settle the holes that are not met. A stud of steel is met where metal was met at two \
-             heights at least 300 mm apart and a magnet holds there."
-                .to_owned()
-        } else {
-            "Stop: no probe would change the plan.".to_owned()
-        };
-    };
-    let mut told = vec![
-        "Circuit off or tester passed first.".to_owned(),
-        format!("At {}, {}.", along(plan, probe.place.x), above_floor(plan, probe.place)),
-    ];
-    told.extend(line_readings(plan, &probe.readings));
-    if let Some(depth) = probe.depth {
-        told.push(format!("Set the bit's stop to {} and go no deeper.", plan.style.print(depth)));
-    }
-    told.push(answer("Wood", &probe.wood));
-    told.push(answer("Air", &probe.air));
-    told.join(" ")
+    let Some(probe) = probe else { return nothing_more(done(plan)).to_owned() };
+    let helps = probe.helps.iter().map(|help| format!("Strike first: {}", mark(plan, help)));
+    let means = probe.answers.iter().map(|answer| answer_means(probe, answer));
+    helps.chain([probe_itself(plan, probe)]).chain(means).collect::<Vec<_>>().join(" ")
 }
 
-fn answer(what: &str, answer: &Answer) -> String {
+/// The probe's own sentences; a magnet is held there instead of a bit.
+#[must_use]
+pub fn probe_itself(plan: &Plan, probe: &NextProbe) -> String {
+    if is_magnet(probe) {
+        let readings = super::reading::readings(plan, &probe.mark).join(" ");
+        return format!("{readings} Hold a magnet on the face there and an inch to each side.");
+    }
+    mark(plan, &probe.mark)
+}
+
+fn is_magnet(probe: &NextProbe) -> bool {
+    probe.answers.iter().any(|answer| answer.said == Said::Holds)
+}
+
+fn nothing_more(done: Done) -> &'static str {
+    match done {
+        Done::Met => "Stop: every hole in a stud is met.",
+        Done::NoStud => "Nothing to probe: no hole of a plate is in a stud.",
+        Done::Settled => {
+            "Stop: no probe would make the holes that are not met sure; move the plate, or sweep there again."
+        }
+    }
+}
+
+/// What one answer of a probe would mean.
+#[must_use]
+pub fn answer_means(probe: &NextProbe, answer: &Answer) -> String {
+    // Told together they make a whole; the likelier is never more than is known.
+    let likely = if answer.probability >= 0.5 {
+        percent(answer.probability)
+    } else {
+        let other = probe.answers.iter().map(|one| one.probability).fold(0.0, f64::max);
+        format!("{} %", 100.0 - (other * 100.0).floor().clamp(0.0, 99.0))
+    };
+    let steel = matches!(answer.said, Said::Metal | Said::Holds | Said::HoldsNot)
+        || probe.answers.iter().any(|one| one.said == Said::Metal);
     let then = if answer.met {
         "the stud's holes are met".to_owned()
+    } else if answer.lost {
+        "no hole here is in that stud any more, and the plate is planned anew".to_owned()
+    } else if steel {
+        "the stud is not met yet".to_owned()
     } else {
-        format!("the least sure hole is {} in solid wood", percent(answer.chance))
+        format!("not met yet, the least sure hole here {} in solid wood", percent(answer.chance))
     };
-    format!("{what}, {} likely: {then}.", percent(answer.probability))
+    format!("{}, {likely} likely: {then}.", said(answer.said))
+}
+
+/// An answer, as it is asked for.
+#[must_use]
+pub fn said(said: Said) -> &'static str {
+    match said {
+        Said::Wood => "Wood",
+        Said::Air => "Air",
+        Said::Metal => "Metal",
+        Said::Holds => "It holds",
+        Said::HoldsNot => "It does not hold",
+    }
+}
+
+/// Whether a mark is the probe that is asked for beside the plan.
+pub(super) fn is_next(mark: &Mark) -> bool {
+    mark.id.part_str() == crate::plan::mark::NEXT_PROBE
 }

@@ -128,6 +128,8 @@ fn stud(centre: &str) -> Stud {
         at_height: Length::millimetres(1500.0),
         probability: 0.98,
         known: Known::Inferred,
+        lean: 0.0,
+        lean_doubt: 0.0,
         hits: Vec::new(),
         on: None,
     }

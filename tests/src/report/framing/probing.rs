@@ -1,8 +1,10 @@
 //! How many probes it takes until every hole of a plate is sure: by the next probe told, and in the usual way.
 
-use super::made::{HEIGHT_MM, Made, Noise, PLAIN};
+use super::made::{FACE_MM, HEIGHT_MM, Made, Noise, PLAIN};
 use super::measure::{Share, count};
 use crate::chance::Chance;
+use crate::demo::median;
+use std::time::Instant;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::mount::Mount;
@@ -36,8 +38,10 @@ const STEP_MM: f64 = 12.7;
 pub(crate) struct Probing {
     told: usize,
     usual: usize,
-    /// Plates whose holes were all met in the end.
+    /// Plates with wood within reach of every hole whose holes were all met in the end.
     pub(crate) sure: Share,
+    /// Plates with a hole that reaches no wood: those whose holes were not all called met.
+    pub(crate) said_so: Share,
     /// Holes called met that truly have their edge need in solid wood.
     pub(crate) right: Share,
 }
@@ -73,20 +77,31 @@ impl Probing {
             self.usual += usual_way(made, chance, noise, said);
         }
         for _ in 0..MOST_PROBES {
-            let job = hung(made, left, right);
+            let job = hung(made, left, right, 2);
             let plan = solve(&job, &Id::new("wall-1"), None);
             let Some(probe) = next_probe(&job, &plan) else { break };
             self.told += 1;
             let hit = made.probe(chance, noise, probe.place.x.mm(), probe.place.y.mm());
             made.hits.push(hit);
         }
-        let plan = solve(&hung(made, left, right), &Id::new("wall-1"), None);
+        let plan = solve(&hung(made, left, right, 2), &Id::new("wall-1"), None);
         let holes = holes(&plan);
-        self.sure.add(holes.len() == 4 && holes.iter().all(|hole| hole.met));
+        let met = holes.len() == 4 && holes.iter().all(|hole| hole.met);
+        if [left, right].iter().all(|x| wood_in_reach(made, *x)) {
+            self.sure.add(met);
+        } else {
+            self.said_so.add(!met);
+        }
         for hole in holes.iter().filter(|hole| hole.met) {
             self.right.add(made.solid(hole.place.x.mm(), hole.place.y.mm(), EDGE_NEED_MM));
         }
     }
+}
+
+/// Whether a slot whose middle is at a place reaches a ply with room to its edges.
+fn wood_in_reach(made: &Made, middle_mm: f64) -> bool {
+    let reach = TRAVEL_MM / 2.0 + FACE_MM / 2.0 - EDGE_NEED_MM;
+    made.bands.iter().flat_map(|band| band.middles()).any(|ply| (ply - middle_mm).abs() <= reach)
 }
 
 fn holes(plan: &Plan) -> Vec<HolePlan> {
@@ -122,35 +137,63 @@ fn usual_way(made: &Made, chance: &mut Chance, noise: &Noise, said_mm: f64) -> u
     probes
 }
 
-/// The wall with all its hits, and a display on a plate with two slots a stud.
-fn hung(made: &Made, left_mm: f64, right_mm: f64) -> Job {
+/// How long the next probe takes at 10 hits and 8 slots, and on the walls of a job: the slowest of many, as medians.
+pub(crate) fn next_probe_ms(job: &Job) -> f64 {
+    let mut chance = Chance::of(1);
+    let mut hard = Vec::new();
+    while hard.len() < 8 {
+        let made = Made::of(&mut chance, &PLAIN, 10, true);
+        let plan = super::measure::plan(&made);
+        let studs: Vec<f64> = plan.framing.studs.iter().map(|stud| stud.centre.mm()).collect();
+        let inside = DISPLAY_MM / 2.0..made.width_mm - DISPLAY_MM / 2.0;
+        let fits = |pair: &&[f64]| {
+            matches!(pair, [a, b] if (300.0..700.0).contains(&(b - a))
+            && inside.contains(&f64::midpoint(*a, *b)))
+        };
+        if let Some([left, right]) = studs.windows(2).find(fits) {
+            hard.push(hung(&made, *left, *right, 4));
+        }
+    }
+    let one_ms = |job: &Job| {
+        let plans: Vec<Plan> = job.walls.iter().map(|wall| solve(job, &wall.id, None)).collect();
+        let run = |_| {
+            let start = Instant::now();
+            for plan in &plans {
+                std::hint::black_box(next_probe(job, plan));
+            }
+            start.elapsed().as_secs_f64() * 1000.0
+        };
+        median((0..9).map(run).collect())
+    };
+    hard.iter().chain([job]).map(one_ms).fold(0.0, f64::max)
+}
+
+/// The wall with all its hits, and a display on a plate with so many slots a stud, one above the other.
+fn hung(made: &Made, left_mm: f64, right_mm: f64, rows: u32) -> Job {
     let mm = |mm: f64| Length::millimetres(mm).quantised();
     let apart = right_mm - left_mm;
-    let slot = |id: &str, right: f64, down: f64| PlateSlot {
-        id: Id::new(id),
-        right: Offset(mm(right)),
-        down: mm(down),
-        travel: mm(TRAVEL_MM),
-        upright: false,
-        width: None,
-    };
-    let (half, low) = (apart / 2.0, 30.0 + ROWS_MM);
+    let half = apart / 2.0;
+    let slots = (0..rows).flat_map(|row| {
+        [(-half, 2 * row + 1), (half, 2 * row + 2)].map(|(right, number)| PlateSlot {
+            id: Id::new(&format!("slot-{number}")),
+            right: Offset(mm(right)),
+            down: mm(30.0 + ROWS_MM * f64::from(row)),
+            travel: mm(TRAVEL_MM),
+            upright: false,
+            width: None,
+        })
+    });
     let plate = Plate {
         solids: vec![Solid {
             id: Id::new("solid-1"),
             left: Offset(mm(-half - 60.0)),
             right: Offset(mm(half + 60.0)),
             down: mm(0.0),
-            height: mm(160.0),
+            height: mm(60.0 + ROWS_MM * f64::from(rows - 1)),
         }],
         thickness: None,
         holes: Vec::new(),
-        slots: vec![
-            slot("slot-1", -half, 30.0),
-            slot("slot-2", half, 30.0),
-            slot("slot-3", -half, low),
-            slot("slot-4", half, low),
-        ],
+        slots: slots.collect(),
     };
     let mut job = made.job(made.hits.len());
     job.pieces.push(Piece {
@@ -177,7 +220,7 @@ fn hung(made: &Made, left_mm: f64, right_mm: f64) -> Job {
             toward: None,
             by: mm(f64::midpoint(left_mm, right_mm) - DISPLAY_MM / 2.0),
         },
-        // The middle between the two rows is at the height of the hits.
+        // The middle between the first two rows is at the height of the hits.
         upright: UprightRule::Height {
             of: PieceHeight::Top,
             from: UprightDatum::Floor,

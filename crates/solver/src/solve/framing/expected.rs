@@ -49,7 +49,7 @@ pub(super) fn expected(
             from_stretch = rest;
         }
         let covered = from_stretch.iter().take(8).any(|stretch| stretch.holds(node));
-        if !covered && node >= from && extras.room_for(node) {
+        if !covered && node >= from && extras.room_for(node, model.face_mm) {
             let middles = about(node, weighed, layout, model);
             let gathered = middles.gather(model, TOLD_WHEN_EXPECTED).first().copied();
             found.push((middles, gathered));

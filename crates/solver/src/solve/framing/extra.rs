@@ -5,7 +5,7 @@ use super::model::{
 };
 use crate::geometry::Span;
 use crate::job::feature::FeatureKind;
-use crate::plan::survey::Survey;
+use crate::plan::survey::{PlacedFeature, Survey};
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -14,6 +14,8 @@ pub(super) struct Extras {
     /// Windows and doors.
     pub(super) openings: Vec<Span>,
     pub(super) plane: Span,
+    /// Chimney breasts on the plane: behind one no upright is told of that nothing met.
+    breasts: Vec<Span>,
 }
 
 impl Extras {
@@ -23,7 +25,9 @@ impl Extras {
         let open = |kind: FeatureKind| matches!(kind, FeatureKind::Window | FeatureKind::Door);
         let openings =
             survey.features.iter().filter(|feature| open(feature.kind) && feature.on.as_ref() == on);
+        let on_it = |feature: &&PlacedFeature| on.is_none() && feature.kind == FeatureKind::ChimneyBreast;
         Self {
+            breasts: survey.features.iter().filter(on_it).map(|feature| feature.rect.across()).collect(),
             openings: openings.map(|feature| feature.rect.across()).collect(),
             plane: breast.map_or(survey.outline, |breast| breast.rect).across(),
         }
@@ -46,9 +50,10 @@ impl Extras {
         [single + beside * (1.0 - PAIRED) / (1.0 - 2.0 * DOUBLED), ply, ply]
     }
 
-    /// Whether a place is in the plane and not in an opening.
-    pub(super) fn room_for(&self, x_mm: f64) -> bool {
-        let at = Length::millimetres(x_mm);
-        self.plane.holds(at) && !self.openings.iter().any(|span| span.holds(at))
+    /// Whether an upright with its middle there stands in the plane, clear of openings and not behind a breast.
+    pub(super) fn room_for(&self, x_mm: f64, face_mm: f64) -> bool {
+        let face = Span::about(Length::millimetres(x_mm), Length::millimetres(face_mm));
+        let taken = self.openings.iter().chain(&self.breasts).any(|span| span.overlaps(face));
+        self.plane.holds(face.from) && self.plane.holds(face.to) && !taken
     }
 }

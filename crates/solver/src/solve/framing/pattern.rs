@@ -98,7 +98,7 @@ fn log_product(numbers: impl Iterator<Item = f64>) -> f64 {
 
 /// What is believed of one stretch once all is weighed.
 pub(super) struct Posterior {
-    /// How likely an upright stands in a cell, with its plies, cell by cell.
+    /// How likely an upright stands in a cell, with its plies, lean by lean, in each cell by cell.
     pub(super) cells: Vec<[f64; 3]>,
     /// How likely each of its readings is of no upright.
     pub(super) wrong: Vec<f64>,
@@ -107,7 +107,7 @@ pub(super) struct Posterior {
 impl Weighed {
     /// What is believed of one stretch, the `index`th.
     pub(super) fn posterior(&self, stretch: &Stretch<'_>, index: usize, layout: &[f64]) -> Posterior {
-        let mut cells = vec![[0.0; 3]; stretch.cells];
+        let mut cells = vec![[0.0; 3]; stretch.cells * stretch.leans.tried.len()];
         let mut wrong = vec![0.0; stretch.readings.len()];
         let shares = self.spacings.iter().copied().chain([self.no_pattern]);
         for ((share, tables), at) in shares.zip(&self.tables).zip(0..) {
@@ -134,7 +134,7 @@ impl Weighed {
             let masses: Vec<[f64; 3]> = table
                 .cells
                 .iter()
-                .zip(places.iter().zip(&stretch.extras))
+                .zip(places.iter().zip(&stretch.extras).cycle())
                 .map(|(cell, (place, beside))| {
                     let mut mass = *cell;
                     for (one, beside) in mass.iter_mut().zip(beside) {

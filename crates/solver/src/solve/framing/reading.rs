@@ -4,7 +4,10 @@ use super::model::{AIR_IN_STUD, Model, PLACE_BLUR_MM, WOOD_BUT_NO_STUD, WRONG_SE
 use crate::job::hit::HitKind;
 use crate::numeric::normal;
 use crate::plan::survey::PlacedHit;
-use crate::tolerance::{BOARD_SCREW_EDGE_MM, LEAN_SLOPE};
+use crate::tolerance::BOARD_SCREW_EDGE_MM;
+
+/// Heights are told apart up to so much (chosen: no room is higher, and a slip of the hand moves no grid).
+const FARTHEST_UP_MM: f64 = 20_000.0;
 
 /// How an upright of the pattern stands: alone, or with a second ply at one side.
 pub(super) const PLIES: usize = 3;
@@ -63,6 +66,12 @@ impl<'a> Reading<'a> {
         self.hit.x.mm()
     }
 
+    /// How far above a height it was taken; 0 where that was not noted.
+    pub(super) fn up_mm(&self, height_mm: f64) -> f64 {
+        let up = self.hit.y.map_or(0.0, |y| y.mm() - height_mm);
+        if up.is_finite() { up.clamp(-FARTHEST_UP_MM, FARTHEST_UP_MM) } else { 0.0 }
+    }
+
     /// Its weights where uprights are `spacing_mm` apart: a sensor tells of any upright alike, the fewer there are the
     /// oftener of this one.
     pub(super) fn weights(&self, spacing_mm: f64) -> Weights {
@@ -95,10 +104,9 @@ impl<'a> Reading<'a> {
 
     /// How well an upright with its middle at `centre_mm` fits: of a sensed thing the density in x per millimetre, of a
     /// probe the share of its place that is solid. Alone, with a ply to the right, with one to the left.
-    pub(super) fn fits(&self, centre_mm: f64, height_mm: f64, model: &Model) -> [f64; PLIES] {
+    /// `lean_mm` is one standard deviation of what a lean leaves in doubt at its height.
+    pub(super) fn fits(&self, centre_mm: f64, lean_mm: f64, model: &Model) -> [f64; PLIES] {
         let (x, half) = (self.x_mm(), model.face_mm / 2.0);
-        let lean = self.hit.y.map_or(0.0, |y| LEAN_SLOPE * (y.mm() - height_mm));
-        let lean_mm = if lean.is_finite() { lean.abs().min(50.0) } else { 0.0 };
         let sd = (model.sensed_sd_mm * model.sensed_sd_mm + lean_mm * lean_mm).sqrt();
         let blur = (PLACE_BLUR_MM * PLACE_BLUR_MM + lean_mm * lean_mm).sqrt();
         let off = x - centre_mm;

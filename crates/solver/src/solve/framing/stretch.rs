@@ -1,6 +1,7 @@
 //! Hits near enough to be of one upright, and how well each place of an upright explains all of them together.
 
 use super::extra::Extras;
+use super::lean::Leans;
 use super::model::{CHOSEN_BY_CHANCE, DOUBLED, MEAN_SPACING_MM, MISSING, Model};
 use super::reading::{PLIES, Reading};
 use crate::numeric::{exp, ln, normal};
@@ -22,7 +23,12 @@ pub(super) struct Stretch<'a> {
     pub(super) cells: usize,
     /// The height its hits were mostly taken at.
     pub(super) height_mm: f64,
-    /// Each reading's fit, cell by cell.
+    /// From there to its lowest and its highest hit.
+    pub(super) lowest_up_mm: f64,
+    pub(super) highest_up_mm: f64,
+    /// The leans that are tried.
+    pub(super) leans: Leans,
+    /// Each reading's fit, lean by lean, in each cell by cell.
     pub(super) fits: Vec<Vec<[f64; PLIES]>>,
     /// Uprights that are not of the pattern, expected in each cell.
     pub(super) extras: Vec<[f64; PLIES]>,
@@ -30,8 +36,10 @@ pub(super) struct Stretch<'a> {
 
 /// How well a stretch's hits are explained where uprights stand a spacing apart. All scaled alike.
 pub(super) struct Table {
-    /// By an upright in a cell, with its plies' own chance.
+    /// By an upright in a cell, with its plies' own chance, lean by lean.
     pub(super) cells: Vec<[f64; PLIES]>,
+    /// How wide the stretch is, in cells.
+    wide: usize,
     /// By an upright whose place in the pattern is in a cell.
     pub(super) in_pattern: Vec<f64>,
     /// By none.
@@ -88,12 +96,34 @@ impl<'a> Stretch<'a> {
         let (sum, count) = heights.fold((0.0, 0.0), |(sum, count), y| (sum + y, count + 1.0));
         let height_mm = if count > 0.0 { sum / count } else { usual_height_mm };
         let places = || places(first_mm, cell_mm, cells);
+        let ups = || run.iter().map(|reading| reading.up_mm(height_mm));
+        let (lowest_up_mm, highest_up_mm) = (ups().fold(0.0, f64::min), ups().fold(0.0, f64::max));
+        let leans = Leans::over(highest_up_mm - lowest_up_mm);
         let fits = run
             .iter()
-            .map(|reading| places().map(|centre| reading.fits(centre, height_mm, model)).collect())
+            .map(|reading| {
+                let up_mm = reading.up_mm(height_mm);
+                let rest_mm = (leans.rest * up_mm).abs();
+                let of_lean = |(lean, _): &(f64, f64)| {
+                    let off_mm = lean * up_mm;
+                    places().map(move |centre| reading.fits(centre + off_mm, rest_mm, model))
+                };
+                leans.tried.iter().flat_map(of_lean).collect()
+            })
             .collect();
         let extras = places().map(|centre| extras.at(centre).map(|one| one * cell_mm)).collect();
-        Self { readings: run.to_vec(), first_mm, cell_mm, cells, height_mm, fits, extras }
+        Self {
+            readings: run.to_vec(),
+            first_mm,
+            cell_mm,
+            cells,
+            height_mm,
+            lowest_up_mm,
+            highest_up_mm,
+            leans,
+            fits,
+            extras,
+        }
     }
 
     /// The middle of its hits.
@@ -135,7 +165,9 @@ impl<'a> Stretch<'a> {
 
     /// How well its hits are explained where uprights are `spacing_mm` apart.
     pub(super) fn table(&self, spacing_mm: f64, layout: &[f64]) -> Table {
-        let mut cells = vec![[1.0 - 2.0 * DOUBLED, DOUBLED, DOUBLED]; self.cells];
+        let plies = [1.0 - 2.0 * DOUBLED, DOUBLED, DOUBLED];
+        let of_lean = |(_, weight): &(f64, f64)| vec![plies.map(|one| one * weight); self.cells];
+        let mut cells: Vec<[f64; PLIES]> = self.leans.tried.iter().flat_map(of_lean).collect();
         let (mut none, mut log_scale) = (1.0, 0.0);
         let spacing_mm = self.weighed_by(spacing_mm);
         for (reading, fits) in self.readings.iter().zip(&self.fits) {
@@ -154,11 +186,16 @@ impl<'a> Stretch<'a> {
                 cells.iter_mut().flatten().for_each(|one| *one /= most);
             }
         }
-        let whole: Vec<f64> = cells.iter().map(|cell| cell.iter().sum()).collect();
-        let each = cells.iter().flatten().zip(self.extras.iter().flatten());
+        let mut whole = vec![0.0; self.cells];
+        for of_lean in cells.chunks(self.cells) {
+            for (whole, cell) in whole.iter_mut().zip(of_lean) {
+                *whole += cell.iter().sum::<f64>();
+            }
+        }
+        let each = cells.iter().flatten().zip(self.extras.iter().cycle().flatten());
         let extra = each.map(|(one, extra)| one * extra).sum();
         let in_pattern = blurred(&whole, layout, none);
-        Table { cells, in_pattern, none, extra, log_scale }
+        Table { cells, wide: self.cells, in_pattern, none, extra, log_scale }
     }
 }
 
@@ -183,7 +220,7 @@ impl Table {
     /// How likely no upright is in the stretch where so many are in a cell.
     pub(super) fn empty_share(&self, in_cell: f64) -> f64 {
         #[expect(clippy::cast_precision_loss, reason = "a few hundred")]
-        let expected = self.cells.len() as f64 * in_cell;
+        let expected = self.wide as f64 * in_cell;
         (1.0 - expected).max(0.05)
     }
 }

@@ -4,6 +4,7 @@ use super::model::Model;
 use super::reading::{Reading, Says};
 use super::stretch::places;
 use crate::plan::framing::Belief;
+use crate::tolerance::LEAN_SLOPE;
 use crate::units::Length;
 
 /// An upright is told of from this probability on: likelier than not (chosen).
@@ -41,6 +42,11 @@ impl Middles {
             add(cell, *with_left);
         }
         Self { first_mm: first_mm - model.face_mm, cell_mm, cells: middles }
+    }
+
+    /// The middles of its cells.
+    pub(super) fn places(&self) -> impl Iterator<Item = f64> {
+        places(self.first_mm, self.cell_mm, self.cells.len())
     }
 
     /// The uprights, the likeliest first: each takes the cells within three quarters of a face of where most gather.
@@ -93,6 +99,8 @@ impl Middles {
             uprights,
             height: Length::millimetres(height_mm),
             half_face: Length::millimetres(model.face_mm / 2.0),
+            lean: 0.0,
+            lean_doubt: LEAN_SLOPE,
         }
     }
 }

@@ -110,7 +110,7 @@ impl Site<'_> {
 
     /// What stands in front of the framing, and whether it was measured. Not measured it is the least that
     /// its layers usually come to, since a probe must go no deeper than it must (chosen).
-    fn thickness(&self) -> (Length, bool) {
+    pub(super) fn thickness(&self) -> (Length, bool) {
         let front = self.wall.front.as_ref();
         if let Some(measured) = front.and_then(|front| front.thickness) {
             return (measured, true);
