@@ -63,7 +63,7 @@ pub(crate) fn report(arguments: &[String]) -> ExitCode {
     let mut more = vec![];
     let probing = Probing::of(walls / 10, seed);
     more.push(Row::most("probes by the usual way's, each hole 95 % sure", probing.share(), 0.7));
-    more.push(Row::least("plates with wood in reach, every hole met", probing.sure.share(), 0.95));
+    more.push(Row::least("plates with wood in reach, every hole met", probing.sure.share(), 0.98));
     more.push(Row::least("holes called sure that are", probing.right.share(), 0.95));
     if probing.said_so.all > 0 {
         more.push(Row::least("plates without wood in reach not called met", probing.said_so.share(), 0.95));

@@ -13,8 +13,9 @@ use crate::subject::Id;
 use crate::tolerance::{EDGE_NEED_MM, PROBED_WITHIN_MM};
 use crate::units::Length;
 
-/// How far beyond a hole's reach a probe is tried, in faces (chosen: an upright that it could use ends there).
-const FACES_BEYOND: f64 = 1.5;
+/// How far beyond a hole's reach a probe is tried, in faces (chosen: past the far end of a doubled upright of which it
+/// could use the near ply).
+const FACES_BEYOND: f64 = 2.5;
 
 /// How many places are tried in a face (chosen: about 1/16 in apart).
 const PLACES_IN_FACE: f64 = 24.0;
@@ -226,12 +227,10 @@ impl Wanted<'_> {
                     )
                     .collect();
                 let air: Vec<f64> = wood.iter().map(|one| 1.0 - one).collect();
-                let mass = |by: &[f64], none: f64| {
-                    believed.at.iter().zip(by).map(|((_, mass), by)| mass * by).sum::<f64>()
-                        + believed.none * none
-                };
-                let (with, without) = (mass(&wood, MISLED), mass(&air, 1.0 - MISLED));
-                let share = with / (with + without).max(1e-12);
+                // The plies of an upright exclude each other at a place, not elsewhere.
+                let covers = believed.at.iter().filter(|(middle, _)| (middle - x_mm).abs() <= self.half_mm);
+                let covered = covers.map(|(_, mass)| mass).sum::<f64>().min(1.0);
+                let share = covered * (1.0 - MISLED) + (1.0 - covered) * MISLED;
                 let left = share * self.doubt(&believed, &wood, MISLED, Some(y))
                     + (1.0 - share) * self.doubt(&believed, &air, 1.0 - MISLED, None);
                 tried.push(Tried { gained: now - left, of, place, wood: share });

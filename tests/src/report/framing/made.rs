@@ -53,7 +53,7 @@ pub(crate) const PLAIN: Noise = Noise {
     wild_share: 0.0,
     wild: 1.0,
     elsewhere: 0.1,
-    doubled: 0.04,
+    doubled: 0.08,
     missing: 0.0,
     lean: 0.0,
     heights_mm: 0.0,

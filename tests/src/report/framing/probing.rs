@@ -30,6 +30,9 @@ const TRAVEL_MM: f64 = 80.0;
 const ROWS_MM: f64 = 100.0;
 /// A plate that so many probes do not make sure is let go.
 const MOST_PROBES: usize = 30;
+/// A ply is within a slot's reach with so much to spare, an eighth of an inch: no edge is told nearer by a handful of
+/// probes.
+const SPARE_MM: f64 = 3.175;
 /// The usual way steps by half an inch.
 const STEP_MM: f64 = 12.7;
 
@@ -87,9 +90,9 @@ impl Probing {
         let plan = solve(&hung(made, left, right, 2), &Id::new("wall-1"), None);
         let holes = holes(&plan);
         let met = holes.len() == 4 && holes.iter().all(|hole| hole.met);
-        if [left, right].iter().all(|x| wood_in_reach(made, *x)) {
+        if [left, right].iter().all(|x| wood_in_reach(made, *x, SPARE_MM)) {
             self.sure.add(met);
-        } else {
+        } else if ![left, right].iter().all(|x| wood_in_reach(made, *x, 0.0)) {
             self.said_so.add(!met);
         }
         for hole in holes.iter().filter(|hole| hole.met) {
@@ -98,9 +101,9 @@ impl Probing {
     }
 }
 
-/// Whether a slot whose middle is at a place reaches a ply with room to its edges.
-fn wood_in_reach(made: &Made, middle_mm: f64) -> bool {
-    let reach = TRAVEL_MM / 2.0 + FACE_MM / 2.0 - EDGE_NEED_MM;
+/// Whether a slot whose middle is at a place reaches a ply with room to its edges and so much to spare.
+fn wood_in_reach(made: &Made, middle_mm: f64, spare_mm: f64) -> bool {
+    let reach = TRAVEL_MM / 2.0 + FACE_MM / 2.0 - EDGE_NEED_MM - spare_mm;
     made.bands.iter().flat_map(|band| band.middles()).any(|ply| (ply - middle_mm).abs() <= reach)
 }
 
