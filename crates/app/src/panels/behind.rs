@@ -13,8 +13,8 @@ use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
-/// What a probe can meet, and what it is called on its button.
-const ANSWERS: [(HitKind, &str); 4] = [
+/// What a probe can meet beside what it is asked for, and what that is called on its button.
+const OTHERS: [(HitKind, &str); 4] = [
     (HitKind::Wood, "Wood"),
     (HitKind::Air, "Air"),
     (HitKind::ShallowWood, "Shallow wood"),
@@ -47,7 +47,16 @@ pub(super) fn behind(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, pl
     ui.add(Label::new(RichText::new(unbroken(&told)).color(theme::quiet(ui.theme()))).wrap());
     let Some(probe) = probe else { return };
     ui.horizontal_wrapped(|ui| {
-        for (met, name) in ANSWERS {
+        let asked: Vec<_> = probe
+            .answers
+            .iter()
+            .filter_map(|answer| Some((answer.said.hit()?, words::said(answer.said))))
+            .collect();
+        // A magnet is held, not pushed in: it holds, or there is nothing to be noted.
+        let is_bit = asked.iter().all(|(kind, _)| *kind != HitKind::Magnet);
+        let others =
+            OTHERS.into_iter().filter(|(kind, _)| is_bit && asked.iter().all(|(one, _)| one != kind));
+        for (met, name) in asked.iter().copied().chain(others) {
             if ui.add(Button::new(name).min_size(vec2(0.0, theme::TOUCH + 6.0))).clicked() {
                 session.job = moves::probed(&session.job, plan, probe.place, met);
             }
