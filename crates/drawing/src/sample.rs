@@ -182,6 +182,7 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
             ]
             .map(hole)
             .to_vec(),
+            fastening: strikeline_solver::plan::verdict::Fastening::unknown(),
             wish: Wish::default(),
             entry: Some(Rect::new(
                 Span::about(centre.x + inch(4.0), inch(2.5)),

@@ -6,6 +6,7 @@ pub mod framing;
 pub mod mark;
 pub mod piece;
 pub mod survey;
+pub mod verdict;
 
 use crate::finding::Finding;
 use crate::job::mount::UsualPlate;

@@ -11,6 +11,7 @@ mod framing;
 mod gaps;
 mod holes;
 mod leaning;
+mod load;
 mod marks;
 mod mounted;
 mod next;

@@ -81,3 +81,13 @@ pub const STEEL_APART_MM: f64 = 300.0;
 /// A spacing is spoken of as the wall's from this probability on: four in five (chosen; below, the text says that none
 /// is sure).
 pub const SPOKEN_OF: f64 = 0.8;
+
+/// A washer under a fastener's head where nobody measured it: 1/8 in (chosen; thicker than any usual one, and what it
+/// takes off the depth in wood is on the safe side).
+pub const WASHER_MM: f64 = 3.175;
+
+/// A stud's depth where nobody measured it: 2 1/2 in, the least usual of a wall (chosen; no fastener may reach past it).
+pub const LEAST_STUD_DEPTH_MM: f64 = 63.5;
+
+/// How much of a group's reserve is counted in the choice: up to twice what is needed (chosen; more buys nothing).
+pub const MOST_RESERVE: f64 = 1.0;

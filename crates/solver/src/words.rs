@@ -3,8 +3,10 @@
 //! A sentence starts with a capital (or a name) and ends with a full stop; a name or a datum does neither.
 
 mod assumed;
+mod case;
 mod cautions;
 mod datum;
+mod fastening;
 mod finding;
 mod framing;
 mod mark;
@@ -21,8 +23,13 @@ mod place_line;
 mod wish;
 
 pub use assumed::{assumed, settled, usual_plate};
+pub use case::case;
 pub use cautions::cautions;
 pub use datum::{beside, datum};
+pub use fastening::{
+    asks, fastener, left_empty, rests_on, schedule, verdict, verdict_line, verdict_word, wall_verdict,
+    wall_verdict_line, wanted,
+};
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};
 pub use mark::mark;

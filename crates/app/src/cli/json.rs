@@ -1,5 +1,7 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
+mod fastening;
+
 use serde_json::{Map, Value, json};
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
@@ -87,8 +89,13 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "name": named.and_then(|wall| wall.name.clone()),
         "option": plan.option.as_ref().map(ToString::to_string),
         "next": plan.next.as_ref().map(|_| words::next(plan)),
+        "verdict": words::wall_verdict(plan).map(|(piece, fastening)| {
+            let mut told = fastening::verdict(plan, fastening);
+            told.insert("piece".to_owned(), json!(piece.id.to_string()));
+            Value::Object(told)
+        }),
         "assumed": assumed.collect::<Vec<_>>(),
-        "pieces": plan.pieces.iter().map(piece).collect::<Vec<_>>(),
+        "pieces": plan.pieces.iter().map(|one| piece(plan, one)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
         "spacing": own.collect::<Vec<_>>(),
         "planes": planes.collect::<Vec<_>>(),
@@ -132,7 +139,7 @@ fn sides(rect: Rect) -> Map<String, Value> {
     sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
 }
 
-fn piece(piece: &PiecePlan) -> Value {
+fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
     let mut object = Map::new();
     object.insert("id".into(), json!(piece.id.to_string()));
     object.insert("name".into(), json!(piece.name));
@@ -153,6 +160,7 @@ fn piece(piece: &PiecePlan) -> Value {
         piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))),
     );
     object.insert("holes".into(), holes.collect());
+    object.extend(fastening::keys(plan, piece.mount.as_ref().map(|mount| &mount.fastening)));
     Value::Object(object)
 }
 

@@ -211,6 +211,7 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             diameter: None,
             length: None,
             head: None,
+            washer: None,
             count: None,
             report: None,
         }),

@@ -1,7 +1,7 @@
 //! What is on the truck: fasteners, anchors, cables, boxes, levels and measures.
 
 use crate::subject::Id;
-use crate::units::{ForcePerLength, Length, Ratio};
+use crate::units::{ForcePerLength, Length, Ratio, Stress};
 use serde::{Deserialize, Serialize};
 
 /// What is on the truck.
@@ -40,6 +40,9 @@ pub struct FastenerStock {
     /// The diameter of its head or washer.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub head: Option<Length>,
+    /// The thickness of the washer under its head; 0 where there is none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub washer: Option<Length>,
     /// How many there are.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub count: Option<u32>,
@@ -49,7 +52,7 @@ pub struct FastenerStock {
 }
 
 /// What the maker of a proprietary fastener says it can carry: stated, so never the ground of a verdict.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Report {
     /// The document, as it names itself.
@@ -62,6 +65,24 @@ pub struct Report {
     /// The specific gravity of the wood that the withdrawal is stated for.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gravity: Option<Ratio>,
+    /// The outer diameter of its thread.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub outer_diameter: Option<Length>,
+    /// The root diameter of its thread.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub root_diameter: Option<Length>,
+    /// Its bending yield strength.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bending: Option<Stress>,
+    /// The length of its thread, tip included.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub thread: Option<Length>,
+    /// The least depth in wood.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub least_depth: Option<Length>,
+    /// The least distance to an edge.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub least_edge: Option<Length>,
 }
 
 /// A type of fastener or anchor.

@@ -1,5 +1,6 @@
 //! A piece at its place, with its plate and what its holes meet.
 
+use super::verdict::Fastening;
 use crate::geometry::{Frame, Point, Rect};
 use crate::job::mount::MountKind;
 use crate::job::piece::PieceKind;
@@ -52,6 +53,8 @@ pub struct MountedPlan {
     pub offset: Length,
     /// What its holes meet, round holes first, then slots, in the order of the job.
     pub holes: Vec<HolePlan>,
+    /// The fasteners that hold it, and whether they do.
+    pub fastening: Fastening,
     /// What the wish needs of the play.
     pub wish: Wish,
     /// The opening for its cables, where a port asks for one and there is room.

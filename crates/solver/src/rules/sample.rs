@@ -327,6 +327,7 @@ fn piece_plan() -> PiecePlan {
         brackets: Vec::new(),
         offset: mm(0.0),
         holes: vec![hole("hole-1", -200.0, 2), hole("hole-2", 200.0, 3)],
+        fastening: crate::plan::verdict::Fastening::unknown(),
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: Some(rect((1975.0, 2025.0), (1300.0, 1376.0))),
         assumed: false,

@@ -1,20 +1,38 @@
-//! Step 5: the best of the plate's possible places, by the studs its holes meet; and what moving the piece
-//! would give.
+//! Step 5: the best of the plate's possible places and the best fasteners there; and what moving the piece would give.
+//!
+//! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
+//! nothing is there to choose from, the place that meets most studs.
+
+mod kind;
+mod rank;
+mod sets;
+mod site;
+mod tell;
 
 use super::holes::{Ground, holes};
-use crate::geometry::{Frame, Point};
+use super::load::Load;
+use crate::capacity::case::Case;
+use crate::capacity::seat::Edges;
+use crate::geometry::{Frame, Point, Rect};
+use crate::job::kit::FastenerStock;
 use crate::job::mount::Mount;
 use crate::job::plate::Plate;
 use crate::plan::piece::{HolePlan, Wish};
+use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
+use kind::{Kind, kinds};
+use rank::Rank;
+use sets::{Asked, Set, Table};
+use site::Site;
 
 /// The plate at its chosen place.
 pub(super) struct Chosen {
     pub(super) frame: Frame,
     pub(super) offset: Length,
     pub(super) holes: Vec<HolePlan>,
+    pub(super) fastening: Fastening,
     pub(super) wish: Wish,
 }
 
@@ -27,7 +45,17 @@ pub(super) struct Candidates<'a> {
     pub(super) rise: Length,
     pub(super) mount: &'a Mount,
     pub(super) plate: &'a Plate,
+    /// The plate's outline from its middle and top.
+    pub(super) outline: Rect,
+    /// Whether outline or holes are not its own.
+    pub(super) plate_assumed: bool,
+    pub(super) load: &'a Load,
+    /// What is on the truck.
+    pub(super) stocks: &'a [FastenerStock],
 }
+
+/// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
+const EXACT_PLACES: usize = 3;
 
 impl Candidates<'_> {
     fn frame(&self, offset: Length) -> Frame {
@@ -57,9 +85,9 @@ impl Candidates<'_> {
         offsets
     }
 
-    /// The place that meets most studs, then in solid wood most surely; among equals the least shift from the middle of the play's own rest,
-    /// and of two shifts as large the one to the right: chosen, so that the same job gives the same plan.
-    pub(super) fn choose(&self) -> Chosen {
+    /// Every place of the plate that is tried, the least shift from the middle of the play's own rest first; of two
+    /// shifts as large the one to the right: chosen, so that the same job gives the same plan.
+    fn offsets(&self) -> Vec<Length> {
         let (least, most) = self.mount.offsets();
         let rest = self
             .mount
@@ -68,22 +96,118 @@ impl Candidates<'_> {
             .and_then(|arm| arm.parked)
             .map(crate::tape::Offset::length)
             .unwrap_or_default();
-        let mut best_offset = rest;
-        let mut best = self.holes(rest);
         let mut others = self.on_studs(least, most);
         others.extend([least, most]);
         others.sort_by(|a, b| (*a - rest).mm().abs().total_cmp(&(*b - rest).mm().abs()));
-        for offset in others {
-            let met = self.holes(offset);
-            let (more, sooner) = (studs(&met), studs(&best));
-            if more > sooner
-                || (more == sooner && sum_of_chances(&met) > sum_of_chances(&best) + WORTH_A_SHIFT)
-            {
-                (best_offset, best) = (offset, met);
+        others.insert(0, rest);
+        others
+    }
+
+    /// The best place and the best fasteners there.
+    pub(super) fn choose(&self) -> Chosen {
+        let (least, most) = self.mount.offsets();
+        let places: Vec<Place> =
+            self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
+        let middle = places.first().map_or(Length::default(), |place| place.offset);
+        let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(middle));
+        let (kinds, missing) = kinds(&site, self.stocks);
+        let picked = self.pick(&site, &kinds, &places);
+        let at = picked.as_ref().map_or_else(|| most_studs(&places), |picked| picked.place);
+        let Some(place) = places.into_iter().nth(at) else {
+            // There is always the place of rest.
+            return self.nowhere();
+        };
+        let fastening = self.tell(&site, &kinds, missing, &place, picked.as_ref());
+        let wish = self.wish(studs(&place.holes), least, most);
+        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+    }
+
+    fn nowhere(&self) -> Chosen {
+        Chosen {
+            frame: self.frame(Length::default()),
+            offset: Length::default(),
+            holes: Vec::new(),
+            fastening: Fastening::unknown(),
+            wish: Wish::default(),
+        }
+    }
+
+    /// The middle of the plate's outline on the wall.
+    fn middle(&self, offset: Length) -> Point {
+        let middle = self.outline.centre();
+        self.frame(offset).to_wall(middle.x, middle.y)
+    }
+
+    /// The fasteners of one kind at one place, ready to be weighed.
+    fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place, cases: &[Case]) -> Table<'k> {
+        let required = self.mount.required.as_ref();
+        let says = required.and_then(|required| required.fasteners.as_deref()).unwrap_or_default();
+        let asked = Asked {
+            cases,
+            edges: Edges {
+                left_mm: self.outline.left.mm(),
+                right_mm: self.outline.right.mm(),
+                bottom_mm: self.outline.bottom.mm(),
+                top_mm: self.outline.top.mm(),
+            },
+            weight_x_mm: self.load.weight_x_mm(place.offset),
+            swings_out: self.load.swings_out,
+            required: required.map(|required| required.holes.as_slice()).unwrap_or_default(),
+            lags_only: asks_for_lags(says),
+        };
+        Table::of(site, kind, &place.holes, &asked)
+    }
+
+    /// The best kind and set; `None` where no hole takes any fastener, or what hangs makes no sense.
+    fn pick(&self, site: &Site<'_>, kinds: &[Kind<'_>], places: &[Place]) -> Option<Picked> {
+        if kinds.is_empty() {
+            return None;
+        }
+        let mut full: Vec<(usize, Rank)> = Vec::new();
+        for (index, place) in places.iter().enumerate() {
+            // Places that differ in nothing are one.
+            let cases = self.load.cases(place.offset).ok()?;
+            let ranks = kinds.iter().filter_map(|kind| self.table(site, kind, place, &cases).full());
+            let best = ranks.map(|full| full.rank).max_by(|a, b| a.against(b));
+            full.extend(best.map(|rank| (index, rank)));
+        }
+        let lead = full.iter().map(|(_, rank)| *rank).max_by(|a, b| a.against(b))?;
+        full.retain(|(_, rank)| rank.leads_with(&lead));
+        // Stable: of equals the least shift stays first.
+        full.sort_by(|(_, a), (_, b)| b.against(a));
+        full.truncate(EXACT_PLACES);
+        full.sort_by_key(|(index, _)| *index);
+        let mut picked: Option<Picked> = None;
+        for (index, _) in full {
+            let Some(place) = places.get(index) else { continue };
+            let cases = self.load.cases(place.offset).ok()?;
+            for (kind, own) in kinds.iter().enumerate() {
+                let to_beat = picked.as_ref().map(|picked| picked.set.rank);
+                if let Some(set) = self.table(site, own, place, &cases).best(to_beat.as_ref()) {
+                    picked = Some(Picked { place: index, kind, set });
+                }
             }
         }
-        let wish = self.wish(studs(&best), least, most);
-        Chosen { frame: self.frame(best_offset), offset: best_offset, holes: best, wish }
+        picked
+    }
+
+    /// What is told of the choice.
+    fn tell(
+        &self,
+        site: &Site<'_>,
+        kinds: &[Kind<'_>],
+        missing: Vec<Want>,
+        place: &Place,
+        picked: Option<&Picked>,
+    ) -> Fastening {
+        let told =
+            tell::Told { site, load: self.load, holes: &place.holes, required: self.mount.required.as_ref() };
+        let cases = self.load.cases(place.offset).unwrap_or_default();
+        let chosen = picked.and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
+        match chosen {
+            Some((kind, set)) => told.chosen(&self.table(site, kind, place, &cases), set),
+            None => told.none(kinds, missing, self.stocks.is_empty()),
+        }
     }
 
     /// How far the piece would have to move to either side for more studs.
@@ -109,6 +233,39 @@ impl Candidates<'_> {
         }
         wish
     }
+}
+
+/// The plate at one of its places.
+struct Place {
+    offset: Length,
+    holes: Vec<HolePlan>,
+}
+
+/// The best set of holes, of which kind, at which place.
+struct Picked {
+    place: usize,
+    kind: usize,
+    set: Set,
+}
+
+/// Whether a maker's words ask for lag screws (the safer reading: whatever they say of them).
+fn asks_for_lags(says: &str) -> bool {
+    says.to_lowercase().split(|c: char| !c.is_alphanumeric()).any(|word| word == "lag" || word == "lags")
+}
+
+/// The place that meets most studs, then in solid wood most surely; of equals the first.
+fn most_studs(places: &[Place]) -> usize {
+    let mut best = 0;
+    let mut met: Option<(usize, f64)> = None;
+    for (index, place) in places.iter().enumerate() {
+        let (more, surer) = (studs(&place.holes), sum_of_chances(&place.holes));
+        let is_better =
+            met.is_none_or(|(most, sure)| more > most || (more == most && surer > sure + WORTH_A_SHIFT));
+        if is_better {
+            (best, met) = (index, Some((more, surer)));
+        }
+    }
+    best
 }
 
 /// A shift is worth so much more chance of solid wood, over all studs (chosen: less is not worth the plate off its

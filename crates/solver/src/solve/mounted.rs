@@ -4,9 +4,11 @@ use super::Notes;
 use super::choice::Candidates;
 use super::entry::{Behind, entry};
 use super::holes::Ground;
+use super::load::{Load, Loaded};
 use super::placement::{self, Placed};
 use super::usual_plate::usual_plate;
 use crate::geometry::{Frame, Point, Rect, Span};
+use crate::job::Job;
 use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
 use crate::job::piece::Piece;
@@ -16,12 +18,15 @@ use crate::plan::piece::{MountedPlan, PortPlan};
 use crate::units::Length;
 
 /// The mount of a placed piece: its plate at the best of its possible places.
+///
+/// `with` is what else hangs on the piece, at its place.
 pub(super) fn mounted(
+    job: &Job,
     ground: Ground<'_>,
-    piece: &Piece,
-    mount: &Mount,
+    (piece, mount): (&Piece, &Mount),
     place: &Placed,
     ports: &[PortPlan],
+    with: &[(&Piece, Rect)],
     notes: &mut Notes,
 ) -> MountedPlan {
     let (drop, drop_assumed) = placement::drop(piece, mount, place.outline.height(), notes);
@@ -34,6 +39,12 @@ pub(super) fn mounted(
     };
     let plate = mount.plate.as_ref().unwrap_or(&stand_in);
     let holes_assumed = mount.plate.is_none();
+    let in_plate = plate.outline_in_plate().unwrap_or_else(|| {
+        let (width, height) = usual_strip();
+        notes.assume(mount.id.whole(), AssumedWhat::PlateSize(width, height), false);
+        Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
+    });
+    let load = Load::of(&Loaded { job, piece, mount, place, drop: (drop, drop_assumed), with });
     let candidates = Candidates {
         ground,
         piece: &piece.id,
@@ -41,14 +52,13 @@ pub(super) fn mounted(
         rise: place.outline.height() / 2.0 - drop,
         mount,
         plate,
+        outline: in_plate,
+        plate_assumed: holes_assumed,
+        load: &load,
+        stocks: &job.kit.fasteners,
     };
     let chosen = candidates.choose();
     let origin = chosen.frame.origin;
-    let in_plate = plate.outline_in_plate().unwrap_or_else(|| {
-        let (width, height) = usual_strip();
-        notes.assume(mount.id.whole(), AssumedWhat::PlateSize(width, height), false);
-        Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
-    });
     let on_wall = |rect: Rect| rect.moved(origin.x, origin.y);
     let solids: Vec<Rect> = plate.solids.iter().map(Solid::in_plate).map(on_wall).collect();
     let brackets = brackets(mount, place.frame, origin.y);
@@ -72,6 +82,7 @@ pub(super) fn mounted(
         brackets,
         offset: chosen.offset,
         holes: chosen.holes,
+        fastening: chosen.fastening,
         wish: chosen.wish,
         entry: opening,
         assumed: place.assumed || drop_assumed,

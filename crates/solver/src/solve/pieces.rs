@@ -9,6 +9,7 @@ use super::placement::{self, Placed, Surroundings};
 use crate::finding::What;
 use crate::geometry::Rect;
 use crate::job::Job;
+use crate::job::mount::Mount;
 use crate::job::option::{Hanging, WallOption};
 use crate::job::piece::Piece;
 use crate::job::place::UprightDatum;
@@ -27,6 +28,8 @@ pub(super) fn pieces(
 ) -> Vec<PiecePlan> {
     let Ground { wall, survey, .. } = ground;
     let mut placed: Vec<PiecePlan> = Vec::new();
+    // What is mounted once all are placed: what hangs on a piece bears on its mount.
+    let mut settled: Vec<(&Hanging, &Piece, Placed)> = Vec::new();
     let mut waiting: Vec<&Hanging> = Vec::new();
     for hanging in &option.hangings {
         match job.piece(&hanging.piece) {
@@ -40,11 +43,12 @@ pub(super) fn pieces(
         for hanging in waiting {
             let around = Surroundings { wall, survey, placed: &placed };
             let piece = job.piece(&hanging.piece);
-            let settled =
+            let found =
                 piece.and_then(|piece| Some((piece, placement::place(&around, hanging, piece, notes)?)));
-            match settled {
+            match found {
                 Some((piece, place)) => {
-                    placed.push(piece_plan(job, ground, hanging, piece, &place, notes));
+                    placed.push(piece_plan(hanging, piece, &place));
+                    settled.push((hanging, piece, place));
                 }
                 None => later.push(hanging),
             }
@@ -61,6 +65,11 @@ pub(super) fn pieces(
         };
         notes.stop(hanging.piece.whole(), what);
     }
+    for ((hanging, piece, place), plan) in settled.iter().zip(&mut placed) {
+        let with = hung_on(&hanging.piece, &settled);
+        plan.mount = mount_of(job, hanging, notes)
+            .map(|mount| mounted(job, ground, (piece, mount), place, &plan.ports, &with, notes));
+    }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);
     placed.sort_by_key(|piece| order(&piece.hanging));
     let outlines: Vec<(Id, Rect)> = placed.iter().map(|piece| (piece.id.clone(), piece.outline)).collect();
@@ -70,14 +79,35 @@ pub(super) fn pieces(
     placed
 }
 
-fn piece_plan(
-    job: &Job,
-    ground: Ground<'_>,
-    hanging: &Hanging,
-    piece: &Piece,
-    place: &Placed,
-    notes: &mut Notes,
-) -> PiecePlan {
+/// What hangs on a piece, and what hangs on that, at its place. What hangs on itself in a ring counts once.
+fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Placed)]) -> Vec<(&'a Piece, Rect)> {
+    let mut bear: Vec<&Id> = vec![piece];
+    let mut with = Vec::new();
+    let mut at = 0;
+    while let Some(below) = bear.get(at).copied() {
+        at += 1;
+        for (hanging, piece, place) in settled {
+            if hanging.hung_on.as_ref() == Some(below) && !bear.contains(&&hanging.piece) {
+                bear.push(&hanging.piece);
+                with.push((*piece, place.outline));
+            }
+        }
+    }
+    with
+}
+
+/// The mount that a hanging names.
+fn mount_of<'a>(job: &'a Job, hanging: &Hanging, notes: &mut Notes) -> Option<&'a Mount> {
+    let id = hanging.mount.as_ref()?;
+    let mount = job.mount(id);
+    if mount.is_none() {
+        notes.stop(hanging.piece.whole(), What::NotThere { named: id.whole() });
+    }
+    mount
+}
+
+/// A piece at its place, without its mount.
+fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> PiecePlan {
     let width = place.outline.width();
     let used = |id: &Id| hanging.cables.is_empty() || hanging.cables.iter().any(|wish| wish.port == *id);
     let ports: Vec<PortPlan> = piece
@@ -89,14 +119,6 @@ fn piece_plan(
             PortPlan { id: port.id.clone(), place, used: used(&port.id) }
         })
         .collect();
-    let mount = hanging.mount.as_ref().and_then(|id| {
-        let mount = job.mount(id);
-        if mount.is_none() {
-            notes.stop(hanging.piece.whole(), What::NotThere { named: id.whole() });
-        }
-        mount
-    });
-    let mount = mount.map(|mount| mounted(ground, piece, mount, place, &ports, notes));
     PiecePlan {
         id: piece.id.clone(),
         hanging: hanging.id.clone(),
@@ -105,7 +127,7 @@ fn piece_plan(
         outline: place.outline,
         ruled_centre: place.ruled_centre,
         frame: place.frame,
-        mount,
+        mount: None,
         ports,
         gaps: Gaps::default(),
         assumed: place.assumed,

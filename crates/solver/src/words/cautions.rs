@@ -4,9 +4,8 @@
 #[must_use]
 pub fn cautions() -> &'static [&'static str] {
     &[
-        "This is a plan, not a certificate: it does not say that anything will hold.",
-        "Whether the fasteners hold is not checked.",
-        "Not checked either: the studs, wall and partition themselves; the plate's and arm's own strength and \
+        "This is a plan, not a certificate: a verdict says what published values give for what was measured, no more.",
+        "Not checked: the studs, wall and partition themselves; the plate's and arm's own strength and \
          prying; the display's threads; crushing of board under the plate; friction; vibration and quakes; \
          corrosion; damp.",
         "Follow the mount maker's instructions; where they differ from this plan, they hold.",
@@ -14,6 +13,8 @@ pub fn cautions() -> &'static [&'static str] {
         "Before drilling or cutting an old wall have its paint tested for lead, its board and plaster for asbestos.",
         "Circuit off or tester passed before anything goes into the wall.",
         "Probe each stud before a fastener is trusted to it.",
+        "Fasteners are turned in snug by hand at the end, never hammered; one that spins holds nothing.",
+        "Anchors in board count for nothing; drywall screws are brittle and hold no plate.",
     ]
 }
 
@@ -33,7 +34,7 @@ mod tests {
     fn what_the_plan_defers_to_is_named() {
         let all = cautions().join(" ");
         for word in
-            ["maker's instructions", "Local codes", "licensed trades", "lead", "asbestos", "not checked"]
+            ["maker's instructions", "Local codes", "licensed trades", "lead", "asbestos", "Not checked"]
         {
             assert!(all.contains(word), "{word}");
         }

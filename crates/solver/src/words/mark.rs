@@ -1,7 +1,8 @@
 //! The sentences of a mark: what to strike or do, and how it is found.
 
 use super::assumed::first_to_measure;
-use super::phrase::{amount, edge, sentence};
+use super::fastening::{fastener_at, fastener_name, lead};
+use super::phrase::{amount, capital, edge, sentence};
 use super::reading::readings;
 use super::things::{Called, above_floor, hole_name, left_end, thing};
 use crate::geometry::{Direction, Point};
@@ -9,6 +10,7 @@ use crate::job::mount::MountKind;
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkWhat};
 use crate::plan::piece::{Gap, PiecePlan};
+use crate::subject::Id;
 use crate::tape::Style;
 use crate::units::{Length, LengthUnit};
 
@@ -56,7 +58,7 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
             let name = hole_name(hole);
             let mut told = vec![format!("First {name}, from its reading.")];
             told.extend(found);
-            told.push("Drill its lead hole and put the fastener through the plate's hole, in to three turns less than home.".to_owned());
+            told.push(fixed(plan, mark, hole, true));
             if *held {
                 told.push(
                     "Stand the plate on a ledger or have a second person hold it for this one.".to_owned(),
@@ -65,7 +67,12 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
             told.push("Turn the plate to the level line.".to_owned());
             told
         }
-        MarkWhat::Hole { .. } => through_the_plate(plan, mark, found),
+        MarkWhat::Hole { hole, .. } => {
+            let mut told = vec![fixed(plan, mark, hole, false)];
+            told.extend(through_the_plate(plan, mark, found));
+            told.retain(|sentence| !sentence.is_empty());
+            told
+        }
         MarkWhat::Feed => owned(&["Feed and plug the cables that no hand reaches later."]),
         MarkWhat::LiftOn => vec![sentence(&format!("lift {words} on and lock it to its plate"))],
         MarkWhat::Check => check(plan, piece, &words),
@@ -154,6 +161,33 @@ fn entry(plan: &Plan, mark: &Mark, words: &str) -> Vec<String> {
 }
 
 /// A hole that is struck through the plate; the last of its piece tells what comes after all of them.
+/// What goes into a hole, as far as the schedule tells; of the first to be fixed how.
+fn fixed(plan: &Plan, mark: &Mark, hole: &Id, first: bool) -> String {
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
+    let planned = piece.and_then(|piece| fastener_at(plan, piece, hole));
+    let Some(planned) = planned else {
+        return if first {
+            "Drill its lead hole and put the fastener through the plate's hole, in to three turns less than home."
+                .to_owned()
+        } else {
+            String::new()
+        };
+    };
+    let name = fastener_name(plan, planned);
+    let lead = lead(plan, planned);
+    match (first, lead) {
+        (true, Some(lead)) => format!(
+            "Drill its {lead}, and put the {name} through the plate's hole, in to three turns less than home."
+        ),
+        (true, None) => format!(
+            "Drill its hole by the fastener's own instructions and put the {name} through the plate's hole, in to three \
+             turns less than home."
+        ),
+        (false, Some(lead)) => format!("{}, {lead}.", capital(&name)),
+        (false, None) => format!("{}, its hole by the fastener's own instructions.", capital(&name)),
+    }
+}
+
 fn through_the_plate(plan: &Plan, mark: &Mark, found: Vec<String>) -> Vec<String> {
     let mut told = owned(&["Strike it through the plate's hole; the reading is the check."]);
     told.extend(found);

@@ -24,7 +24,7 @@ pub fn plan_text(job: &Job, plan: &Plan, probe: Option<&NextProbe>) -> String {
     head(&mut text, job, plan);
     for piece in &plan.pieces {
         text.gap();
-        self::piece(&mut text, plan, piece);
+        self::piece(&mut text, job, plan, piece);
     }
     let mut before = None;
     for (index, one) in plan.marks.iter().enumerate() {
@@ -97,7 +97,7 @@ fn named(name: Option<&String>, id: &Id) -> String {
     if name.is_empty() { id.to_string() } else { name }
 }
 
-fn piece(text: &mut Text, plan: &Plan, piece: &PiecePlan) {
+fn piece(text: &mut Text, job: &Job, plan: &Plan, piece: &PiecePlan) {
     let size = |width: Length, height: Length| {
         format!("{} wide, {} high", plan.style.print(width), plan.style.print(height))
     };
@@ -110,6 +110,18 @@ fn piece(text: &mut Text, plan: &Plan, piece: &PiecePlan) {
         text.line(2, &format!("Plate: {}", size(mount.plate.width(), mount.plate.height())));
         for hole in &mount.holes {
             text.line(4, &hole_line(plan, hole));
+        }
+        for one in super::verdict(plan, &mount.fastening) {
+            text.line(2, &one);
+        }
+        if let Some(asks) = super::asks(job, &mount.id) {
+            text.line(2, &asks);
+        }
+        for one in &mount.fastening.fasteners {
+            text.line(4, &super::fastener(plan, one));
+        }
+        for one in &mount.fastening.left_empty {
+            text.line(4, &super::left_empty(plan, one));
         }
     }
 }

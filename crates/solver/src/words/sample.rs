@@ -184,6 +184,7 @@ fn mount() -> MountedPlan {
         brackets: Vec::new(),
         offset: inches("1 1/4"),
         holes: vec![hole("hole-1", "-8", 0), hole("hole-2", "8", 1)],
+        fastening: crate::plan::verdict::Fastening::unknown(),
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: None,
         assumed: false,

@@ -11,6 +11,7 @@ pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &m
     form.quantity(ui, "diameter", "Diameter", &mut fastener.diameter);
     form.quantity(ui, "length", "Length under head", &mut fastener.length);
     form.quantity(ui, "head", "Head or washer", &mut fastener.head);
+    form.quantity(ui, "washer", "Washer's thickness (0 for none)", &mut fastener.washer);
     form.number(ui, "count", "How many", &mut fastener.count);
     if matches!(fastener.kind, FastenerKind::StructuralScrew | FastenerKind::Anchor)
         || fastener.report.is_some()
@@ -22,12 +23,17 @@ pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &m
 
 /// What its maker states.
 fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>) {
-    let blank = Report { document: String::new(), date: String::new(), withdrawal: None, gravity: None };
-    form.part(ui, "report", "Stated by its maker", value, &blank, |ui, form, report| {
+    form.part(ui, "report", "Stated by its maker", value, &Report::default(), |ui, form, report| {
         form.line(ui, "document", "Document", &mut report.document);
         form.line(ui, "date", "Its date", &mut report.date);
         form.quantity(ui, "withdrawal", "Withdrawal", &mut report.withdrawal);
         form.quantity(ui, "gravity", "Wood's gravity", &mut report.gravity);
+        form.quantity(ui, "outer_diameter", "Thread's outer diameter", &mut report.outer_diameter);
+        form.quantity(ui, "root_diameter", "Thread's root diameter", &mut report.root_diameter);
+        form.quantity(ui, "bending", "Bending yield strength", &mut report.bending);
+        form.quantity(ui, "thread", "Thread's length, with tip", &mut report.thread);
+        form.quantity(ui, "least_depth", "Least depth in wood", &mut report.least_depth);
+        form.quantity(ui, "least_edge", "Least edge distance", &mut report.least_edge);
     });
 }
 

@@ -67,7 +67,10 @@ impl Site<'_> {
     /// The holes to be fixed, first the one in the surest stud in the top row, then row by row from the
     /// left. Where nothing is known of the framing, all.
     fn used_holes<'a>(&self, mount: &'a MountedPlan) -> Vec<&'a HolePlan> {
-        let use_it = |hole: &&HolePlan| matches!(hole.meets, Meets::Stud | Meets::Masonry | Meets::NotKnown);
+        let use_it = |hole: &&HolePlan| match mount.fastening.fasteners.is_empty() {
+            true => matches!(hole.meets, Meets::Stud | Meets::Masonry | Meets::NotKnown),
+            false => in_use(mount, hole),
+        };
         let mut used: Vec<&HolePlan> = mount.holes.iter().filter(use_it).collect();
         used.sort_by(|a, b| {
             let rows = b.in_plate.y.mm().total_cmp(&a.in_plate.y.mm());
@@ -91,7 +94,12 @@ impl Site<'_> {
     fn probes<'a>(&self, mount: &'a MountedPlan) -> Vec<&'a HolePlan> {
         let mut probes: Vec<&HolePlan> = Vec::new();
         for (index, stud) in self.framing.studs.iter().enumerate() {
-            let here: Vec<&HolePlan> = mount.holes.iter().filter(|hole| hole.stud == Some(index)).collect();
+            let here: Vec<&HolePlan> = mount
+                .holes
+                .iter()
+                .filter(|hole| hole.stud == Some(index))
+                .filter(|hole| mount.fastening.fasteners.is_empty() || in_use(mount, hole))
+                .collect();
             let heights = here.iter().map(|hole| hole.in_plate.y);
             let (Some(top), Some(bottom)) =
                 (heights.clone().reduce(Length::max), heights.reduce(Length::min))
@@ -126,4 +134,9 @@ impl Site<'_> {
         let supposed = front.map(layers).filter(|sum| *sum > 0.0).unwrap_or(12.7);
         (Length::millimetres(supposed), false)
     }
+}
+
+/// Whether the schedule has a fastener for a hole.
+fn in_use(mount: &MountedPlan, hole: &HolePlan) -> bool {
+    mount.fastening.fasteners.iter().any(|fastener| fastener.hole == hole.id)
 }

@@ -1,0 +1,242 @@
+//! Whether a plate holds, which fasteners hold it, and what that rests on.
+
+use super::piece::Meets;
+use crate::capacity::case::CaseName;
+use crate::capacity::group::Word;
+use crate::capacity::used::Term;
+use crate::capacity::why::Why;
+use crate::job::kit::FastenerKind;
+use crate::subject::{Id, Subject};
+use crate::units::{Angle, Force, Length, Ratio, Stress};
+
+/// The fasteners of a plate, and whether they hold it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fastening {
+    /// Whether they hold.
+    pub verdict: Verdict,
+    /// The holes in use, in the order of the plate.
+    pub fasteners: Vec<FastenerPlan>,
+    /// The holes left empty, in the order of the plate.
+    pub left_empty: Vec<LeftEmpty>,
+}
+
+/// Whether a plate holds. Of several cases the worst: short before not known before holds.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Verdict {
+    /// As things are known now.
+    pub word: Word,
+    /// As if every stud in use were met where it is expected.
+    pub if_probed: Word,
+    /// The same with stated values counted.
+    pub as_stated: Word,
+    /// The fastener and case that use most of what could be worked out; `None` where nothing could, or where a load is
+    /// not measured.
+    pub governing: Option<Governing>,
+    /// A case that no published value carries, and why; of those that turn the plate the one that turns it most as it
+    /// hangs.
+    pub uncarried: Option<(CaseName, Why)>,
+    /// Whether what the maker requires of holes and fasteners is met.
+    pub required: Required,
+    /// Every chosen value it rests on.
+    pub rests_on: Vec<Rest>,
+    /// The probes and measurements wanted.
+    pub wanted: Vec<Want>,
+    /// Whether the fasteners are the best of a search that does not try every set: above eight usable holes.
+    pub searched: bool,
+}
+
+/// The fastener and case that use most.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Governing {
+    /// The hole, as a subject.
+    pub hole: Subject,
+    /// The case.
+    pub case: CaseName,
+    /// How much of what it may carry is used: 1 is all of it.
+    pub used: f64,
+    /// What governs.
+    pub term: Term,
+}
+
+/// Whether what a maker requires is met.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Required {
+    /// It is, or nothing is.
+    Met,
+    /// It is not: that is short.
+    NotMet,
+    /// Nobody knows yet what a required hole meets.
+    NotKnown,
+}
+
+/// A chosen value that a verdict rests on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Rest {
+    /// How hard somebody may pull.
+    Pull(Force),
+    /// The specific gravity of wood that nobody identified.
+    Gravity(Ratio),
+    /// That the stud is no deeper than the least usual one.
+    StudDepth(Length),
+    /// That the stud's face is the usual one.
+    StudFace(Length),
+    /// That the plate is of sheet steel.
+    PlateSteel(Stress),
+    /// The thickness of a washer.
+    Washer(Length),
+    /// That the piece's mass is at the middle of its outline and depth.
+    Middle,
+    /// That the mount's mass is at the piece's back.
+    MountMass,
+    /// That it tilts as far the way that was not given as the other.
+    Tilt(Angle),
+    /// That the arm swings so far to either side.
+    Hinge(Angle),
+    /// That the arm's head turns so far to either side.
+    Head(Angle),
+    /// That the screw is a lag to its standard.
+    LagMade,
+    /// The strength of concrete that nobody measured.
+    Concrete(Stress),
+    /// How far fasteners in concrete stand from edges and one another, in diameters.
+    ConcreteEdge(f64),
+    /// The share of a screw's shear that counts through board into steel.
+    ShearThroughBoard(f64),
+    /// The method: the plate is rigid, the outermost row pulls, both axes are added.
+    Method,
+}
+
+/// A probe or measurement that a verdict wants.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Want {
+    /// Probe the stud at this hole.
+    Probe(Subject),
+    /// The piece's mass.
+    Mass(Id),
+    /// The mount's own mass.
+    MountMass(Id),
+    /// The piece's width, height or depth.
+    Size(Id),
+    /// The drop from the piece's top to the plate's.
+    Drop(Id),
+    /// From the wall to the piece's back.
+    StandOff(Id),
+    /// The arm's reach; of a pull-down how far it comes forward.
+    Reach(Id),
+    /// How far the mount tilts.
+    Tilt(Id),
+    /// The plate's outline and holes.
+    Plate(Id),
+    /// The thickness of the plate's sheet.
+    PlateThickness(Id),
+    /// The diameter or width of a hole, as a subject.
+    HoleWidth(Subject),
+    /// Where the piece goes hangs on something assumed.
+    Place(Id),
+    /// What stands in front of the framing.
+    Front(Id),
+    /// What the wall is made of.
+    Framing(Id),
+    /// The thickness of the steel studs.
+    SteelThickness(Id),
+    /// The width of the studs' flange.
+    Face(Id),
+    /// That the concrete is of normal weight.
+    NormalWeight(Id),
+    /// The wall's width or height, for the distance to the concrete's edges.
+    WallSize(Id),
+    /// Where the studs are.
+    Hits(Id),
+    /// The fasteners on the truck.
+    Fasteners,
+    /// A fastener's diameter and length.
+    FastenerSize(Id),
+    /// The diameter of its head or washer.
+    FastenerHead(Id),
+    /// What a structural screw's report says.
+    FastenerReport(Id),
+}
+
+/// A fastener in a hole.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FastenerPlan {
+    /// The hole's id in the plate.
+    pub hole: Id,
+    /// The hole as a subject.
+    pub subject: Subject,
+    /// Which fastener of the kit.
+    pub stock: Id,
+    /// Its type.
+    pub kind: FastenerKind,
+    /// Its nominal diameter.
+    pub diameter: Length,
+    /// Its length under the head.
+    pub length: Length,
+    /// The bit of its lead hole, of those that any set has; `None` where no rule tells.
+    pub lead: Option<Length>,
+    /// How deep the lead hole is from the wall's face, tip included; `None` where that is not known.
+    pub depth: Option<Length>,
+    /// What its worst case asks of it, and how much is used; `None` where that is not known.
+    pub asked: Option<FastenerAsked>,
+}
+
+/// What the worst case of a fastener asks of it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FastenerAsked {
+    /// Shear, newtons.
+    pub shear_n: f64,
+    /// Pull, newtons.
+    pub pull_n: f64,
+    /// 1 is all of what it may carry.
+    pub used: f64,
+}
+
+/// A hole left empty.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LeftEmpty {
+    /// The hole's id in the plate.
+    pub hole: Id,
+    /// The hole as a subject.
+    pub subject: Subject,
+    /// Why.
+    pub why: EmptyWhy,
+}
+
+/// Why a hole is left empty.
+#[derive(Clone, Debug, PartialEq)]
+pub enum EmptyWhy {
+    /// What it meets takes no fastener that counts.
+    Meets(Meets),
+    /// It is on another plane than the plate's middle.
+    OtherPlane,
+    /// Too near to the fastener in this hole.
+    TooNear(Id),
+    /// A rule refuses the fastener there, or nobody knows what it carries.
+    Refused(Why),
+    /// The kit has no fastener for this wall.
+    NoFastener,
+    /// The plate holds no worse without it.
+    NotNeeded,
+}
+
+impl Fastening {
+    /// Of a plate of which nothing was worked out.
+    #[must_use]
+    pub fn unknown() -> Self {
+        Self {
+            verdict: Verdict {
+                word: Word::NotKnown,
+                if_probed: Word::NotKnown,
+                as_stated: Word::NotKnown,
+                governing: None,
+                uncarried: None,
+                required: Required::Met,
+                rests_on: Vec::new(),
+                wanted: Vec::new(),
+                searched: false,
+            },
+            fasteners: Vec::new(),
+            left_empty: Vec::new(),
+        }
+    }
+}

@@ -1,0 +1,342 @@
+//! One size of the kit's fasteners in this wall: what one of them carries, and where it may stand.
+
+use super::site::Site;
+use crate::capacity::bite::{Stack, bite};
+use crate::capacity::concrete::{ConcreteScrew, in_concrete};
+use crate::capacity::hold::Hold;
+use crate::capacity::lead_hole::{LeadHole, bit, lead_hole};
+use crate::capacity::opening::takes;
+use crate::capacity::placing::{
+    Carries, InFace, apart_in_concrete, apart_in_steel, carries, edge_in_steel, edge_needs, to_end,
+    too_near_in_stud,
+};
+use crate::capacity::screw::Screw;
+use crate::capacity::seat::Seat;
+use crate::capacity::stated::Report as Stated;
+use crate::capacity::steel::in_steel;
+use crate::capacity::why::{Known, Why};
+use crate::capacity::wood::in_wood;
+use crate::handbook::concrete_screw::UNMEASURED_PSI;
+use crate::handbook::dowel_bearing::SHEET_STEEL_PSI;
+use crate::handbook::gravity::UNIDENTIFIED;
+use crate::handbook::placing::CONCRETE_EDGE;
+use crate::handbook::steel_stud::SHEAR_THROUGH_BOARD;
+use crate::handbook::wood_screw;
+use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
+use crate::job::kit::{FastenerKind, FastenerStock};
+use crate::ledger::{Blank, Given, Label};
+use crate::plan::piece::{HolePlan, Meets};
+use crate::plan::verdict::{EmptyWhy, Rest, Want};
+use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
+use crate::units::{Length, LengthUnit, Ratio, Stress};
+
+/// One size of the kit's fasteners in this wall.
+pub(in super::super) struct Kind<'a> {
+    pub(super) stock: &'a FastenerStock,
+    pub(super) diameter: Length,
+    pub(super) length: Length,
+    head: Option<Length>,
+    /// In wood.
+    screw: Option<Screw>,
+    /// What one of them carries.
+    pub(super) hold: Known<Hold>,
+    /// Its lead hole in wood.
+    pub(super) lead: Option<LeadHole>,
+    /// What of it is not measured.
+    pub(super) wants: Vec<Want>,
+    /// The chosen values it rests on.
+    pub(super) rests: Vec<Rest>,
+}
+
+/// A hole that takes a fastener.
+#[derive(Clone, Copy)]
+pub(in super::super) struct Seated {
+    /// Its place in the plate's list of holes.
+    pub(super) hole: usize,
+    pub(super) seat: Seat,
+    /// The chance that it has its edge need in solid wood; 1 where nothing is left to chance.
+    pub(super) chance: f64,
+    /// Whether what it stands in is met.
+    pub(super) met: bool,
+}
+
+/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted.
+pub(in super::super) fn kinds<'a>(
+    site: &Site<'_>,
+    stocks: &'a [FastenerStock],
+) -> (Vec<Kind<'a>>, Vec<Want>) {
+    let mut kinds = Vec::new();
+    let mut missing = Vec::new();
+    for stock in stocks.iter().filter(|stock| suits(site, stock.kind) && stock.count != Some(0)) {
+        match (stock.diameter, stock.length) {
+            (Some(diameter), Some(length)) => match Kind::of(site, stock, diameter, length) {
+                Ok(kind) => kinds.push(kind),
+                Err(want) => missing.push(want),
+            },
+            _ => missing.push(Want::FastenerSize(stock.id.clone())),
+        }
+    }
+    // What is fully known goes before what would make it not known.
+    if kinds.iter().any(|kind| kind.wants.is_empty() && kind.hold.is_ok()) {
+        kinds.retain(|kind| kind.wants.is_empty());
+    }
+    (kinds, missing)
+}
+
+/// Whether a type is made for this wall. A wall of which nothing is said is planned as wood, and asked about.
+fn suits(site: &Site<'_>, kind: FastenerKind) -> bool {
+    match site.framing {
+        None | Some(WallFraming::NotKnown) => is_for_wood(kind),
+        Some(WallFraming::Wood(studs)) => studs.furring != Some(true) && is_for_wood(kind),
+        Some(WallFraming::Steel(_)) => kind == FastenerKind::SheetMetalScrew,
+        Some(WallFraming::Concrete(_)) => kind == FastenerKind::ConcreteScrew,
+        Some(WallFraming::Masonry(_) | WallFraming::Veneer | WallFraming::NoFraming) => false,
+    }
+}
+
+fn is_for_wood(kind: FastenerKind) -> bool {
+    matches!(kind, FastenerKind::Lag | FastenerKind::WoodScrew | FastenerKind::StructuralScrew)
+}
+
+impl<'a> Kind<'a> {
+    fn of(site: &Site<'_>, stock: &'a FastenerStock, diameter: Length, length: Length) -> Result<Self, Want> {
+        let mut kind = Self {
+            stock,
+            diameter,
+            length,
+            head: stock.head,
+            screw: None,
+            hold: Err(Why::NoFastener),
+            lead: None,
+            wants: Vec::new(),
+            rests: vec![Rest::Method],
+        };
+        match site.framing {
+            Some(WallFraming::Steel(studs)) => kind.in_steel(site, studs),
+            Some(WallFraming::Concrete(concrete)) => kind.in_concrete(site, concrete),
+            Some(WallFraming::Wood(studs)) => kind.in_wood(site, studs)?,
+            _ => kind.in_wood(site, &WoodStuds::default())?,
+        }
+        if kind.head.is_none() {
+            kind.wants.push(Want::FastenerHead(stock.id.clone()));
+        }
+        Ok(kind)
+    }
+
+    fn in_wood(&mut self, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
+        let (diameter, length) = (Given::measured(self.diameter), Given::measured(self.length));
+        let screw = match self.stock.kind {
+            FastenerKind::Lag => {
+                self.rests.push(Rest::LagMade);
+                Screw::lag(diameter, length)
+            }
+            FastenerKind::StructuralScrew => {
+                let stated = self.stock.report.as_ref().and_then(stated);
+                let stated = stated.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+                Screw::structural(length, stated)
+            }
+            _ => {
+                let d_in = self.diameter.in_inches();
+                let size =
+                    wood_screw::SIZES.iter().find(|row| (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN);
+                self.head = self.head.or(size.map(|row| Length::inches(row.value.head_in)));
+                Screw::wood_screw(diameter, length)
+            }
+        };
+        let gravity = studs.gravity.map_or_else(
+            || {
+                self.rests.push(Rest::Gravity(Ratio::bare(UNIDENTIFIED.value)));
+                Given::new(Ratio::bare(UNIDENTIFIED.value), UNIDENTIFIED.label)
+            },
+            Given::measured,
+        );
+        let stud_depth = studs.depth.map_or_else(
+            || {
+                let least = Length::millimetres(LEAST_STUD_DEPTH_MM);
+                self.rests.push(Rest::StudDepth(least));
+                Given::chosen(least)
+            },
+            Given::measured,
+        );
+        if studs.face.is_none() {
+            self.rests.push(Rest::StudFace(site.face().value));
+        }
+        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value));
+        self.rests.push(Rest::PlateSteel(plate_bearing.value));
+        let washer = self.stock.washer.map_or_else(
+            || {
+                let usual = Length::millimetres(WASHER_MM);
+                self.rests.push(Rest::Washer(usual));
+                Given::chosen(usual)
+            },
+            Given::measured,
+        );
+        let stack = Stack { washer, plate: site.sheet, plate_bearing, gap: site.front, stud_depth };
+        self.hold = screw.and_then(|screw| {
+            // Without a washer it goes deeper: a washer that nobody measured keeps none out of what is behind.
+            let bare = if self.stock.washer.is_some() { washer } else { Given::chosen(Length::default()) };
+            if let Err(why @ Why::PastStud { .. }) =
+                bite(&mut Blank, &screw, &Stack { washer: bare, ..stack })
+            {
+                return Err(why);
+            }
+            in_wood(&mut Blank, &screw, gravity, &stack)
+        });
+        self.screw = screw.ok();
+        self.lead = self.screw.as_ref().and_then(|screw| {
+            let bite = bite(&mut Blank, screw, &stack).ok()?;
+            lead_hole(screw, gravity, &bite).ok()
+        });
+        Ok(())
+    }
+
+    fn in_steel(&mut self, site: &Site<'_>, studs: &SteelStuds) {
+        let thickness =
+            studs.thickness.map_or(Given::new(Length::mils(18.0), Label::Assumed), Given::measured);
+        if site.front.value > Length::default() {
+            self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
+        }
+        self.hold =
+            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear);
+    }
+
+    fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
+        let strength = concrete.strength.map(Given::measured);
+        if strength.is_none() {
+            self.rests.push(Rest::Concrete(Stress::psi(UNMEASURED_PSI.value)));
+        }
+        self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
+        let washer = self.stock.washer.unwrap_or(Length::millimetres(WASHER_MM));
+        if self.stock.washer.is_none() {
+            self.rests.push(Rest::Washer(washer));
+        }
+        let depth = self.length - washer - site.sheet.value - site.front.value;
+        let screw = ConcreteScrew {
+            diameter: Given::measured(self.diameter),
+            depth: Given::new(depth.max(Length::default()), site.sheet.label.weaker(site.front.label)),
+            gap: site.front,
+            // Each hole's own is looked at where it stands.
+            edge: Given::measured(self.diameter * CONCRETE_EDGE.value),
+            strength,
+            normal_weight: concrete.normal_weight == Some(true),
+        };
+        self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
+    }
+
+    /// Whether it is a lag screw.
+    pub(super) fn is_lag(&self) -> bool {
+        self.stock.kind == FastenerKind::Lag
+    }
+
+    /// Whether it carries along a stud and across it alike, where it carries both ways.
+    pub(super) fn alike(&self) -> bool {
+        !self.screw.as_ref().is_some_and(Screw::is_large)
+    }
+
+    /// The bit of its lead hole: by 1/64 in, or by half a millimetre for a metric fastener (chosen: any set has them).
+    pub(super) fn bit(&self) -> Option<Length> {
+        let step = match self.diameter.unit() {
+            LengthUnit::Millimetre => Length::millimetres(0.5),
+            LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
+        };
+        let bits: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
+        bit(self.lead.as_ref()?, &bits)
+    }
+
+    /// How deep its lead hole is from the wall's face.
+    pub(super) fn depth(&self, site: &Site<'_>) -> Option<Length> {
+        let deep = self.lead.as_ref().map(|lead| lead.depth)?;
+        (site.front.label != Label::Assumed).then(|| deep + site.front.value)
+    }
+
+    /// The fastener in a hole, or why it has none.
+    pub(super) fn seat(&self, site: &Site<'_>, index: usize, hole: &HolePlan) -> Result<Seated, EmptyWhy> {
+        let ground = &site.ground;
+        let here = ground.survey.breast_at(hole.place.x, Some(hole.place.y)).map(|breast| &breast.id);
+        if here != site.on.as_ref() {
+            return Err(EmptyWhy::OtherPlane);
+        }
+        let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+        let stud = match (hole.meets, hole.stud) {
+            (Meets::Stud, Some(stud)) if !in_concrete => stud,
+            (Meets::Masonry, _) if in_concrete => index,
+            _ => return Err(EmptyWhy::Meets(hole.meets)),
+        };
+        let (runs, width) = site.opening(index);
+        if let (Some(width), Some(head)) = (width, self.head) {
+            let opening = crate::capacity::opening::Opening { width, runs };
+            takes(&opening, self.diameter, head).map_err(EmptyWhy::Refused)?;
+        }
+        self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
+        let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
+        if in_concrete {
+            let (has, needs) = (site.to_edge(hole.place), self.diameter * CONCRETE_EDGE.value);
+            if has.mm() < needs.mm() - SAME_PLACE_MM {
+                return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
+            }
+            let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
+            return Ok(Seated { hole: index, seat, chance: 1.0, met: true });
+        }
+        let upright = ground.framing.studs.get(stud).ok_or(EmptyWhy::Meets(Meets::NotKnown))?;
+        let at = InFace {
+            face: site.face(),
+            drift: Given::measured((hole.place.x - upright.centre).abs()),
+            doubt: Given::measured(Length::default()),
+        };
+        let Some(screw) = &self.screw else {
+            edge_in_steel(self.diameter, &at).map_err(EmptyWhy::Refused)?;
+            let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
+            return Ok(Seated { hole: index, seat, chance: hole.chance.unwrap_or_default(), met: hole.met });
+        };
+        // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
+        let outline = ground.survey.outline;
+        for (has, toward) in [(hole.place.y - outline.bottom, true), (outline.top - hole.place.y, false)] {
+            let needs = to_end(screw, true, toward);
+            if has.mm() < needs.mm() - SAME_PLACE_MM {
+                return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
+            }
+        }
+        // The chance answers for the doubt along the face; across it the doubt itself has to leave room.
+        carries(&mut Blank, screw, &at).map_err(EmptyWhy::Refused)?;
+        let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
+        let carry = carries(&mut Blank, screw, &doubted).unwrap_or(Carries::Along);
+        let need = edge_needs(screw).0;
+        let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
+        let met = hole.met && chance >= ground.level;
+        Ok(Seated { hole: index, seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs), chance, met })
+    }
+
+    /// Whether two of them stand too near each other.
+    pub(super) fn too_near(&self, site: &Site<'_>, a: &Seat, b: &Seat) -> bool {
+        let (across_mm, along_mm) = (a.x_mm - b.x_mm, a.y_mm - b.y_mm);
+        match &self.screw {
+            Some(screw) => {
+                a.stud == b.stud && too_near_in_stud(screw, true, site.face().value, across_mm, along_mm)
+            }
+            None => {
+                let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+                let needs = if in_concrete {
+                    apart_in_concrete(self.diameter)
+                } else {
+                    apart_in_steel(self.diameter)
+                };
+                let needs_mm = needs.mm() - SAME_PLACE_MM;
+                across_mm * across_mm + along_mm * along_mm < needs_mm * needs_mm
+            }
+        }
+    }
+}
+
+/// All that a structural screw's report has to say; `None` where some of it is missing.
+fn stated(report: &crate::job::kit::Report) -> Option<Stated> {
+    Some(Stated {
+        outer_diameter: report.outer_diameter?,
+        root_diameter: report.root_diameter?,
+        bending: report.bending?,
+        thread: report.thread?,
+        withdrawal: report.withdrawal?,
+        gravity: report.gravity?,
+        least_depth: report.least_depth?,
+        least_edge: report.least_edge?,
+    })
+}

@@ -1,0 +1,160 @@
+//! What the fasteners of a plate go into: the same for the whole plate, whatever its place.
+
+use super::super::holes::Ground;
+use crate::capacity::opening::Runs;
+use crate::geometry::Point;
+use crate::job::feature::FeatureKind;
+use crate::job::framing::WallFraming;
+use crate::job::plate::Plate;
+use crate::ledger::{Given, Label};
+use crate::plan::survey::Survey;
+use crate::plan::verdict::Want;
+use crate::subject::Id;
+use crate::units::Length;
+
+/// In front of the framing where nobody measured it: 7/8 in (chosen; assumed, so it makes no verdict).
+const FRONT_NOT_MEASURED_IN: f64 = 0.875;
+/// A plate whose sheet nobody measured: 0.075 in (chosen; assumed).
+const PLATE_NOT_MEASURED_IN: f64 = 0.075;
+
+/// What a plate is fixed to, and what is in between.
+pub(in super::super) struct Site<'a> {
+    pub(in super::super) ground: Ground<'a>,
+    /// The chimney breast that the plate's middle is on.
+    pub(super) on: Option<Id>,
+    pub(super) framing: Option<&'a WallFraming>,
+    pub(super) plate: &'a Plate,
+    /// The thickness of the plate's sheet.
+    pub(super) sheet: Given<Length>,
+    /// What stands in front of the framing.
+    pub(super) front: Given<Length>,
+    /// Whether the plate's outline or holes are not its own.
+    plate_assumed: bool,
+    mount: &'a Id,
+}
+
+impl<'a> Site<'a> {
+    /// What a plate about a middle is fixed to.
+    pub(in super::super) fn of(
+        ground: Ground<'a>,
+        mount: &'a Id,
+        plate: &'a Plate,
+        plate_assumed: bool,
+        middle: Point,
+    ) -> Self {
+        let breast = ground.survey.breast_at(middle.x, Some(middle.y));
+        let on = breast.map(|breast| breast.id.clone());
+        let own = breast.and_then(|breast| {
+            ground.wall.features.iter().find(|feature| feature.id == breast.id)?.framing.as_ref()
+        });
+        // What stands in front of the wall's framing says nothing of a breast that is built in its own way.
+        let measured = match own {
+            None => ground.wall.front.as_ref().and_then(|front| front.thickness),
+            Some(_) => None,
+        };
+        let given = |value: Option<Length>, stand_in_in: f64| {
+            value.map_or(Given::new(Length::inches(stand_in_in), Label::Assumed), Given::measured)
+        };
+        Self {
+            ground,
+            framing: ground.wall.framing_on(on.as_ref()),
+            on,
+            plate,
+            sheet: given(plate.thickness, PLATE_NOT_MEASURED_IN),
+            front: given(measured, FRONT_NOT_MEASURED_IN),
+            plate_assumed: plate_assumed || plate.solids.is_empty(),
+            mount,
+        }
+    }
+
+    /// What of plate and wall is not measured.
+    pub(super) fn wants(&self) -> Vec<Want> {
+        let wall = &self.ground.wall.id;
+        let mut wants = Vec::new();
+        if self.plate_assumed {
+            wants.push(Want::Plate(self.mount.clone()));
+        }
+        if self.sheet.label == Label::Assumed {
+            wants.push(Want::PlateThickness(self.mount.clone()));
+        }
+        match self.framing {
+            None | Some(WallFraming::NotKnown) => wants.push(Want::Framing(wall.clone())),
+            Some(WallFraming::Steel(studs)) => {
+                if studs.thickness.is_none() {
+                    wants.push(Want::SteelThickness(wall.clone()));
+                }
+                if studs.face.is_none() {
+                    wants.push(Want::Face(wall.clone()));
+                }
+            }
+            Some(WallFraming::Concrete(concrete)) => {
+                if concrete.normal_weight != Some(true) {
+                    wants.push(Want::NormalWeight(wall.clone()));
+                }
+                if self.ground.wall.width.is_none() || self.ground.wall.height.is_none() {
+                    wants.push(Want::WallSize(wall.clone()));
+                }
+            }
+            Some(
+                WallFraming::Wood(_) | WallFraming::Masonry(_) | WallFraming::Veneer | WallFraming::NoFraming,
+            ) => {}
+        }
+        if self.front.label == Label::Assumed {
+            wants.push(Want::Front(wall.clone()));
+        }
+        wants
+    }
+
+    /// Which way a hole of the plate is long, and how wide it is; holes first, then slots.
+    pub(super) fn opening(&self, index: usize) -> (Runs, Option<Length>) {
+        if let Some(hole) = self.plate.holes.get(index) {
+            return (Runs::Nowhere, hole.diameter);
+        }
+        let slot = index.checked_sub(self.plate.holes.len()).and_then(|index| self.plate.slots.get(index));
+        slot.map_or((Runs::Nowhere, None), |slot| {
+            (if slot.upright { Runs::Upright } else { Runs::Sideways }, slot.width)
+        })
+    }
+
+    /// The width of an upright's face, and whether it is measured.
+    pub(super) fn face(&self) -> Given<Length> {
+        let usual = self.framing.and_then(WallFraming::face).unwrap_or(Length::inches(1.5));
+        let measured = match self.framing {
+            Some(WallFraming::Wood(studs)) => studs.face.is_some(),
+            Some(WallFraming::Steel(studs)) => studs.face.is_some(),
+            _ => false,
+        };
+        Given::new(usual, if measured { Label::Measured } else { Label::Chosen })
+    }
+
+    /// From a place to the nearest edge of the concrete: the plane's own ends and whatever opens or ends it.
+    pub(super) fn to_edge(&self, place: Point) -> Length {
+        to_edge(self.ground.survey, self.on.as_ref(), place)
+    }
+}
+
+fn to_edge(survey: &Survey, on: Option<&Id>, place: Point) -> Length {
+    let plane = survey.features.iter().find(|feature| Some(&feature.id) == on);
+    let outline = plane.map_or(survey.outline, |breast| breast.rect);
+    let ends =
+        [place.x - outline.left, outline.right - place.x, place.y - outline.bottom, outline.top - place.y];
+    let mut nearest_mm = ends.into_iter().map(Length::mm).fold(f64::INFINITY, f64::min);
+    let opens = |kind: FeatureKind| {
+        matches!(
+            kind,
+            FeatureKind::Window
+                | FeatureKind::Door
+                | FeatureKind::Vent
+                | FeatureKind::Outlet
+                | FeatureKind::Switch
+        )
+    };
+    for feature in survey.features.iter().filter(|feature| opens(feature.kind)) {
+        let rect = feature.rect;
+        let aside = |low: Length, at: Length, high: Length| (low - at).mm().max((at - high).mm()).max(0.0);
+        let (dx, dy) = (aside(rect.left, place.x, rect.right), aside(rect.bottom, place.y, rect.top));
+        // No longer than the straight way.
+        nearest_mm = nearest_mm.min(dx.max(dy));
+    }
+    Length::millimetres(nearest_mm.max(0.0))
+}

@@ -1,0 +1,236 @@
+//! What is told of a choice: the word, what it rests on and what it wants, each fastener, each hole left empty.
+
+use super::super::load::Load;
+use super::kind::Kind;
+use super::sets::{Set, Table};
+use super::site::Site;
+use crate::capacity::case::{Case, CaseName};
+use crate::capacity::group::{Demand, Outcome, Word};
+use crate::capacity::hold::Hold;
+use crate::capacity::used::used;
+use crate::capacity::why::Why;
+use crate::job::framing::WallFraming;
+use crate::job::mount::Required as Asks;
+use crate::ledger::Blank;
+use crate::plan::piece::{HolePlan, Meets};
+use crate::plan::verdict::{
+    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, LeftEmpty, Required, Verdict, Want,
+};
+
+/// What is told about.
+pub(super) struct Told<'a> {
+    pub(super) site: &'a Site<'a>,
+    pub(super) load: &'a Load,
+    pub(super) holes: &'a [HolePlan],
+    pub(super) required: Option<&'a Asks>,
+}
+
+impl Told<'_> {
+    /// Where no hole takes a fastener.
+    pub(super) fn none(&self, kinds: &[Kind<'_>], missing: Vec<Want>, empty_kit: bool) -> Fastening {
+        let mut wants = self.load.wants.clone();
+        add(&mut wants, self.site.wants());
+        let takes_any = self.takes_fasteners();
+        if takes_any {
+            add(&mut wants, missing);
+            if empty_kit || kinds.is_empty() && !wants.iter().any(is_of_fastener) {
+                add(&mut wants, [Want::Fasteners]);
+            }
+        }
+        add(&mut wants, self.wants_hits());
+        let left_empty = self.holes.iter().enumerate().map(|(index, hole)| {
+            let why = match hole.meets {
+                Meets::Stud => {
+                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    tried.unwrap_or(EmptyWhy::NoFastener)
+                }
+                Meets::Masonry if takes_any => {
+                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    tried.unwrap_or(EmptyWhy::NoFastener)
+                }
+                other => EmptyWhy::Meets(other),
+            };
+            LeftEmpty { hole: hole.id.clone(), subject: hole.subject.clone(), why }
+        });
+        let mut fastening = Fastening { left_empty: left_empty.collect(), ..Fastening::unknown() };
+        fastening.verdict.wanted = wants;
+        fastening.verdict.required = if self.asks_for_holes() { Required::NotKnown } else { Required::Met };
+        fastening
+    }
+
+    /// Of a chosen set.
+    pub(super) fn chosen(&self, table: &Table<'_>, set: &Set) -> Fastening {
+        let Some(hold) = table.hold else { return Fastening::unknown() };
+        let kind = table.kind;
+        let demand = table.demand(set.mask, &table.cases);
+        let outcome = match &demand {
+            Ok(demand) => demand.against(&hold),
+            Err(why) => Outcome { governing: None, not_known: Some((0, *why)) },
+        };
+        let members: Vec<_> = table.members(set.mask).collect();
+        let used_holes = || members.iter().filter_map(|one| Some((*one, self.holes.get(one.hole)?)));
+
+        let mut wanted = self.load.wants.clone();
+        add(&mut wanted, self.site.wants());
+        add(&mut wanted, kind.wants.clone());
+        add(
+            &mut wanted,
+            used_holes()
+                .filter(|(one, _)| self.site.opening(one.hole).1.is_none())
+                .map(|(_, hole)| Want::HoleWidth(hole.subject.clone())),
+        );
+        let measured = wanted.is_empty();
+        let all_met = used_holes().all(|(one, _)| one.met);
+        add(
+            &mut wanted,
+            used_holes().filter(|(one, _)| !one.met).map(|(_, hole)| Want::Probe(hole.subject.clone())),
+        );
+
+        let required = self.required_by(set, kind);
+        let word = |stated: bool| match required {
+            Required::NotMet => Word::Short,
+            Required::NotKnown => Word::NotKnown,
+            Required::Met if !measured || !hold.label().bears(stated) => Word::NotKnown,
+            Required::Met => outcome.word(),
+        };
+        let (if_probed, as_stated) = (word(false), word(true));
+        let governing = outcome.governing.filter(|_| measured).and_then(|(ask, used)| {
+            let one = members.get(ask.seat)?;
+            Some(Governing {
+                hole: self.holes.get(one.hole)?.subject.clone(),
+                case: table.cases.get(ask.case)?.name,
+                used: used.value,
+                term: used.term,
+            })
+        });
+        let mut rests_on = self.load.rests.clone();
+        add(&mut rests_on, kind.rests.iter().copied());
+        let verdict = Verdict {
+            word: if if_probed == Word::Holds && !all_met { Word::NotKnown } else { if_probed },
+            if_probed,
+            as_stated,
+            governing,
+            uncarried: uncarried(&demand, &outcome, &table.cases),
+            required,
+            rests_on,
+            wanted,
+            searched: set.searched,
+        };
+        let asked = |seat: usize| {
+            let demand = demand.as_ref().ok().filter(|_| measured)?;
+            worst(demand, &hold, seat)
+        };
+        let fasteners = members.iter().enumerate().filter_map(|(seat, one)| {
+            let hole = self.holes.get(one.hole)?;
+            Some(FastenerPlan {
+                hole: hole.id.clone(),
+                subject: hole.subject.clone(),
+                stock: kind.stock.id.clone(),
+                kind: kind.stock.kind,
+                diameter: kind.diameter,
+                length: kind.length,
+                lead: kind.bit(),
+                depth: kind.depth(self.site),
+                asked: asked(seat),
+            })
+        });
+        Fastening { verdict, fasteners: fasteners.collect(), left_empty: self.left_empty(table, set) }
+    }
+
+    /// Why each hole that is not in use is left empty.
+    fn left_empty(&self, table: &Table<'_>, set: &Set) -> Vec<LeftEmpty> {
+        let in_use: Vec<usize> = table.members(set.mask).map(|one| one.hole).collect();
+        let why = |index: usize| {
+            if let Some((_, why)) = table.refused.iter().find(|(hole, _)| *hole == index) {
+                return why.clone();
+            }
+            let bit = table.seated.iter().position(|one| one.hole == index);
+            let near = bit.and_then(|bit| table.near.get(bit)).map_or(0, |near| near & set.mask);
+            let nearest = table.members(near).next().and_then(|one| self.holes.get(one.hole));
+            nearest.map_or(EmptyWhy::NotNeeded, |hole| EmptyWhy::TooNear(hole.id.clone()))
+        };
+        self.holes
+            .iter()
+            .enumerate()
+            .filter(|(index, _)| !in_use.contains(index))
+            .map(|(index, hole)| LeftEmpty {
+                hole: hole.id.clone(),
+                subject: hole.subject.clone(),
+                why: why(index),
+            })
+            .collect()
+    }
+
+    /// Whether what the maker requires is met: of holes as far as they are named, of fasteners whether lags are asked
+    /// for. More of the maker's words nobody but the reader can check.
+    fn required_by(&self, set: &Set, kind: &Kind<'_>) -> Required {
+        if set.rank.required {
+            return Required::Met;
+        }
+        let asks = self.required.and_then(|asks| asks.fasteners.as_deref()).unwrap_or_default();
+        if super::asks_for_lags(asks) && !kind.is_lag() {
+            return Required::NotMet;
+        }
+        let names = self.required.map(|asks| asks.holes.as_slice()).unwrap_or_default();
+        let found = names.iter().map(|id| self.holes.iter().find(|hole| hole.id == *id));
+        let unknown = found.into_iter().any(|hole| hole.is_none_or(|hole| hole.meets == Meets::NotKnown));
+        if unknown { Required::NotKnown } else { Required::NotMet }
+    }
+
+    fn asks_for_holes(&self) -> bool {
+        self.required.is_some_and(|asks| !asks.holes.is_empty())
+    }
+
+    /// Whether published values are known for any fastener in this wall.
+    fn takes_fasteners(&self) -> bool {
+        match self.site.framing {
+            None | Some(WallFraming::NotKnown | WallFraming::Steel(_) | WallFraming::Concrete(_)) => true,
+            Some(WallFraming::Wood(studs)) => studs.furring != Some(true),
+            Some(WallFraming::Masonry(_) | WallFraming::Veneer | WallFraming::NoFraming) => false,
+        }
+    }
+
+    /// Where the studs are, where there should be some and nobody looked.
+    fn wants_hits(&self) -> Option<Want> {
+        let unknown = self.holes.iter().any(|hole| hole.meets == Meets::NotKnown);
+        unknown.then(|| Want::Hits(self.site.ground.wall.id.clone()))
+    }
+}
+
+/// Adds what is not there yet.
+fn add<T: PartialEq>(to: &mut Vec<T>, more: impl IntoIterator<Item = T>) {
+    for one in more {
+        if !to.contains(&one) {
+            to.push(one);
+        }
+    }
+}
+
+fn is_of_fastener(want: &Want) -> bool {
+    matches!(want, Want::FastenerSize(_) | Want::FastenerHead(_) | Want::FastenerReport(_))
+}
+
+/// What the worst case asks of a fastener.
+fn worst(demand: &Demand, hold: &Hold, seat: usize) -> Option<FastenerAsked> {
+    let own = demand.asks.iter().filter(|ask| ask.seat == seat);
+    let each = own.filter_map(|ask| {
+        let used = used(&mut Blank, &ask.asked, hold, ask.lasting).ok()?;
+        Some(FastenerAsked { shear_n: ask.asked.shear_n(), pull_n: ask.asked.pull_n, used: used.value })
+    });
+    each.reduce(|worst, one| if one.used > worst.used { one } else { worst })
+}
+
+/// A case that nothing published carries: of those that just hang the one that turns most, else the first.
+fn uncarried(demand: &Result<Demand, Why>, outcome: &Outcome, cases: &[Case]) -> Option<(CaseName, Why)> {
+    let named = |(case, why): (usize, Why)| Some((cases.get(case)?.name, why));
+    let Ok(demand) = demand else { return outcome.not_known.and_then(named) };
+    let turns = |why: &Why| match why {
+        Why::Turns { nmm } => *nmm,
+        _ => f64::INFINITY,
+    };
+    let hanging =
+        demand.not_known.iter().filter_map(|one| named(*one)).filter(|(name, _)| name.pull.is_none());
+    hanging
+        .reduce(|most, one| if turns(&one.1) > turns(&most.1) { one } else { most })
+        .or_else(|| outcome.not_known.and_then(named))
+}

@@ -1,0 +1,103 @@
+//! A case of load, and why a fastener or a case has no number, in words.
+
+use super::phrase::amount;
+use crate::capacity::case::{CaseName, Posture, PullAt};
+use crate::capacity::why::{Input, Why};
+use crate::plan::Plan;
+
+/// A case of load as a clause: `pulled down at its left end`.
+#[must_use]
+pub fn case(name: &CaseName) -> String {
+    let pull = name.pull.map(|pull| match pull {
+        PullAt::DownMiddle => "pulled down at its middle",
+        PullAt::DownLeft => "pulled down at its left end",
+        PullAt::DownRight => "pulled down at its right end",
+        PullAt::OutTop => "pulled out at the top",
+        PullAt::OutBottom => "pulled out at the bottom",
+        PullAt::OutLeft => "pulled out at its left edge",
+        PullAt::OutRight => "pulled out at its right edge",
+        PullAt::OutHinge => "pulled out at the arm's outer hinge",
+    });
+    let pull = pull.unwrap_or("hanging");
+    match name.posture {
+        Posture::AsHung => pull.to_owned(),
+        Posture::TiltedDown => format!("{pull}, tilted down"),
+        Posture::TiltedUp => format!("{pull}, tilted up"),
+        Posture::Swung { arm_deg, face_deg } => {
+            let side = |deg: f64| if deg < 0.0 { "left" } else { "right" };
+            let arm = if arm_deg == 0.0 {
+                "straight out".to_owned()
+            } else {
+                format!("swung {:.0} degrees to the {}", arm_deg.abs(), side(arm_deg))
+            };
+            let face = if face_deg == 0.0 {
+                String::new()
+            } else {
+                format!(", its face turned {:.0} degrees to the {}", face_deg.abs(), side(face_deg))
+            };
+            format!("{pull}, {arm}{face}")
+        }
+    }
+}
+
+/// Why there is no number, as a clause.
+pub(super) fn why(plan: &Plan, why: &Why) -> String {
+    let print = |length| amount(plan, length);
+    match why {
+        Why::NoValue(input) => format!("{} makes no sense", of(*input)),
+        Why::OutsideTable(input) => format!("no published value for {}", of(*input)),
+        Why::Shallow { has, needs } if has.mm() <= 0.0 => {
+            format!("the fastener does not reach, and {} deep is needed", print(*needs))
+        }
+        Why::Shallow { has, needs } => {
+            format!("the fastener is only {} deep, and {} is needed", print(*has), print(*needs))
+        }
+        Why::PastStud { by } => format!("the fastener would reach {} past the stud", print(*by)),
+        Why::Edge { has, needs } if has.mm() <= 0.0 => format!("at an edge, and {} is needed", print(*needs)),
+        Why::Edge { has, needs } => {
+            format!("only {} to an edge, and {} is needed", print(*has), print(*needs))
+        }
+        Why::AboveCap => "a load duration factor above what connections may have".to_owned(),
+        Why::NothingCarries => "nothing in use carries load that way".to_owned(),
+        Why::Turns { nmm } => format!(
+            "it turns the plate with {:.0} N\u{b7}m, and no published value carries that on one stud",
+            nmm / 1000.0
+        ),
+        Why::NoLever => "all fasteners stand in one row at the plate's edge".to_owned(),
+        Why::NoFastener => "no fastener is in use".to_owned(),
+        Why::ArmOnSteel => "no published value for an arm or pull-down on steel studs".to_owned(),
+        Why::RowOnOneStud => "on steel studs each row in use has to be screwed to two studs".to_owned(),
+        Why::NotNormalWeight => "nobody said that the concrete is of normal weight".to_owned(),
+        Why::OffTheConcrete { gap } => {
+            format!("{} between the plate and the concrete: cut it away under the plate", print(*gap))
+        }
+        Why::DoesNotPass => "the fastener does not pass the hole".to_owned(),
+        Why::DoesNotCover => "neither head nor washer covers the hole".to_owned(),
+    }
+}
+
+fn of(input: Input) -> &'static str {
+    match input {
+        Input::Diameter => "this diameter",
+        Input::Length => "this length",
+        Input::Head => "this head",
+        Input::Washer => "this washer",
+        Input::Bending => "this bending strength",
+        Input::Withdrawal => "this withdrawal",
+        Input::Gravity => "this wood's gravity",
+        Input::Plate => "this thickness of plate",
+        Input::PlateBearing => "what the plate bears",
+        Input::Gap => "what stands in front of the framing",
+        Input::StudDepth => "this depth of stud",
+        Input::Face => "this face of stud",
+        Input::Hole => "this hole",
+        Input::Concrete => "this concrete",
+        Input::Steel => "this thickness of steel",
+        Input::Load => "this load",
+        Input::Mass => "this mass",
+        Input::Place => "this place",
+        Input::Seat => "this hole's place",
+        Input::Angle => "this angle",
+        Input::Duration => "this load's duration",
+    }
+}

@@ -1,0 +1,347 @@
+//! The verdict on a plate, its schedule of fasteners and its empty holes.
+
+use super::case::{case, why};
+use super::phrase::{capital, count, list, mass, one_line, sentence};
+use super::things::{Called, hole_name, piece_of, whole};
+use crate::capacity::group::Word;
+use crate::handbook::wood_screw;
+use crate::job::Job;
+use crate::job::kit::FastenerKind;
+use crate::plan::Plan;
+use crate::plan::piece::{Meets, PiecePlan};
+use crate::plan::verdict::{EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want};
+use crate::subject::{Id, Subject};
+use crate::tolerance::SAME_SIZE_IN;
+use crate::units::{Length, LengthUnit};
+
+/// A verdict's word.
+#[must_use]
+pub fn verdict_word(word: Word) -> &'static str {
+    match word {
+        Word::Holds => "holds",
+        Word::Short => "short",
+        Word::NotKnown => "not known",
+    }
+}
+
+/// The verdict for the one line over the drawing: the word, how much is used and what to do first.
+#[must_use]
+pub fn verdict_line(plan: &Plan, fastening: &Fastening) -> String {
+    let verdict = &fastening.verdict;
+    let mut line = capital(verdict_word(verdict.word));
+    if let Some(governing) = &verdict.governing {
+        line.push_str(&format!(", {} used", share(governing.used)));
+    }
+    match verdict.wanted.first() {
+        Some(first) if verdict.word == Word::NotKnown => {
+            let probed = if verdict.if_probed == Word::NotKnown {
+                String::new()
+            } else {
+                format!(" ({} if probed)", verdict_word(verdict.if_probed))
+            };
+            format!("{line}{probed}: {}.", want(plan, first))
+        }
+        _ => format!("{line}."),
+    }
+}
+
+/// The verdict in full, a sentence an entry.
+#[must_use]
+pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
+    let verdict = &fastening.verdict;
+    let mut told = vec![cases(plan, verdict)];
+    match verdict.required {
+        Required::Met => {}
+        Required::NotMet => {
+            told.push("What the mount's maker requires is not met: that is short.".to_owned())
+        }
+        Required::NotKnown => {
+            told.push("Whether what the mount's maker requires is met is not known yet.".to_owned());
+        }
+    }
+    if verdict.if_probed != verdict.word {
+        told.push(format!(
+            "If each stud in use is met where it is expected: {}.",
+            verdict_word(verdict.if_probed)
+        ));
+    }
+    if verdict.as_stated != verdict.if_probed {
+        let used = verdict.governing.as_ref().map(|governing| format!(", {} used", share(governing.used)));
+        told.push(format!(
+            "By the maker's values: {}{}.",
+            verdict_word(verdict.as_stated),
+            used.unwrap_or_default()
+        ));
+    }
+    if verdict.searched {
+        told.push(
+            "The fasteners are the best that a search by single holes found, not of every set.".to_owned(),
+        );
+    }
+    let wanted = wanted(plan, fastening);
+    if !wanted.is_empty() {
+        told.push(sentence(&list(&wanted)));
+    }
+    let rests = rests_on(plan, fastening);
+    if !rests.is_empty() {
+        told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
+    }
+    told
+}
+
+/// Case by case: what is known, and what is not.
+fn cases(plan: &Plan, verdict: &Verdict) -> String {
+    let word = verdict_word(verdict.word);
+    let worst = verdict.governing.as_ref().map(|governing| {
+        let hole = hole_name(&Id::new(governing.hole.part_str()));
+        format!("{}, {} used at {hole}", case(&governing.case), share(governing.used))
+    });
+    let beyond =
+        verdict.uncarried.map(|(name, reason)| format!("{}: not known, {}", case(&name), why(plan, &reason)));
+    match (worst, beyond) {
+        (Some(worst), None) => format!("Verdict: {word}. The worst is {worst}."),
+        (Some(worst), Some(beyond)) => {
+            let known = verdict.governing.as_ref().is_some_and(|governing| governing.used <= 1.0);
+            let known = verdict_word(if known { Word::Holds } else { Word::Short });
+            format!("Verdict: {word}. Of what is known the worst is {worst}: {known}; {beyond}.")
+        }
+        (None, Some(beyond)) => format!("Verdict: {word}. {}.", capital(&beyond)),
+        (None, None) => format!("Verdict: {word}."),
+    }
+}
+
+/// Every chosen value that a verdict rests on, as clauses.
+#[must_use]
+pub fn rests_on(plan: &Plan, fastening: &Fastening) -> Vec<String> {
+    fastening.verdict.rests_on.iter().map(|one| rest(plan, one)).collect()
+}
+
+/// What a verdict wants, as clauses: each measurement by itself, probes together.
+#[must_use]
+pub fn wanted(plan: &Plan, fastening: &Fastening) -> Vec<String> {
+    let mut told = Vec::new();
+    let mut probes = Vec::new();
+    for one in &fastening.verdict.wanted {
+        match one {
+            Want::Probe(hole) => probes.push(hole_name(&Id::new(hole.part_str()))),
+            other => told.push(want(plan, other)),
+        }
+    }
+    if !probes.is_empty() {
+        told.push(format!("probe the stud at {}", list(&probes)));
+    }
+    told
+}
+
+/// How much is used: up, so that nothing is told as less than it is.
+fn share(used: f64) -> String {
+    if used > 99.0 {
+        return "far more than all".to_owned();
+    }
+    format!("{:.2}", (used * 100.0 - 1e-6).ceil() / 100.0)
+}
+
+/// One line of the schedule of fasteners.
+#[must_use]
+pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
+    let mut told = format!("{}: {}", capital(&hole_name(&fastener.hole)), fastener_name(plan, fastener));
+    if let Some(lead) = lead(plan, fastener) {
+        told.push_str(&format!("; {lead}"));
+    }
+    if let Some(asked) = fastener.asked {
+        told.push_str(&format!(
+            "; shear {:.0} N, pull {:.0} N, {} used",
+            asked.shear_n,
+            asked.pull_n,
+            share(asked.used)
+        ));
+    }
+    told.push('.');
+    told
+}
+
+/// `lag screw 5/16" x 3"`.
+pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
+    let kind = match fastener.kind {
+        FastenerKind::WoodScrew => "wood screw",
+        FastenerKind::Lag => "lag screw",
+        FastenerKind::StructuralScrew => "structural screw",
+        FastenerKind::SheetMetalScrew => "sheet-metal screw",
+        FastenerKind::ConcreteScrew => "concrete screw",
+        FastenerKind::Anchor => "anchor",
+    };
+    let d_in = fastener.diameter.in_inches();
+    let numbered = matches!(fastener.kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
+    let number = wood_screw::SIZES
+        .iter()
+        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
+        .map(|row| format!("#{}", row.value.number));
+    let diameter = number.unwrap_or_else(|| fine(fastener.diameter));
+    format!("{kind} {diameter} x {}", plan.style.print(fastener.length))
+}
+
+/// `lead hole 11/64", 2 15/16" deep from the wall's face`.
+pub(super) fn lead(plan: &Plan, fastener: &FastenerPlan) -> Option<String> {
+    let bit = fine(fastener.lead?);
+    Some(match fastener.depth {
+        Some(depth) => format!("lead hole {bit}, {} deep from the wall's face", plan.style.print(depth)),
+        None => format!("lead hole {bit}"),
+    })
+}
+
+/// To a 64th of an inch, or a tenth of a millimetre, as bits and diameters are named.
+fn fine(length: Length) -> String {
+    if length.unit() == LengthUnit::Millimetre {
+        let tenths = format!("{:.1}", length.mm());
+        return format!("{} mm", tenths.strip_suffix(".0").unwrap_or(&tenths));
+    }
+    let sixty_fourths = (length.in_inches() * 64.0).round();
+    let (mut over, mut under) = (sixty_fourths, 64.0);
+    while under > 1.0 && over % 2.0 == 0.0 {
+        (over, under) = (over / 2.0, under / 2.0);
+    }
+    let whole = (over / under).floor();
+    match (whole > 0.0, over - whole * under) {
+        (true, 0.0) => format!("{whole}\""),
+        (true, rest) => format!("{whole} {rest}/{under}\""),
+        (false, rest) => format!("{rest}/{under}\""),
+    }
+}
+
+/// Why a hole is left empty, as a sentence.
+#[must_use]
+pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
+    let because = match &empty.why {
+        EmptyWhy::Meets(meets) => match meets {
+            Meets::Stud => "no fastener of the kit is made for it".to_owned(),
+            Meets::StudEdge => "too near a stud's edge".to_owned(),
+            Meets::Board => "nothing behind the face that counts".to_owned(),
+            Meets::Hidden => "it would meet something hidden".to_owned(),
+            Meets::Masonry => "no published value for this masonry".to_owned(),
+            Meets::OffWall => "off the wall or over an opening".to_owned(),
+            Meets::NotKnown => "not known what it meets".to_owned(),
+        },
+        EmptyWhy::OtherPlane => "on another plane than the plate's middle".to_owned(),
+        EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
+        EmptyWhy::Refused(reason) => why(plan, reason),
+        EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),
+        EmptyWhy::NotNeeded => "the plate holds no worse without it".to_owned(),
+    };
+    format!("{} stays empty: {because}.", capital(&hole_name(&empty.hole)))
+}
+
+/// How many fasteners, and what each is; `None` where there are none.
+#[must_use]
+pub fn schedule(plan: &Plan, fastening: &Fastening) -> Option<String> {
+    let first = fastening.fasteners.first()?;
+    let holes = count(fastening.fasteners.len(), "hole", "holes");
+    Some(format!("{} in {holes}.", capital(&fastener_name(plan, first))))
+}
+
+/// What the maker of a mount asks for and how much it is rated for, on a line of its own: neither makes a verdict.
+#[must_use]
+pub fn asks(job: &Job, mount: &Id) -> Option<String> {
+    let mount = job.mount(mount)?;
+    let rated = mount.rating.as_ref().and_then(|rating| rating.mass);
+    let asks = mount.required.as_ref().and_then(|required| required.fasteners.as_deref()).map(one_line);
+    let rated = rated.map(|rated| format!("The maker rates the mount for {}.", mass(rated)));
+    let asks = asks.filter(|asks| !asks.is_empty()).map(|asks| {
+        format!("The maker asks for: {}. See yourself that it is so.", asks.trim_end_matches('.'))
+    });
+    let told: Vec<String> = rated.into_iter().chain(asks).collect();
+    (!told.is_empty()).then(|| told.join(" "))
+}
+
+/// What is wanted, as a clause: `measure the mass of the display`.
+fn want(plan: &Plan, want: &Want) -> String {
+    let of = |id: &Id| whole(plan, id).map_or_else(|| id.to_string(), |called| called.words);
+    let hole = |subject: &Subject| hole_name(&Id::new(subject.part_str()));
+    match want {
+        Want::Probe(subject) => format!("probe the stud at {}", hole(subject)),
+        Want::Mass(id) => format!("measure the mass of {}", of(id)),
+        Want::MountMass(_) => "measure the mass of the mount".to_owned(),
+        Want::Size(id) => format!("measure the width, height and depth of {}", of(id)),
+        Want::Drop(_) => "measure the drop from the piece's top to the plate's".to_owned(),
+        Want::StandOff(_) => "measure how far the piece's back stands off the wall".to_owned(),
+        Want::Reach(_) => "measure how far the arm reaches out".to_owned(),
+        Want::Tilt(_) => "measure how far the mount tilts".to_owned(),
+        Want::Plate(_) => "measure the plate's outline and holes".to_owned(),
+        Want::PlateThickness(_) => "measure the thickness of the plate's sheet".to_owned(),
+        Want::HoleWidth(subject) => format!("measure the width of {}", hole(subject)),
+        Want::Place(id) => format!("measure what the place of {} hangs on", of(id)),
+        Want::Front(_) => "measure the thickness in front of the framing".to_owned(),
+        Want::Framing(_) => "find out what the wall is built of".to_owned(),
+        Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
+        Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
+        Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
+        Want::WallSize(_) => "measure the wall's width and height".to_owned(),
+        Want::Hits(_) => "sweep the wall for studs".to_owned(),
+        Want::Fasteners => "enter fasteners made for this wall".to_owned(),
+        Want::FastenerSize(id) => format!("measure the diameter and length of {id}"),
+        Want::FastenerHead(id) => format!("measure the head or washer of {id}"),
+        Want::FastenerReport(id) => format!("enter what the report of {id} says"),
+    }
+}
+
+/// What a verdict rests on, as a clause.
+fn rest(plan: &Plan, rest: &Rest) -> String {
+    let print = |length: Length| plan.style.print(length);
+    match rest {
+        Rest::Pull(pull) => format!("somebody pulls with {:.0} N", pull.n()),
+        Rest::Gravity(gravity) => format!("wood of specific gravity {}", gravity.value()),
+        Rest::StudDepth(depth) => format!("a stud {} deep", print(*depth)),
+        Rest::StudFace(face) => format!("a stud's face {} wide", print(*face)),
+        Rest::PlateSteel(_) => "a plate of sheet steel".to_owned(),
+        Rest::Washer(washer) => format!("a washer {} thick", print(*washer)),
+        Rest::Middle => "the mass at the middle of the outline and depth".to_owned(),
+        Rest::MountMass => "the mount's mass at the piece's back".to_owned(),
+        Rest::Tilt(angle) => format!("a tilt of {:.0} degrees the way that was not given", angle.deg()),
+        Rest::Hinge(angle) => format!("an arm that swings {:.0} degrees to either side", angle.deg()),
+        Rest::Head(angle) => format!("a head that turns {:.0} degrees to either side", angle.deg()),
+        Rest::LagMade => {
+            "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
+                .to_owned()
+        }
+        Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
+        Rest::ConcreteEdge(diameters) => {
+            format!("{diameters:.0} diameters to each edge and from one to the next")
+        }
+        Rest::ShearThroughBoard(share) => {
+            format!("{:.0} % of the shear through what stands in front of the steel", share * 100.0)
+        }
+        Rest::Method => {
+            "a rigid plate, whose outermost row alone is pulled, with both axes added".to_owned()
+        }
+    }
+}
+
+/// The verdict of the piece that a hole or mark belongs to.
+pub(super) fn fastener_at<'a>(plan: &'a Plan, piece: &PiecePlan, hole: &Id) -> Option<&'a FastenerPlan> {
+    let piece = piece_of(plan, &piece.id.whole())?;
+    piece.mount.as_ref()?.fastening.fasteners.iter().find(|fastener| fastener.hole == *hole)
+}
+
+/// The wall's verdict, the worst of its pieces, with the piece; `None` where nothing hangs on a mount.
+#[must_use]
+pub fn wall_verdict(plan: &Plan) -> Option<(&PiecePlan, &Fastening)> {
+    let mounted = plan.pieces.iter().filter_map(|piece| Some((piece, &piece.mount.as_ref()?.fastening)));
+    mounted.reduce(|worst, one| if one.1.verdict.word > worst.1.verdict.word { one } else { worst })
+}
+
+/// The verdict of the whole wall, naming the piece where there are several.
+#[must_use]
+pub fn wall_verdict_line(plan: &Plan) -> Option<String> {
+    let (piece, fastening) = wall_verdict(plan)?;
+    let line = verdict_line(plan, fastening);
+    let several = plan.pieces.iter().filter(|piece| piece.mount.is_some()).count() > 1;
+    Some(if several {
+        format!("{}: {}", capital(Called::piece(plan, piece).bare()), uncapital(&line))
+    } else {
+        line
+    })
+}
+
+fn uncapital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
