@@ -6,6 +6,7 @@ pub mod bar;
 pub mod command_list;
 pub mod edit;
 pub mod follows;
+mod holding;
 pub mod key_page;
 pub mod measured;
 pub mod one_pull;

@@ -108,7 +108,9 @@ fn what_is_selected_on_the_drawing_is_scrolled_to_and_lit_in_the_list() {
     };
     let is_there = |mark: &&Mark| mark.id.to_string().starts_with(&hole.subject.to_string());
     let mark = plan.marks.iter().find(is_there).expect("a mark at the hole");
-    let id = egui::Id::unique(("mark", mark.id.to_string()));
+    // The first row that is lit is that of the hole's fastener, or why it stays empty.
+    let first = ["fastener", "left empty"].map(|of| egui::Id::unique((of, hole.subject.to_string())));
+    let id = first.into_iter().find(|id| harness.ctx.read_response(*id).is_some()).expect("its row");
     let list = harness.ctx.content_rect();
     let row = |harness: &Harness<'_, App>| harness.ctx.read_response(id).expect("its row").rect;
     let before = row(&harness);

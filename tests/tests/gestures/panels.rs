@@ -47,6 +47,8 @@ fn choosing_a_mark_selects_what_it_is_about() {
     let plan = plan(&mut harness);
     let mark = plan.marks.iter().find(|mark| !mark.assumed).expect("a mark");
     let name = words::mark_name(&plan, mark);
+    harness.get_by_role_and_label(Role::Button, &name).scroll_to_me();
+    harness.run();
     harness.get_by_role_and_label(Role::Button, &name).click();
     harness.run();
     assert_eq!(harness.state().session().selected.as_ref(), Some(&mark.id));
@@ -134,4 +136,22 @@ fn an_answer_to_the_next_probe_is_one_tap_and_the_next_follows() {
     harness.run();
     assert_eq!(job(&harness), before, "one step");
     assert_eq!(place(&mut harness), Some(first));
+}
+
+#[test]
+fn the_verdict_is_over_the_drawing_and_a_fastener_s_row_selects_its_hole() {
+    let demo = include_str!("../../../demo-jobs/breakfast_room.ron");
+    let job = strikeline::files::job_file::read_job_text(demo, std::path::Path::new("room")).unwrap().job;
+    let mut harness = window_on(Session::new(job, None));
+    harness.run();
+    let plan = plan(&mut harness);
+    harness.get_by_label(&words::wall_verdict_line(&plan).unwrap());
+    let mounted = plan.pieces[0].mount.as_ref().unwrap();
+    let first = &mounted.fastening.fasteners[0];
+    let name = words::fastener(&plan, first);
+    harness.get_by_role_and_label(Role::Button, &name).scroll_to_me();
+    harness.run();
+    harness.get_by_role_and_label(Role::Button, &name).click();
+    harness.run();
+    assert_eq!(harness.state().session().selected.as_ref(), Some(&first.subject));
 }

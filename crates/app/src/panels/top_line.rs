@@ -12,9 +12,9 @@ use strikeline_drawing::font::Weight;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
-/// Room for what is told, in points: four lines (chosen): what to do, where it goes in two, and a wish. What is
-/// longer scrolls, since a canvas that gave way to it would slip from under the hand.
-const ROOM: f32 = 92.0;
+/// Room for what is told, in points: five lines (chosen): what to do, whether it holds, where it goes in two, and a
+/// wish. What is longer scrolls, since a canvas that gave way to it would slip from under the hand.
+const ROOM: f32 = 114.0;
 
 /// Room for what is told of each further piece, in points: two lines (chosen).
 const FURTHER: f32 = 44.0;
@@ -55,6 +55,9 @@ fn told(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         if !next.is_empty() {
             let font = theme::font(14.0, Weight::Semibold);
             ui.add(egui::Label::new(RichText::new(unbroken(&next)).font(font)).wrap());
+        }
+        if let Some(verdict) = words::wall_verdict_line(plan) {
+            ui.add(egui::Label::new(unbroken(&verdict)).wrap());
         }
         for piece in &plan.pieces {
             ui.add(egui::Label::new(unbroken(&words::place_line(plan, piece))).wrap());

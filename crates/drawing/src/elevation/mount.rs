@@ -47,6 +47,10 @@ fn mount(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan, mounted: &MountedPlan)
         }
         let round = plate.and_then(|plate| plate.holes.iter().find(|round| round.id == hole.id));
         let at = pen.at(hole.place);
-        symbol::hole::hole(pen, at, round.and_then(|round| round.diameter), hole.meets);
+        let diameter = round.and_then(|round| round.diameter);
+        symbol::hole::hole(pen, at, diameter, hole.meets);
+        if mounted.fastening.fasteners.iter().any(|fastener| fastener.hole == hole.id) {
+            symbol::hole::in_use(pen, at, diameter, hole.meets);
+        }
     }
 }

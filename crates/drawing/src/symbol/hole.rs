@@ -41,6 +41,15 @@ pub(crate) fn hole(pen: &mut Pen<'_>, at: PaperPoint, diameter: Option<Length>, 
     }
 }
 
+/// Rings a hole that is to take a fastener: a hexagon, as a head is seen.
+pub(crate) fn in_use(pen: &mut Pen<'_>, at: PaperPoint, diameter: Option<Length>, meets: Meets) {
+    const CORNERS: [(f64, f64); 6] =
+        [(1.0, 0.0), (0.5, 0.866), (-0.5, 0.866), (-1.0, 0.0), (-0.5, -0.866), (0.5, -0.866)];
+    let radius = diameter.map_or(0.0, |diameter| pen.scale.paper_mm(diameter) / 2.0).max(LEAST_RADIUS_MM);
+    let head = CORNERS.map(|(right, down)| at.moved(right * radius * 1.9, down * radius * 1.9));
+    pen.outline(Ink::Hole(meets), &head);
+}
+
 /// The left half of a disc, as an outline.
 fn half_disc(at: PaperPoint, radius: f64) -> Vec<PaperPoint> {
     // Half-circle in steps of 22.5 degrees, from the top over the left to the bottom.
