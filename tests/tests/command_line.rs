@@ -200,7 +200,19 @@ fn json_has_the_promised_keys_in_their_order() {
         assert_eq!(keys(&answer), ["walls"]);
         for wall in list(&answer, "walls") {
             let of_wall = [
-                "id", "name", "option", "next", "assumed", "pieces", "studs", "spacing", "outliers", "marks",
+                "id",
+                "name",
+                "option",
+                "next",
+                "verdict",
+                "assumed",
+                "pieces",
+                "studs",
+                "spacing",
+                "planes",
+                "outliers",
+                "next_probe",
+                "marks",
                 "findings",
             ];
             assert_eq!(keys(wall), of_wall);
@@ -231,8 +243,11 @@ fn json_has_the_promised_keys_in_their_order() {
 
 fn piece_has_its_keys(piece: &Value) {
     let sides = ["left_mm", "right_mm", "bottom_mm", "top_mm"];
-    let of_piece: Vec<&str> =
-        ["id", "name", "kind"].into_iter().chain(sides).chain(["plate", "holes"]).collect();
+    let of_piece: Vec<&str> = ["id", "name", "kind"]
+        .into_iter()
+        .chain(sides)
+        .chain(["plate", "holes", "verdict", "fasteners", "left_empty"])
+        .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
     for hole in list(piece, "holes") {

@@ -167,7 +167,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             "what is on the other side is not known: do not drill through"
         }
         .to_owned(),
-        What::PlansOnly => "this plans and does not certify: the mount maker's instructions and local codes govern, and whether the fasteners hold is not checked".to_owned(),
+        What::PlansOnly => "this plans and does not certify: the mount maker's instructions and local codes govern; the stud, the wall, the plate's own strength and the display's threads are not checked".to_owned(),
     }
 }
 
