@@ -225,7 +225,9 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),
-        EmptyWhy::NotNeeded => "the plate holds no worse without it".to_owned(),
+        EmptyWhy::NotNeeded => {
+            "the plate holds no worse without it; fill it where the mount's maker asks for it".to_owned()
+        }
     };
     format!("{} stays empty: {because}.", capital(&hole_name(&empty.hole)))
 }
