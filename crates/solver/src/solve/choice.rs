@@ -168,10 +168,10 @@ impl Candidates<'_> {
             // Places that differ in nothing are one.
             let cases = self.load.cases(place.offset).ok()?;
             let ranks = kinds.iter().filter_map(|kind| self.table(site, kind, place, &cases).full());
-            let best = ranks.map(|full| full.rank).max_by(|a, b| a.against(b));
+            let best = ranks.map(|full| full.rank).max_by(rank::Rank::against);
             full.extend(best.map(|rank| (index, rank)));
         }
-        let lead = full.iter().map(|(_, rank)| *rank).max_by(|a, b| a.against(b))?;
+        let lead = full.iter().map(|(_, rank)| *rank).max_by(rank::Rank::against)?;
         full.retain(|(_, rank)| rank.leads_with(&lead));
         // Stable: of equals the least shift stays first.
         full.sort_by(|(_, a), (_, b)| b.against(a));

@@ -91,7 +91,7 @@ impl Load {
                 DEPTH_NOT_MEASURED_MM
             });
             deepest_mm = deepest_mm.max(depth_mm);
-            let kg = one.mass.map(|mass| mass.kg()).unwrap_or_else(|| {
+            let kg = one.mass.map(super::super::units::Mass::kg).unwrap_or_else(|| {
                 wants.push(Want::Mass(one.id.clone()));
                 rect.width().mm() * rect.height().mm() * 1e-6 * UNWEIGHED_KG_PER_M2
             });
@@ -116,7 +116,7 @@ impl Load {
         }
         let manner = manner(mount, place, drop, &mut wants, &mut rests);
         let swings_out = matches!(manner, Manner::Arm { .. });
-        let mount_kg = mount.mass.map(|mass| mass.kg()).unwrap_or_else(|| {
+        let mount_kg = mount.mass.map(super::super::units::Mass::kg).unwrap_or_else(|| {
             wants.push(Want::MountMass(mount.id.clone()));
             UNWEIGHED_MOUNT_KG
         });

@@ -53,7 +53,7 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     match verdict.required {
         Required::Met => {}
         Required::NotMet => {
-            told.push("What the mount's maker requires is not met: that is short.".to_owned())
+            told.push("What the mount's maker requires is not met: that is short.".to_owned());
         }
         Required::NotKnown => {
             told.push("Whether what the mount's maker requires is met is not known yet.".to_owned());
