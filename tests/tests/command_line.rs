@@ -195,6 +195,7 @@ fn a_sheet_that_cannot_be_written_is_told() {
 
 #[test]
 fn json_has_the_promised_keys_in_their_order() {
+    let mut probes = 0;
     for demo in demos() {
         let answer = json(demo.to_str().unwrap(), &[]);
         assert_eq!(keys(&answer), ["walls"]);
@@ -229,6 +230,19 @@ fn json_has_the_promised_keys_in_their_order() {
             for spacing in list(wall, "spacing") {
                 assert_eq!(keys(spacing), ["mm", "probability"]);
             }
+            for plane in list(wall, "planes") {
+                assert_eq!(keys(plane), ["on", "spacing"]);
+            }
+            if !wall["next_probe"].is_null() {
+                let mut probe = wall["next_probe"].clone();
+                for means in list(&wall["next_probe"], "means") {
+                    assert_eq!(keys(means), ["answer", "words"]);
+                }
+                probe.as_object_mut().unwrap().shift_remove("means");
+                mark_has_its_keys(&probe);
+                assert_eq!(probe["stage"], "probe");
+                probes += 1;
+            }
             for outlier in list(wall, "outliers") {
                 assert_eq!(keys(outlier), ["hit", "why"]);
             }
@@ -239,6 +253,7 @@ fn json_has_the_promised_keys_in_their_order() {
             list(wall, "marks").iter().for_each(mark_has_its_keys);
         }
     }
+    assert!(probes > 1, "some demos ask for a probe");
 }
 
 fn piece_has_its_keys(piece: &Value) {

@@ -12,10 +12,16 @@ mod dense;
 mod room;
 
 use room::{Room, mm};
-use strikeline_solver::job::hit::HitKind;
+use strikeline_solver::job::framing::{SteelStuds, WallFraming};
+use strikeline_solver::job::hit::{Hit, HitKind};
+use strikeline_solver::job::place::{AcrossReading, UprightReading};
+use strikeline_solver::job::plate::PlateHole;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::framing::Known;
-use strikeline_solver::probing::next_probe;
+use strikeline_solver::probing::{Said, next_probe};
+use strikeline_solver::solve::solve;
+use strikeline_solver::subject::Id;
+use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
@@ -117,4 +123,52 @@ fn the_next_probe_is_told_in_words_with_both_answers() {
     for part in ["Circuit off", "closes: ", "Set the bit's stop", "Wood, ", "Air, "] {
         assert!(told.contains(part), "{part}: {told}");
     }
+}
+
+#[test]
+fn of_two_places_that_meet_as_many_studs_the_surer_is_chosen() {
+    // A lone sensed centre at the plate's rest, and 406 mm on a stud met by two probes at its half face less the drift.
+    let stud = 1203.2 + 406.4;
+    let room = Room::new(&[
+        (HitKind::Centre, 1203.2),
+        (HitKind::Wood, stud - 9.0),
+        (HitKind::Wood, stud + 9.0),
+        (HitKind::Air, stud - 22.0),
+    ]);
+    let mut job = room.job();
+    let plate = job.mounts[0].plate.as_mut().unwrap();
+    plate.slots.clear();
+    plate.holes =
+        vec![PlateHole { id: Id::new("hole-1"), right: Offset(mm(0.0)), down: mm(50.0), diameter: None }];
+    (job.mounts[0].play_left, job.mounts[0].play_right) = (Some(mm(450.0)), Some(mm(450.0)));
+    let plan = solve(&job, &Id::new("wall-1"), None);
+    let hole = &plan.pieces[0].mount.as_ref().unwrap().holes[0];
+    assert!((hole.place.x.mm() - stud).abs() < 5.0, "{hole:?}");
+}
+
+#[test]
+fn on_steel_metal_is_asked_for_at_two_heights_and_then_a_magnet() {
+    let steel = |hits: &[(HitKind, f64, f64)]| {
+        let mut job = Room::new(&[(HitKind::Centre, 1000.0), (HitKind::Centre, 1406.4)]).job();
+        job.walls[0].framing = Some(WallFraming::Steel(SteelStuds::default()));
+        for (number, (kind, x, y)) in (10..).zip(hits) {
+            job.walls[0].hits.push(Hit {
+                id: Id::new(&format!("hit-{number}")),
+                kind: *kind,
+                x: AcrossReading::from_left(mm(*x)),
+                y: Some(UprightReading::from_floor(mm(*y))),
+            });
+        }
+        let plan = solve(&job, &Id::new("wall-1"), None);
+        next_probe(&job, &plan).unwrap()
+    };
+    let first = steel(&[]);
+    assert_eq!(first.answers[0].said, Said::Metal);
+    assert!((first.place.x.mm() - 1000.0).abs() < 2.0, "{first:?}");
+    let y = first.place.y.mm();
+    let second = steel(&[(HitKind::Metal, 1000.0, y)]);
+    assert_eq!(second.answers[0].said, Said::Metal);
+    assert!((second.place.y.mm() - y).abs() >= 300.0, "{second:?}");
+    let third = steel(&[(HitKind::Metal, 1000.0, y), (HitKind::Metal, 1000.0, second.place.y.mm())]);
+    assert_eq!((third.answers[0].said, third.answers[0].met), (Said::Holds, true), "{third:?}");
 }

@@ -110,7 +110,7 @@ fn spacing(one: &Spacing) -> Value {
     json!({ "mm": one.spacing.map(mm), "probability": share(one.probability) })
 }
 
-/// The next probe: a mark with its helping marks and what each answer means.
+/// The next probe: a mark, told with the helping marks it needs, and what each answer means.
 fn probing(plan: &Plan, probe: &NextProbe) -> Value {
     let mut told = mark(plan, &probe.mark);
     let means = probe.answers.iter().map(|answer| {
@@ -128,7 +128,6 @@ fn probing(plan: &Plan, probe: &NextProbe) -> Value {
     if let Value::Object(keys) = &mut told {
         keys.insert("words".to_owned(), json!(words::probe_itself(plan, probe)));
         keys.insert("means".to_owned(), means.collect());
-        keys.insert("helps".to_owned(), probe.helps.iter().map(|help| mark(plan, help)).collect());
     }
     told
 }

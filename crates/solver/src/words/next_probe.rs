@@ -6,23 +6,25 @@ use crate::plan::Plan;
 use crate::plan::mark::Mark;
 use crate::probing::{Answer, Done, NextProbe, Said, done};
 
-/// The sentences of the next probe, helping marks first; where there is none, why.
+/// The sentences of the next probe; where there is none, why.
 #[must_use]
 pub fn next_probe(plan: &Plan, probe: Option<&NextProbe>) -> String {
     let Some(probe) = probe else { return nothing_more(done(plan)).to_owned() };
-    let helps = probe.helps.iter().map(|help| format!("Strike first: {}", mark(plan, help)));
     let means = probe.answers.iter().map(|answer| answer_means(probe, answer));
-    helps.chain([probe_itself(plan, probe)]).chain(means).collect::<Vec<_>>().join(" ")
+    std::iter::once(probe_itself(plan, probe)).chain(means).collect::<Vec<_>>().join(" ")
 }
 
-/// The probe's own sentences; a magnet is held there instead of a bit.
+/// The probe's own sentences, behind those of the helping marks it needs; a magnet is held there instead of a bit.
 #[must_use]
 pub fn probe_itself(plan: &Plan, probe: &NextProbe) -> String {
-    if is_magnet(probe) {
+    let helps = probe.helps.iter().map(|help| format!("Strike a helping mark first. {}", mark(plan, help)));
+    let itself = if is_magnet(probe) {
         let readings = super::reading::readings(plan, &probe.mark).join(" ");
-        return format!("{readings} Hold a magnet on the face there and an inch to each side.");
-    }
-    mark(plan, &probe.mark)
+        format!("{readings} Hold a magnet on the face there and an inch to each side.")
+    } else {
+        mark(plan, &probe.mark)
+    };
+    helps.chain([itself]).collect::<Vec<_>>().join(" ")
 }
 
 fn is_magnet(probe: &NextProbe) -> bool {

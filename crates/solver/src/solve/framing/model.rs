@@ -27,8 +27,9 @@ pub(super) const AIR_IN_STUD: f64 = 0.005;
 /// How often an upright of the pattern is not there (chosen).
 pub(super) const MISSING: f64 = 0.02;
 
-/// How often an upright has a second ply at one side; as often at the other (chosen: seldom away from openings).
-pub(super) const DOUBLED: f64 = 0.01;
+/// How often an upright has a second ply at one side; as often at the other (chosen: the most at which two probes, each
+/// to a side at the half face less a lag's drift, still settle a stud).
+pub(super) const DOUBLED: f64 = 0.014;
 
 /// How well the place of a bit or a magnet's pull is known: the face's edge is blurred by so much (chosen).
 pub(super) const PLACE_BLUR_MM: f64 = 0.5;

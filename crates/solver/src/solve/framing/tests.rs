@@ -6,32 +6,50 @@ use crate::job::framing::{SteelStuds, WoodStuds};
 use crate::job::hit::HitKind;
 use crate::job::wall::End;
 use crate::plan::framing::OutlierWhy;
-use crate::plan::survey::Floor;
+use crate::plan::survey::{Floor, PlacedFeature};
 
 fn inches(x: f64) -> Length {
     Length::inches(x)
 }
 
 fn framed(framing: WallFraming, hits: &[(HitKind, f64, f64)]) -> Framing {
+    super::framing(&Wall { framing: Some(framing), ..Wall::default() }, &survey(hits, Vec::new()), 0.95)
+}
+
+fn survey(hits: &[(HitKind, f64, f64)], features: Vec<PlacedFeature>) -> Survey {
     let hits = hits.iter().zip(1..).map(|((kind, x, y), id)| PlacedHit {
         id: Id::new(&format!("hit-{id}")),
         kind: *kind,
         x: inches(*x).quantised(),
         y: Some(inches(*y)),
     });
-    let survey = Survey {
+    Survey {
         outline: Rect { left: inches(0.0), right: inches(160.0), bottom: inches(0.0), top: inches(96.0) },
         left_end: End::InsideCorner,
         right_end: End::InsideCorner,
         floor: Floor { readings: vec![Point::default()] },
         control_line_y: None,
-        features: Vec::new(),
+        features,
         hidden: Vec::new(),
         hits: hits.collect(),
         humps: Vec::new(),
         misfits: Vec::new(),
-    };
-    super::framing(&Wall { framing: Some(framing), ..Wall::default() }, &survey, 0.95)
+    }
+}
+
+fn feature(id: &str, kind: FeatureKind, left: f64, right: f64) -> PlacedFeature {
+    let rect = Rect { left: inches(left), right: inches(right), bottom: inches(0.0), top: inches(90.0) };
+    PlacedFeature {
+        id: Id::new(id),
+        kind,
+        name: String::new(),
+        rect,
+        top_ends: (rect.top, rect.top),
+        bottom_ends: (rect.bottom, rect.bottom),
+        proud: inches(0.0),
+        on: None,
+        assumed: false,
+    }
 }
 
 fn wood(hits: &[(HitKind, f64)]) -> Framing {
@@ -149,4 +167,66 @@ fn a_thousand_hits_in_one_place_are_still_told() {
     assert_eq!(found.studs.len(), 1);
     assert!(found.studs[0].probability > 0.99 && found.studs[0].doubt.mm() >= 0.0);
     assert!(wood(&[]).studs.is_empty());
+}
+
+#[test]
+fn two_edges_at_two_heights_tell_a_lean() {
+    // Its middle is at 60 in at 40 in up, by two edges, and at 60.3 in at 70 in up. A sensed edge is off by 1/4 in in
+    // 1.645 standard deviations, so 3.86 mm; the mean of two by 2.73, the difference of two means by 3.86. Over 30 in,
+    // 762 mm, that is a lean of 0.0100, off by 0.00507. Beforehand it is 0, off by 0.00260: together
+    // 0.0100 x 0.00260^2 / (0.00260^2 + 0.00507^2) = 0.00209, off by 1 / sqrt(1/0.00260^2 + 1/0.00507^2) = 0.00232.
+    let edges =
+        |middle: f64, y: f64| [(HitKind::LeftEdge, middle - 0.75, y), (HitKind::RightEdge, middle + 0.75, y)];
+    let hits = [edges(60.0, 40.0), edges(60.3, 70.0)].concat();
+    let found = framed(WallFraming::Wood(WoodStuds::default()), &hits);
+    let stud = &found.studs[0];
+    assert!((stud.lean - 0.00209).abs() < 0.0003, "{}", stud.lean);
+    assert!((stud.lean_doubt - 0.00232).abs() < 0.0003, "{}", stud.lean_doubt);
+    assert!((stud.middle_at(inches(55.0)) - inches(60.15)).mm().abs() < 0.5, "{stud:?}");
+    // A chance is told with it: the same fastener, to the right of the middle, is surer higher up.
+    let at = |y: f64| found.chance(None, inches(60.4), inches(y), inches(LAG_NEED_IN));
+    assert!(at(70.0) > at(40.0) + 0.03, "{} {}", at(70.0), at(40.0));
+}
+
+#[test]
+fn hits_at_one_height_tell_no_lean() {
+    let found = wood(&[(HitKind::LeftEdge, 59.25), (HitKind::RightEdge, 60.75)]);
+    assert_eq!(found.studs[0].lean.to_bits(), 0.0_f64.to_bits());
+    assert!((found.studs[0].lean_doubt - LEAN_SLOPE).abs() < 1e-12);
+}
+
+#[test]
+fn edges_of_a_doubled_stud_beside_a_window_make_two() {
+    // A full stud and one under the header, 3 in wide together, 0.4 in beside the window's edge at 80 in.
+    let hits = [(HitKind::LeftEdge, 76.6, 60.0), (HitKind::RightEdge, 79.6, 60.0)];
+    let survey = survey(&hits, vec![feature("window-1", FeatureKind::Window, 80.0, 110.0)]);
+    let wall = Wall { framing: Some(WallFraming::Wood(WoodStuds::default())), ..Wall::default() };
+    let found = super::framing(&wall, &survey, 0.95);
+    let middles: Vec<f64> = found.studs.iter().map(|stud| stud.centre.in_inches()).collect();
+    assert_eq!(middles.len(), 2, "{middles:?}");
+    assert!((middles[0] - 77.35).abs() < 0.12 && (middles[1] - 78.85).abs() < 0.12, "{middles:?}");
+    // A fastener in their seam splits them.
+    assert!(found.chance(None, inches(78.1), inches(60.0), inches(LAG_NEED_IN)) < 0.1);
+}
+
+#[test]
+fn a_breast_is_told_on_its_own_and_nothing_is_expected_behind_it() {
+    let breast = feature("breast-1", FeatureKind::ChimneyBreast, 60.0, 120.0);
+    let wall_hits = [8.0, 24.0, 40.0, 136.0].map(|x| (HitKind::Centre, x, 60.0));
+    let breast_hits = [66.0, 90.0, 114.0].map(|x| (HitKind::Centre, x, 60.0));
+    let survey = survey(&[&wall_hits[..], &breast_hits[..]].concat(), vec![breast]);
+    let wall = Wall { framing: Some(WallFraming::Wood(WoodStuds::default())), ..Wall::default() };
+    let found = super::framing(&wall, &survey, 0.95);
+    let planes: Vec<_> = found.planes.iter().map(|plane| plane.on.clone()).collect();
+    assert_eq!(planes, [None, Some(Id::new("breast-1"))]);
+    let own = &found.planes[1].spacings;
+    let of = |spacing: f64| {
+        let same =
+            |one: &&Spacing| one.spacing.is_some_and(|told| (told - inches(spacing)).mm().abs() < 0.01);
+        own.iter().find(same).unwrap().probability
+    };
+    assert!(of(24.0) > of(16.0) && found.planes[0].spacings[0].spacing == Some(inches(16.0)), "{own:?}");
+    let behind = |stud: &&Stud| stud.on.is_none() && (58.0..122.0).contains(&stud.centre.in_inches());
+    assert_eq!(found.studs.iter().filter(behind).count(), 0, "{:?}", found.studs);
+    assert_eq!(found.studs.iter().filter(|stud| stud.on.is_some()).count(), 3);
 }
