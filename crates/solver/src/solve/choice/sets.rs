@@ -33,7 +33,9 @@ pub(in super::super) struct Table<'a> {
     /// Whether this kind and all of the required holes can do what the maker requires.
     requirable: bool,
     pub(super) hold: Option<Hold>,
-    pub(super) cases: Vec<Case>,
+    /// The cases that can be the worst of a set that carries them all.
+    leading: Vec<Case>,
+    all: Vec<Case>,
     edges: Edges,
     weight_x_mm: f64,
     steel: bool,
@@ -83,7 +85,7 @@ impl<'a> Table<'a> {
         let required = bits(seated.iter().map(|one| is_required(one.hole)));
         let all = usize::try_from(required.count_ones()).is_ok_and(|count| count == asked.required.len());
         let across = seated.iter().any(|one| one.seat.across);
-        let cases = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
+        let leading = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
         Self {
             seated,
             refused,
@@ -91,7 +93,8 @@ impl<'a> Table<'a> {
             required,
             requirable: all && (!asked.lags_only || kind.is_lag()),
             hold: kind.hold.ok(),
-            cases,
+            leading,
+            all: asked.cases.to_vec(),
             edges: asked.edges,
             weight_x_mm: asked.weight_x_mm,
             steel: matches!(site.framing, Some(WallFraming::Steel(_))),
@@ -150,6 +153,13 @@ impl<'a> Table<'a> {
         Ok(Group::of(&mut Blank, &seats, &self.edges, Label::Measured)?.demand(cases))
     }
 
+    /// The cases that a set is weighed by: where it does not carry all of those that lead, the worst of what it carries
+    /// may be any.
+    pub(super) fn cases(&self, mask: u64) -> &[Case] {
+        let carries_all = self.demand(mask, &self.leading).is_ok_and(|demand| demand.not_known.is_empty());
+        if carries_all { &self.leading } else { &self.all }
+    }
+
     /// The worst of a set under these cases.
     pub(super) fn outcome(&self, mask: u64, hold: &Hold, cases: &[Case]) -> Outcome {
         match self.demand(mask, cases) {
@@ -176,8 +186,16 @@ impl<'a> Table<'a> {
                 return None;
             }
         }
-        let outcome = self.outcome(mask, hold, &self.cases);
-        if let Some(case) = outcome.governing.and_then(|(ask, _)| self.cases.get(ask.case)) {
+        let mut cases = &self.leading;
+        let mut outcome = self.outcome(mask, hold, cases);
+        if outcome.not_known.is_some() {
+            if beaten(&Rank { reserve: f64::INFINITY, ..best.with(&outcome, hold) }) {
+                return None;
+            }
+            cases = &self.all;
+            outcome = self.outcome(mask, hold, cases);
+        }
+        if let Some(case) = outcome.governing.and_then(|(ask, _)| cases.get(ask.case)) {
             *hardest = Some(*case);
         }
         let rank = best.with(&outcome, hold);

@@ -62,7 +62,8 @@ impl Told<'_> {
     pub(super) fn chosen(&self, table: &Table<'_>, set: &Set) -> Fastening {
         let Some(hold) = table.hold else { return Fastening::unknown() };
         let kind = table.kind;
-        let demand = table.demand(set.mask, &table.cases);
+        let cases = table.cases(set.mask);
+        let demand = table.demand(set.mask, cases);
         let outcome = match &demand {
             Ok(demand) => demand.against(&hold),
             Err(why) => Outcome { governing: None, not_known: Some((0, *why)) },
@@ -98,7 +99,7 @@ impl Told<'_> {
             let one = members.get(ask.seat)?;
             Some(Governing {
                 hole: self.holes.get(one.hole)?.subject.clone(),
-                case: table.cases.get(ask.case)?.name,
+                case: cases.get(ask.case)?.name,
                 used: used.value,
                 term: used.term,
             })
@@ -110,7 +111,7 @@ impl Told<'_> {
             if_probed,
             as_stated,
             governing,
-            uncarried: uncarried(&demand, &outcome, &table.cases),
+            uncarried: uncarried(&demand, &outcome, cases),
             required,
             rests_on,
             wanted,
