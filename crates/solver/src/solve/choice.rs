@@ -76,8 +76,8 @@ impl Candidates<'_> {
         });
         let mut offsets: Vec<Length> = Vec::new();
         for in_plate in round.chain(slots) {
-            let at_none = self.frame(Length::default()).to_wall(in_plate.x, in_plate.y);
-            let wanted = self.ground.framing.studs.iter().map(|stud| at_none.x - stud.middle_at(at_none.y));
+            let at_none = self.frame(Length::default()).to_wall(in_plate.x, in_plate.y).x;
+            let wanted = self.ground.framing.studs.iter().map(|stud| at_none - stud.centre);
             offsets.extend(wanted.filter(|offset| least <= *offset && *offset <= most));
         }
         offsets.sort_by(|a, b| a.mm().total_cmp(&b.mm()));
@@ -168,10 +168,10 @@ impl Candidates<'_> {
             // Places that differ in nothing are one.
             let cases = self.load.cases(place.offset).ok()?;
             let ranks = kinds.iter().filter_map(|kind| self.table(site, kind, place, &cases).full());
-            let best = ranks.map(|full| full.rank).max_by(rank::Rank::against);
+            let best = ranks.map(|full| full.rank).max_by(Rank::against);
             full.extend(best.map(|rank| (index, rank)));
         }
-        let lead = full.iter().map(|(_, rank)| *rank).max_by(rank::Rank::against)?;
+        let lead = full.iter().map(|(_, rank)| *rank).max_by(Rank::against)?;
         full.retain(|(_, rank)| rank.leads_with(&lead));
         // Stable: of equals the least shift stays first.
         full.sort_by(|(_, a), (_, b)| b.against(a));

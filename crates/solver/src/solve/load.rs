@@ -12,7 +12,7 @@ use crate::job::mount::{Arm, Mount, MountKind};
 use crate::job::piece::Piece;
 use crate::ledger::Label;
 use crate::plan::verdict::{Rest, Want};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Length, Mass};
 
 /// Of a piece that nobody weighed: kilograms for every square metre of its outline (chosen; assumed, so it makes no
 /// verdict, and only ranks the holes).
@@ -91,7 +91,7 @@ impl Load {
                 DEPTH_NOT_MEASURED_MM
             });
             deepest_mm = deepest_mm.max(depth_mm);
-            let kg = one.mass.map(super::super::units::Mass::kg).unwrap_or_else(|| {
+            let kg = one.mass.map(Mass::kg).unwrap_or_else(|| {
                 wants.push(Want::Mass(one.id.clone()));
                 rect.width().mm() * rect.height().mm() * 1e-6 * UNWEIGHED_KG_PER_M2
             });
@@ -116,7 +116,7 @@ impl Load {
         }
         let manner = manner(mount, place, drop, &mut wants, &mut rests);
         let swings_out = matches!(manner, Manner::Arm { .. });
-        let mount_kg = mount.mass.map(super::super::units::Mass::kg).unwrap_or_else(|| {
+        let mount_kg = mount.mass.map(Mass::kg).unwrap_or_else(|| {
             wants.push(Want::MountMass(mount.id.clone()));
             UNWEIGHED_MOUNT_KG
         });
