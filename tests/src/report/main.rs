@@ -4,6 +4,7 @@
 mod chance;
 mod crash;
 mod demo;
+mod fasteners;
 mod frame;
 mod framing;
 mod solve;
@@ -17,6 +18,7 @@ fn main() -> ExitCode {
     let mut given = arguments.iter();
     match std::env::args().nth(1).as_deref() {
         Some("crash") => crash::report(&arguments),
+        Some("fasteners") => fasteners::report(),
         Some("frame") => frame::report(),
         Some("framing") => framing::report(&arguments),
         Some("solve") => solve::report(),
@@ -25,7 +27,7 @@ fn main() -> ExitCode {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
-            eprintln!("which report? there are: crash, frame, framing, solve, start");
+            eprintln!("which report? there are: crash, fasteners, frame, framing, solve, start");
             ExitCode::from(2)
         }
     }
