@@ -84,18 +84,14 @@ impl Layers {
 
     /// The middles of all leans together.
     pub(super) fn middles(&self) -> Option<Middles> {
-        let (_, first) = self.layers.first()?;
-        let cell_mm = first.cell_mm;
-        let starts = self.layers.iter().map(|(_, layer)| layer.first_mm);
-        let (from, to) = starts.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), x| (a.min(x), b.max(x)));
-        // The grid is that of the upright that does not lean, so that a wall and its mirror have the same.
-        let plumb = self.layers.get(self.layers.len() / 2).map_or(from, |(_, layer)| layer.first_mm);
-        let whole = |mm: f64| (mm / cell_mm).ceil().clamp(0.0, 1000.0);
-        let (before, after) = (whole(plumb - from), whole(to - plumb));
-        let from = plumb - before * cell_mm;
+        // About the upright one, so that a wall and its mirror have the same grid.
+        let (_, plumb) = self.layers.get(self.layers.len() / 2)?;
+        let cell_mm = plumb.cell_mm;
+        let offs = self.layers.iter().map(|(_, layer)| (layer.first_mm - plumb.first_mm).abs());
+        let more = (offs.fold(0.0, f64::max) / cell_mm).ceil().clamp(0.0, 500.0);
+        let from = plumb.first_mm - more * cell_mm;
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a few hundred")]
-        let more = (before + after) as usize;
-        let mut cells = vec![0.0; first.cells.len() + more];
+        let mut cells = vec![0.0; plumb.cells.len() + 2 * more as usize];
         for (_, layer) in &self.layers {
             let off = ((layer.first_mm - from) / cell_mm).max(0.0);
             #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a few hundred")]

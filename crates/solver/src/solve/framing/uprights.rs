@@ -21,7 +21,7 @@ pub(super) struct Middles {
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Gathered {
     pub(super) centre_mm: f64,
-    /// Half of the 90 % interval.
+    /// Within so much to either side it is in nine cases of ten.
     pub(super) doubt_mm: f64,
     pub(super) probability: f64,
 }
@@ -74,9 +74,10 @@ impl Middles {
             if mass >= least {
                 #[expect(clippy::cast_precision_loss, reason = "a few hundred")]
                 let first_mm = self.first_mm + cells.start as f64 * self.cell_mm;
+                let centre_mm = mean(part, first_mm, self.cell_mm, mass);
                 found.push(Gathered {
-                    centre_mm: mean(part, first_mm, self.cell_mm, mass),
-                    doubt_mm: half_interval(part, self.cell_mm, mass),
+                    centre_mm,
+                    doubt_mm: doubt(part, self.cell_mm, mass, centre_mm - first_mm),
                     probability: mass.min(1.0),
                 });
             }
@@ -110,25 +111,24 @@ fn mean(cells: &[f64], first_mm: f64, cell_mm: f64, mass: f64) -> f64 {
     places(0.0, cell_mm, cells.len()).zip(cells).map(|(at, one)| at * one).sum::<f64>() / mass + first_mm
 }
 
-/// Half of the narrowest reach from the 5th to the 95th hundredth, each cell even in itself.
-fn half_interval(cells: &[f64], cell_mm: f64, mass: f64) -> f64 {
-    let cut = 0.05 * mass;
-    // How far from the end the first twentieth ends.
-    let end = |cells: &mut dyn Iterator<Item = &f64>| {
-        let (mut sum, mut at) = (0.0, 0.0);
-        for one in cells {
-            if sum + one >= cut {
-                return at + if *one > 0.0 { (cut - sum) / one } else { 0.0 };
-            }
-            sum += one;
-            at += 1.0;
-        }
-        at
+/// How far to either side of the mean nine tenths lie, each cell even in itself: where a second ply pulls to one side it
+/// is more than half of the way from the 5th to the 95th hundredth. `mean_mm` is from the first cell's middle.
+fn doubt(cells: &[f64], cell_mm: f64, mass: f64, mean_mm: f64) -> f64 {
+    let within = |reach: f64| {
+        let share = |at: f64| {
+            let (from, to) = (at - cell_mm / 2.0, at + cell_mm / 2.0);
+            ((to.min(mean_mm + reach) - from.max(mean_mm - reach)) / cell_mm).clamp(0.0, 1.0)
+        };
+        places(0.0, cell_mm, cells.len()).zip(cells).map(|(at, one)| one * share(at)).sum::<f64>()
     };
     #[expect(clippy::cast_precision_loss, reason = "a few hundred")]
-    let all = cells.len() as f64;
-    let inner = all - end(&mut cells.iter()) - end(&mut cells.iter().rev());
-    (inner * cell_mm / 2.0).max(0.0)
+    let (mut least, mut most) = (0.0, cells.len() as f64 * cell_mm);
+    // Halved to a few millionths of a millimetre.
+    for _ in 0..24 {
+        let half = f64::midpoint(least, most);
+        if within(half) < 0.9 * mass { least = half } else { most = half }
+    }
+    most
 }
 
 /// Whether a reading that is not wrong tells of the upright at a place.
