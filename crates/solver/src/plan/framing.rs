@@ -54,7 +54,7 @@ impl Stud {
 /// How an upright is known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Known {
-    /// Probed: see [`Framing::met`].
+    /// A probe met it, and a fastener in its middle is sure enough to be all in solid wood.
     Met,
     /// Hits tell of it.
     Inferred,
