@@ -59,6 +59,10 @@ pub fn same(a: Length, b: Length) -> bool {
 /// tape across two bent sheets is unsure by (chosen; the patterns in use differ by 25 mm and more).
 pub const BRACKETS_MEASURED_MM: f64 = 5.0;
 
+/// No fastener counts so near to one that spins: 1 1/4 in, four diameters of a 5/16 in lag (chosen, as its spacing along
+/// the grain).
+pub const STRIPPED_WITHIN_MM: f64 = 31.75;
+
 /// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
 /// (chosen; the nearest metric size is twice as far from an inch one).
 pub const SAME_SIZE_IN: f64 = 0.001;

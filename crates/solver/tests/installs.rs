@@ -12,8 +12,10 @@ mod rooms;
 use rooms::{Install, Which, installs, plan, room};
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::capacity::why::Why;
+use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Rest, Want};
+use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 
 fn word(word: Word) -> &'static str {
@@ -30,6 +32,33 @@ fn named(name: &str) -> Install {
 
 fn fastening(job: &strikeline_solver::job::Job) -> Fastening {
     plan(job).pieces[0].mount.clone().unwrap().fastening
+}
+
+#[test]
+fn a_stripped_hole_holds_nothing_in_any_option() {
+    let mut job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    assert_eq!(before.fastening.verdict.word, Word::Holds);
+    let first = &before.fastening.fasteners[0];
+    let hole = before.holes.iter().find(|hole| hole.id == first.hole).unwrap();
+    job.walls[0].facts.push(Fact {
+        id: rooms::id("fact-1"),
+        mark: MarkId::of(hole.subject.clone()).unwrap(),
+        option: Some(rooms::id("another")),
+        state: FactState::Stripped,
+        planned: Spot { x: Offset(hole.place.x), y: Offset(hole.place.y) },
+        went: None,
+        across: None,
+        upright: None,
+        upright_at_right: None,
+    });
+    let told = fastening(&job);
+    assert!(told.fasteners.iter().all(|one| one.hole != first.hole), "{told:#?}");
+    let empty = told.left_empty.iter().find(|one| one.hole == first.hole).unwrap();
+    assert_eq!(empty.why, EmptyWhy::Stripped);
+    // A hole that is drilled and holds is used as before.
+    job.walls[0].facts[0].state = FactState::Drilled;
+    assert_eq!(fastening(&job), before.fastening);
 }
 
 #[test]

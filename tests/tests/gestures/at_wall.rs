@@ -13,6 +13,7 @@ use strikeline::session::Session;
 use strikeline_solver::job::fact::FactState;
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::mark::MarkWhat;
+use strikeline_solver::plan::verdict::EmptyWhy;
 use strikeline_solver::words;
 
 /// A window at the wall of a demo, its first mark shown.
@@ -61,6 +62,11 @@ fn every_mark_comes_by_taps_and_by_keys_and_the_drawing_is_had_again() {
     let before = job(&harness);
     finger_on(&mut harness, "Back to the drawing");
     canvas_rect(&harness);
+    finger_on(&mut harness, "At the wall");
+    harness.get_by_label("Back to the drawing");
+    harness.key_press(Key::Escape);
+    harness.run();
+    assert!(harness.query_by_label("Back to the drawing").is_none());
     assert_eq!(job(&harness), before, "looking changes nothing");
 }
 
@@ -77,8 +83,20 @@ fn what_is_struck_is_noted_by_a_tap_and_taken_back_by_another() {
     assert_eq!(facts(&harness), [FactState::Struck], "undo works here too");
     go_to(&mut harness, |what| matches!(what, MarkWhat::Hole { .. }));
     finger_on(&mut harness, "Drilled");
+    let fixing = |plan: &strikeline_solver::plan::Plan, id: &strikeline_solver::subject::Subject| {
+        plan.marks.iter().find(|mark| mark.id == *id).map(|mark| mark.stage)
+    };
+    let stage = fixing(&plan(&mut harness), harness.state().session().selected.as_ref().unwrap());
     finger_on(&mut harness, "Stripped: it spins");
+    let shown = harness.state().session().selected.clone().unwrap();
+    assert_eq!(fixing(&plan(&mut harness), &shown), stage, "the view stays at this stage");
+    harness.get_by_label_contains("no fastener counts there");
     assert_eq!(facts(&harness), [FactState::Struck, FactState::Stripped]);
+    let stripped = job(&harness).walls[0].facts[1].mark.subject().clone();
+    let plan = plan(&mut harness);
+    let fastening = &plan.pieces[0].mount.as_ref().unwrap().fastening;
+    let hole = fastening.left_empty.iter().find(|empty| stripped.part_str().starts_with(empty.hole.as_str()));
+    assert_eq!(hole.expect("it takes no fastener any more").why, EmptyWhy::Stripped);
 }
 
 #[test]

@@ -36,17 +36,21 @@ pub(super) enum Asked {
 #[derive(Clone, Debug, Default)]
 pub(super) struct AtWall {
     mark: Option<Subject>,
+    /// Where among all it was shown last.
+    at: usize,
     answers: Answers,
 }
 
 impl AtWall {
-    /// The view, on the selected mark, else on the first that is not done.
+    /// The view, on the selected mark, else on the one after the last that is done.
     pub(super) fn begin(session: &mut Session) -> Self {
         let plan = session.plan();
         let selected = session.selected.as_ref().filter(|id| plan.marks.iter().any(|mark| mark.id == **id));
-        let first = plan.marks.iter().find(|mark| moves::fact_of(&session.job, &plan, &mark.id).is_none());
-        let mark = selected.cloned().or_else(|| first.map(|mark| mark.id.clone()));
-        Self { mark, answers: Answers::default() }
+        let last =
+            plan.marks.iter().rposition(|mark| moves::fact_of(&session.job, &plan, &mark.id).is_some());
+        let next = plan.marks.get(last.map_or(0, |last| last + 1));
+        let mark = selected.cloned().or_else(|| next.map(|mark| mark.id.clone()));
+        Self { mark, at: 0, answers: Answers::default() }
     }
 
     /// Shows the mark and takes what the wall answered.
@@ -87,17 +91,20 @@ impl AtWall {
             small_elevation(ui, session, &plan, mark);
         });
         egui::CentralPanel::default().show(ui, |ui| told(ui, &plan, mark));
-        self.keys(ui, &plan, index);
+        if self.keys(ui, &plan, index) {
+            asked = Asked::Leave;
+        }
         session.selected = self.mark.clone();
         asked
     }
 
-    /// The place of the shown mark among all; the first where it is no more.
+    /// The place of the shown mark among all; where it is no more, that of the one which took its place.
     fn place(&mut self, plan: &Plan) -> Option<usize> {
         let place = self.mark.as_ref().and_then(|id| plan.marks.iter().position(|mark| mark.id == *id));
-        let place = place.or((!plan.marks.is_empty()).then_some(0));
-        self.mark = place.and_then(|place| plan.marks.get(place)).map(|mark| mark.id.clone());
-        place
+        let last = plan.marks.len().checked_sub(1)?;
+        self.at = place.unwrap_or(self.at.min(last));
+        self.mark = plan.marks.get(self.at).map(|mark| mark.id.clone());
+        Some(self.at)
     }
 
     fn go(&mut self, plan: &Plan, to: Option<usize>) {
@@ -146,10 +153,10 @@ impl AtWall {
         });
     }
 
-    /// Arrows and the space bar go on and back, where nothing is typed.
-    fn keys(&mut self, ui: &Ui, plan: &Plan, index: usize) {
-        if ui.ctx().text_edit_focused() || ui.memory(|memory| memory.focused().is_some()) {
-            return;
+    /// Arrows and the space bar go on and back, where no button has the focus. Whether Escape leaves the view.
+    fn keys(&mut self, ui: &Ui, plan: &Plan, index: usize) -> bool {
+        if ui.memory(|memory| memory.focused().is_some()) {
+            return false;
         }
         let pressed = |key| ui.input_mut(|input| input.consume_key(Modifiers::NONE, key));
         if pressed(Key::ArrowRight) || pressed(Key::Space) {
@@ -157,6 +164,7 @@ impl AtWall {
         } else if pressed(Key::ArrowLeft) {
             self.go(plan, index.checked_sub(1));
         }
+        pressed(Key::Escape)
     }
 }
 

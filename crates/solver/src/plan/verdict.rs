@@ -211,6 +211,8 @@ pub enum EmptyWhy {
     OtherPlane,
     /// Too near to the fastener in this hole.
     TooNear(Id),
+    /// One was drilled there and spins.
+    Stripped,
     /// A rule refuses the fastener there, or nobody knows what it carries.
     Refused(Why),
     /// The kit has no fastener for this wall.

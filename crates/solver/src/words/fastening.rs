@@ -1,7 +1,7 @@
 //! The verdict on a plate, its schedule of fasteners and its empty holes.
 
 use super::case::{case, why};
-use super::phrase::{capital, count, list, mass, one_line, sentence};
+use super::phrase::{capital, list, mass, one_line, sentence};
 use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
 use crate::handbook::wood_screw;
@@ -222,6 +222,7 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
             Meets::NotKnown => "not known what it meets".to_owned(),
         },
         EmptyWhy::OtherPlane => "on another plane than the plate's middle".to_owned(),
+        EmptyWhy::Stripped => "a fastener spins in the wood there".to_owned(),
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),
@@ -230,14 +231,6 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
         }
     };
     format!("{} stays empty: {because}.", capital(&hole_name(&empty.hole)))
-}
-
-/// How many fasteners, and what each is; `None` where there are none.
-#[must_use]
-pub fn schedule(plan: &Plan, fastening: &Fastening) -> Option<String> {
-    let first = fastening.fasteners.first()?;
-    let holes = count(fastening.fasteners.len(), "hole", "holes");
-    Some(format!("{} in {holes}.", capital(&fastener_name(plan, first))))
 }
 
 /// What the maker of a mount asks for and how much it is rated for, on a line of its own: neither makes a verdict.

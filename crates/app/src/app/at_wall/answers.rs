@@ -45,7 +45,7 @@ impl Answers {
             match mark.what {
                 MarkWhat::Sweep { .. } => reads = ui.add(big("Read the hits in one pull", false)).clicked(),
                 MarkWhat::Probe { .. } | MarkWhat::Look => self.met(ui, session, plan, mark),
-                _ => done(ui, session, plan, mark),
+                _ => self.done(ui, session, plan, mark),
             }
         });
         if let Some(told) = self.told {
@@ -79,19 +79,24 @@ impl Answers {
             }
         }
     }
-}
 
-/// What was done: a tap notes it, a tap on what is noted takes it back.
-fn done(ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
-    let held = moves::fact_of(&session.job, plan, &mark.id).map(|fact| fact.state);
-    for state in moves::doable(mark) {
-        let is_held = held == Some(*state);
-        if ui.add_enabled(!mark.assumed || is_held, big(name(*state), is_held)).clicked() {
-            session.job = if is_held {
-                moves::without_fact(&session.job, plan, &mark.id)
+    /// What was done: a tap notes it, a tap on what is noted takes it back.
+    fn done(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
+        let held = moves::fact_of(&session.job, plan, &mark.id).map(|fact| fact.state);
+        for state in moves::doable(mark) {
+            let is_held = held == Some(*state);
+            if !ui.add_enabled(!mark.assumed || is_held, big(name(*state), is_held)).clicked() {
+                continue;
+            }
+            if is_held {
+                session.job = moves::without_fact(&session.job, plan, &mark.id);
+                self.told = None;
             } else {
-                moves::with_fact(&session.job, plan, mark, *state)
-            };
+                session.job = moves::with_fact(&session.job, plan, mark, *state);
+                let is_stripped = *state == FactState::Stripped;
+                self.told =
+                    is_stripped.then_some("Noted: no fastener counts there; the plan takes other holes.");
+            }
         }
     }
 }

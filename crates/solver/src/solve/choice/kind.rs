@@ -256,6 +256,9 @@ impl<'a> Kind<'a> {
         if here != site.on.as_ref() {
             return Err(EmptyWhy::OtherPlane);
         }
+        if site.is_stripped(hole.place) {
+            return Err(EmptyWhy::Stripped);
+        }
         let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,

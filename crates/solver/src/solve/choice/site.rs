@@ -3,6 +3,7 @@
 use super::super::holes::Ground;
 use crate::capacity::opening::Runs;
 use crate::geometry::Point;
+use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::plate::Plate;
@@ -10,6 +11,7 @@ use crate::ledger::{Given, Label};
 use crate::plan::survey::Survey;
 use crate::plan::verdict::Want;
 use crate::subject::Id;
+use crate::tolerance::STRIPPED_WITHIN_MM;
 use crate::units::Length;
 
 /// In front of the framing where nobody measured it: 7/8 in (chosen; assumed, so it makes no verdict).
@@ -125,6 +127,15 @@ impl<'a> Site<'a> {
             _ => false,
         };
         Given::new(usual, if measured { Label::Measured } else { Label::Chosen })
+    }
+
+    /// Whether a fastener spins at a place or beside it: whichever option it was drilled for, the wood is gone there.
+    pub(super) fn is_stripped(&self, place: Point) -> bool {
+        let stripped = self.ground.wall.facts.iter().filter(|fact| fact.state == FactState::Stripped);
+        stripped.map(|fact| fact.went.unwrap_or(fact.planned)).any(|spot| {
+            let (right, up) = (place.x - spot.x.length(), place.y - spot.y.length());
+            right.mm() * right.mm() + up.mm() * up.mm() < STRIPPED_WITHIN_MM * STRIPPED_WITHIN_MM
+        })
     }
 
     /// From a place to the nearest edge of the concrete: the plane's own ends and whatever opens or ends it.
