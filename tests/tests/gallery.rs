@@ -242,6 +242,14 @@ const STATES: &[State] = &[
     State { name: "at_wall_hole", job: Some("tall_parlour"), hand: |harness| at_wall(harness, "hole") },
     State { name: "at_wall_corner", job: Some("garden_kitchen"), hand: |harness| at_wall(harness, "corner") },
     State { name: "at_wall_find", job: Some("corner_suite"), hand: |harness| at_wall(harness, "sweep") },
+    State {
+        name: "at_wall_stripped",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "hole-3");
+            press(harness, "Stripped: it spins");
+        },
+    },
 ];
 
 fn first_piece(harness: &mut Shown<'_>) -> String {
@@ -251,7 +259,7 @@ fn first_piece(harness: &mut Shown<'_>) -> String {
 /// At the wall, on the first mark of which the id tells so.
 fn at_wall(harness: &mut Shown<'_>, part: &str) {
     let plan = plan(harness);
-    let mark = plan.marks.iter().find(|mark| mark.id.to_string().contains(part));
+    let mark = plan.marks.iter().rfind(|mark| mark.id.to_string().contains(part));
     harness.state_mut().session_mut().selected = mark.map(|mark| mark.id.clone());
     keys(harness, Modifiers::COMMAND, Key::M);
     harness.run_steps(5);

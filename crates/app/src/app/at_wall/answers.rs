@@ -49,7 +49,7 @@ impl Answers {
             }
         });
         if let Some(told) = self.told {
-            ui.label(told);
+            ui.label(RichText::new(told).size(19.0));
         }
         reads
     }
