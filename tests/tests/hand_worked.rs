@@ -61,6 +61,16 @@ cases! {
     near_corner_before_far_trim
     hook_before_corner
     arm_parked
+    fact_hole_off
+    fact_line_high
+    fact_holes_apart
+    fact_line_in_play
+    fact_line_beyond_play
+    fact_wall_measured_again
+    fact_stripped
+    fact_of_another_option
+    fact_drilled_from_struck_line
+    fact_opening_in_wrong_bay
 }
 
 #[test]

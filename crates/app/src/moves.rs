@@ -20,7 +20,7 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
-pub use facts::{doable, fact_of, with_fact, without_fact};
+pub use facts::{doable, fact_of, went, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};

@@ -37,6 +37,8 @@ struct Palette {
     rule: Color32,
     chalk: Color32,
     chalk_pale: Color32,
+    /// What is struck, drilled or cut already.
+    done: Color32,
     lumber: Color32,
     lumber_tint: Color32,
     lumber_doubt: Color32,
@@ -59,6 +61,7 @@ const LIGHT: Palette = Palette {
     rule: Color32::from_rgb(0xd8, 0xd4, 0xcb),
     chalk: Color32::from_rgb(0x1f, 0x5f, 0xa8),
     chalk_pale: Color32::from_rgb(0x7f, 0xa6, 0xd2),
+    done: Color32::from_rgb(0x0f, 0x70, 0x68),
     lumber: Color32::from_rgb(0xa0, 0x6f, 0x38),
     lumber_tint: Color32::from_rgb(0xf7, 0xec, 0xdb),
     lumber_doubt: Color32::from_rgb(0xec, 0xd8, 0xb9),
@@ -80,6 +83,7 @@ const DARK: Palette = Palette {
     rule: Color32::from_rgb(0x3b, 0x3f, 0x44),
     chalk: Color32::from_rgb(0x7f, 0xb4, 0xf0),
     chalk_pale: Color32::from_rgb(0x4a, 0x6c, 0x94),
+    done: Color32::from_rgb(0x5c, 0xd6, 0xc4),
     lumber: Color32::from_rgb(0xd0, 0xa0, 0x66),
     lumber_tint: Color32::from_rgb(0x37, 0x30, 0x27),
     lumber_doubt: Color32::from_rgb(0x4d, 0x40, 0x2e),
@@ -150,6 +154,7 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
         Ink::Port | Ink::Dimension | Ink::DimensionTick | Ink::Label => (p.pencil, p.pencil),
         Ink::Entry => (p.pencil, p.face),
         Ink::ChalkLine | Ink::Mark => (p.chalk, p.chalk),
+        Ink::Done => (p.done, p.done),
         Ink::Sweep | Ink::ControlLine => (p.chalk_pale, p.chalk_pale),
     }
 }

@@ -194,6 +194,26 @@ mod tests {
     }
 
     #[test]
+    fn what_is_done_has_its_own_ink_and_says_where_it_should_be_now() {
+        use strikeline_solver::plan::mark::{MarkState, MarkWhat, Planned};
+        let (job, mut plan) = sample::inches();
+        let look = Look::whole_wall(&plan, 1.0 / 24.0);
+        assert_eq!(of(&elevation(&job, &plan, &look), Ink::Done).count(), 0);
+        let line = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
+        line.state = MarkState::Struck;
+        let scene = elevation(&job, &plan, &look);
+        assert_eq!(of(&scene, Ink::Done).count(), 1);
+        assert_eq!(of(&scene, Ink::Mark).count(), 0);
+        let line = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
+        let place = line.place.unwrap();
+        line.planned = Some(Planned { place, readings: Vec::new() });
+        assert!(of(&elevation(&job, &plan, &look), Ink::Mark).count() > 0);
+        let line = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
+        line.state = MarkState::Done;
+        assert_eq!(of(&elevation(&job, &plan, &look), Ink::Done).count(), 0, "a step leaves nothing");
+    }
+
+    #[test]
     fn a_close_look_draws_no_farther_than_its_paper() {
         let (job, plan) = sample::inches();
         let look = Look { paper_mm_per_wall_mm: 500.0, ..Look::whole_wall(&plan, 1.0) };

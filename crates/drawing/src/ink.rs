@@ -55,6 +55,8 @@ pub enum Ink {
     Entry,
     /// A line struck on the wall.
     ChalkLine,
+    /// What is struck, drilled or cut already.
+    Done,
     /// A mark that is not a line of its own: a hole's, a probe's, a helping mark.
     Mark,
     /// A line along which the wall is swept.
@@ -117,7 +119,7 @@ impl Ink {
     #[must_use]
     pub fn width_mm(self) -> f64 {
         match self {
-            Self::WallEdge | Self::Floor | Self::Piece | Self::ChalkLine => WIDE_MM,
+            Self::WallEdge | Self::Floor | Self::Piece | Self::ChalkLine | Self::Done => WIDE_MM,
             Self::FeatureProud
             | Self::LumberMet
             | Self::Plate

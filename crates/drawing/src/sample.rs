@@ -10,7 +10,7 @@ use strikeline_solver::job::wall::{End, Wall};
 use strikeline_solver::job::{Job, Units};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::framing::{Framing, Known, Stud};
-use strikeline_solver::plan::mark::{Close, How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
+use strikeline_solver::plan::mark::{Close, How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Gap, Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use strikeline_solver::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, Survey};
 use strikeline_solver::subject::{Id, Subject};
@@ -70,6 +70,7 @@ fn plan_of(job: &Job, survey: Survey) -> Plan {
         style: job.style(),
         survey,
         framing: Framing::default(),
+        facts: Vec::new(),
         pieces: Vec::new(),
         marks: Vec::new(),
         assumed: Vec::new(),
@@ -124,6 +125,9 @@ fn mark(
         readings,
         assumed: false,
         on_tape: false,
+        state: MarkState::ToDo,
+        planned: None,
+        is_needed: true,
     }
 }
 

@@ -1,8 +1,10 @@
 //! What a plan must tell: how grave, about what, with which values. Sentences are in `words`.
 
 use crate::geometry::{Direction, Point};
+use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
 use crate::job::hidden::HiddenKind;
+use crate::plan::piece::HeldBy;
 use crate::subject::{Id, Subject};
 use crate::units::{Length, Mass};
 
@@ -194,10 +196,44 @@ pub enum What {
         /// What the other says.
         other: Length,
     },
-    /// Marks were struck, drilled or cut, and the plan does not keep to them.
-    FactsNotHeld {
-        /// How many.
-        count: usize,
+    /// What was done holds a piece off its wished place.
+    HeldAway {
+        /// What holds it.
+        by: HeldBy,
+        /// How far to the right.
+        right: Length,
+        /// How far up.
+        up: Length,
+    },
+    /// A drilled hole is not where the plate, held by all of them, has its own.
+    HoleApart {
+        /// How far to the right.
+        right: Length,
+        /// How far up.
+        up: Length,
+    },
+    /// Something is struck where the plan no longer has it.
+    StruckElsewhere {
+        /// How far to the right of where it should be.
+        right: Length,
+        /// How far above.
+        up: Length,
+    },
+    /// An opening as it is cut.
+    CutOpening {
+        /// What it meets.
+        meets: CutMeets,
+    },
+    /// Something was struck, drilled or cut for another option.
+    LeftByOption {
+        /// The mark it was.
+        mark: Subject,
+        /// What was done.
+        state: FactState,
+        /// Where it is.
+        place: Point,
+        /// Whether no piece covers it.
+        shows: bool,
     },
     /// Two or more places are each measured from the other.
     Ring,
@@ -246,6 +282,26 @@ pub enum What {
     },
     /// The tool plans and does not certify.
     PlansOnly,
+}
+
+/// What an opening as it is cut meets.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CutMeets {
+    /// Something hidden.
+    Hidden(Id),
+    /// A stud.
+    Stud,
+    /// A solid part of the plate.
+    Plate,
+    /// It shows past an edge of the piece.
+    Shows {
+        /// Past which.
+        side: Direction,
+        /// By how much.
+        by: Length,
+    },
+    /// Another bay than the cables want.
+    OtherBay,
 }
 
 /// What is missing.
@@ -298,7 +354,11 @@ impl What {
             Self::FloorNotRead => "floor_not_read",
             Self::CrookedEdge { .. } => "crooked_edge",
             Self::DoesNotClose { .. } => "does_not_close",
-            Self::FactsNotHeld { .. } => "facts_not_held",
+            Self::HeldAway { .. } => "held_away",
+            Self::HoleApart { .. } => "hole_apart",
+            Self::StruckElsewhere { .. } => "struck_elsewhere",
+            Self::CutOpening { .. } => "cut_opening",
+            Self::LeftByOption { .. } => "left_by_option",
             Self::Ring => "ring",
             Self::NotThere { .. } => "not_there",
             Self::Missing { .. } => "missing",

@@ -2,6 +2,7 @@
 //!
 //! Plans hold values only; every sentence is composed in `words`. A plan is never kept in a job.
 
+pub mod fact;
 pub mod framing;
 pub mod mark;
 pub mod piece;
@@ -27,6 +28,8 @@ pub struct Plan {
     pub survey: survey::Survey,
     /// What the wall is made of.
     pub framing: framing::Framing,
+    /// What was done, in the job's order; of one mark in one option the last.
+    pub facts: Vec<fact::PlacedFact>,
     /// What hangs on it, in the order of the option.
     pub pieces: Vec<piece::PiecePlan>,
     /// What to strike and do, in the order of work.

@@ -8,13 +8,16 @@ mod behind_hole;
 mod breaking_in;
 mod brackets_off_threads;
 mod crooked_edge;
+mod cut_opening;
 mod does_not_close;
-mod facts_not_held;
 mod floor_not_read;
 mod floor_out_of_level;
+mod held_away;
+mod hole_apart;
 mod hole_on_hidden;
 mod hump;
 mod hung;
+mod left_by_option;
 mod lift_room;
 mod missing;
 mod more_studs_near;
@@ -39,6 +42,7 @@ mod room;
 #[cfg(test)]
 mod sample;
 mod side;
+mod struck_elsewhere;
 mod swing;
 mod tilt;
 mod turned;
@@ -56,7 +60,11 @@ type Rule = fn(&Job, &Wall, &Plan) -> Vec<Finding>;
 
 /// Every rule, in the order in which findings of one level are told.
 const RULES: &[Rule] = &[
-    facts_not_held::check,
+    hole_apart::check,
+    held_away::check,
+    cut_opening::check,
+    struck_elsewhere::check,
+    left_by_option::check,
     does_not_close::check,
     off_wall::check,
     over_feature::check,

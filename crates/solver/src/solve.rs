@@ -1,14 +1,18 @@
 //! From the job to the plan, in numbered steps. Values in, values out; it cannot fail.
 //!
-//! 1 survey: where everything measured is. 2 framing: what the hits tell. 3 placement: where the piece
-//! goes, and the plate's possible places. 4 holes: what they meet at one such place. 5 choice: the best
-//! place. 6 entry: the opening for cables. 7 marks: what to strike, and how it is found with a tape.
+//! 1 survey: where everything measured is; facts: where what was done is now. 2 framing: what the hits tell.
+//! 3 placement: where the piece goes, and the plate's possible places; held: where what was done holds it.
+//! 4 holes: what they meet at one such place. 5 choice: the best place. 6 entry: the opening for cables.
+//! 7 marks: what to strike, and how it is found with a tape. 8 done: what was done there.
 
 mod assumed_option;
 mod choice;
+mod done;
 mod entry;
+mod facts;
 mod framing;
 mod gaps;
+mod held;
 mod holes;
 mod leaning;
 mod load;
@@ -94,16 +98,19 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
 
     let survey = survey::survey(job, wall, &mut notes);
     let level = job.settings.chance().value();
+    let option = (!arrangement.id.is_empty()).then_some(&arrangement.id);
+    let facts = facts::facts(wall, &survey, option);
     let mut framing = framing::framing(wall, &survey, level);
     let pieces = pieces::pieces(
         job,
-        Ground { wall, survey: &survey, framing: &framing, level },
+        Ground { wall, survey: &survey, framing: &framing, facts: &facts, level },
         &arrangement,
         &mut notes,
     );
     at_holes(&mut framing, &pieces);
     leaning::note_leaning(wall, &arrangement, &mut notes);
-    let marks = marks::marks(job, wall, &survey, &framing, &pieces);
+    let mut marks = marks::marks(job, wall, &survey, &framing, &pieces);
+    done::done(&mut marks, &facts, &pieces, &survey, job.style());
 
     let supposed = marks.iter().find_map(|mark| match mark.what {
         MarkWhat::Probe { depth: Some(depth), thickness_measured: false, .. } => Some(depth),
@@ -116,10 +123,11 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
 
     let mut plan = Plan {
         wall: wall.id.clone(),
-        option: (!arrangement.id.is_empty()).then(|| arrangement.id.clone()),
+        option: option.cloned(),
         style: job.style(),
         survey,
         framing,
+        facts,
         pieces,
         marks,
         assumed: notes.assumed,
@@ -175,6 +183,7 @@ fn empty_plan(job: &Job, wall: &Id) -> Plan {
         style: job.style(),
         survey,
         framing: crate::plan::framing::Framing::default(),
+        facts: Vec::new(),
         pieces: Vec::new(),
         marks: Vec::new(),
         assumed: Vec::new(),

@@ -63,6 +63,10 @@ pub const BRACKETS_MEASURED_MM: f64 = 5.0;
 /// the grain).
 pub const STRIPPED_WITHIN_MM: f64 = 31.75;
 
+/// A hole drilled for another option is used again where it is within 1/16 in (chosen: a lead hole takes its fastener so
+/// far off its middle); farther off and nearer than one that spins, it takes wood from the new one.
+pub const SAME_HOLE_MM: f64 = 1.5875;
+
 /// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
 /// (chosen; the nearest metric size is twice as far from an inch one).
 pub const SAME_SIZE_IN: f64 = 0.001;
@@ -77,6 +81,9 @@ pub const LEAN_SLOPE: f64 = 6.35 / 2438.4;
 
 /// A probe tells of a fastener within this height of it: 150 mm (chosen: lean).
 pub const PROBED_WITHIN_MM: f64 = 150.0;
+
+/// And within this distance to its side: 1/4 in (chosen: nobody drills twice so near).
+pub const PROBED_BESIDE_MM: f64 = 6.35;
 
 /// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is
 /// shorter).

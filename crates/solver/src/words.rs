@@ -6,6 +6,7 @@ mod assumed;
 mod case;
 mod cautions;
 mod datum;
+mod done;
 mod fastening;
 mod finding;
 mod framing;
@@ -26,6 +27,7 @@ pub use assumed::{assumed, settled, usual_plate};
 pub use case::case;
 pub use cautions::cautions;
 pub use datum::{beside, datum};
+pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
 pub use fastening::{
     asks, fastener, left_empty, rests_on, verdict, verdict_line, verdict_word, wall_verdict,
     wall_verdict_line, wanted,

@@ -46,7 +46,7 @@ fn a_stripped_hole_holds_nothing_in_any_option() {
         mark: MarkId::of(hole.subject.clone()).unwrap(),
         option: Some(rooms::id("another")),
         state: FactState::Stripped,
-        planned: Spot { x: Offset(hole.place.x), y: Offset(hole.place.y) },
+        planned: Some(Spot { x: Offset(hole.place.x), y: Offset(hole.place.y) }),
         went: None,
         across: None,
         upright: None,

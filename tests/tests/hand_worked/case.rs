@@ -51,6 +51,14 @@ pub(crate) struct ExpectedMark {
     pub(crate) x: Option<Length>,
     #[serde(default)]
     pub(crate) y: Option<Length>,
+    /// What was done there.
+    #[serde(default)]
+    pub(crate) state: Option<String>,
+    /// Where the plan would have it now.
+    #[serde(default)]
+    pub(crate) planned_x: Option<Length>,
+    #[serde(default)]
+    pub(crate) planned_y: Option<Length>,
     /// The x of a line's other end.
     #[serde(default)]
     pub(crate) x_right: Option<Length>,

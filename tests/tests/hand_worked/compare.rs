@@ -4,7 +4,7 @@
 use super::case::{Case, ExpectedHole, ExpectedMark, ExpectedPiece, ExpectedReading};
 use strikeline_solver::geometry::Direction;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::{How, Mark, Reading, ReadingDatum};
+use strikeline_solver::plan::mark::{How, Mark, MarkState, Reading, ReadingDatum};
 use strikeline_solver::plan::piece::{Meets, MountedPlan};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
@@ -83,6 +83,14 @@ fn marks(expected: &ExpectedMark, plan: &Plan, wrong: &mut Wrong) {
     length(&format!("{name}.x"), expected.x, mark.place.map(|place| place.x), wrong);
     length(&format!("{name}.y"), expected.y, mark.place.map(|place| place.y), wrong);
     length(&format!("{name}.x_right"), expected.x_right, mark.line.map(|(_, right)| right.x), wrong);
+    let planned = mark.planned.as_ref().map(|planned| planned.place);
+    length(&format!("{name}.planned_x"), expected.planned_x, planned.map(|place| place.x), wrong);
+    length(&format!("{name}.planned_y"), expected.planned_y, planned.map(|place| place.y), wrong);
+    if let Some(text) = &expected.state
+        && text != state(mark.state)
+    {
+        wrong.push(format!("{name}: expected to be {text}, is {}", state(mark.state)));
+    }
     if let Some(count) = expected.readings_in_all
         && count != mark.readings.len()
     {
@@ -238,6 +246,17 @@ fn direction(direction: Direction) -> &'static str {
         Direction::Right => "right",
         Direction::Up => "up",
         Direction::Down => "down",
+    }
+}
+
+fn state(state: MarkState) -> &'static str {
+    match state {
+        MarkState::ToDo => "to_do",
+        MarkState::Done => "done",
+        MarkState::Struck => "struck",
+        MarkState::Drilled => "drilled",
+        MarkState::Cut => "cut",
+        MarkState::Stripped => "stripped",
     }
 }
 

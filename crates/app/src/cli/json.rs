@@ -7,7 +7,7 @@ use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::framing::{Known, Spacing};
-use strikeline_solver::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
+use strikeline_solver::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use strikeline_solver::plan::piece::{Meets, PiecePlan};
 use strikeline_solver::plan::{AssumedWhat, Plan};
 use strikeline_solver::probing::{NextProbe, Said, next_probe};
@@ -191,6 +191,17 @@ fn mark(plan: &Plan, mark: &Mark) -> Value {
         "x_mm": mark.place.map(|place| mm(place.x)),
         "y_mm": mark.place.map(|place| mm(place.y)),
         "words": words::mark(plan, mark),
+        "state": match mark.state {
+            MarkState::ToDo => "to_do",
+            MarkState::Done => "done",
+            MarkState::Struck => "struck",
+            MarkState::Drilled => "drilled",
+            MarkState::Cut => "cut",
+            MarkState::Stripped => "stripped",
+        },
+        "planned": mark.planned.as_ref().map(|planned| {
+            json!({ "x_mm": mm(planned.place.x), "y_mm": mm(planned.place.y) })
+        }),
         "readings": mark.readings.iter().map(|one| reading(plan, mark, one)).collect::<Vec<_>>(),
     })
 }

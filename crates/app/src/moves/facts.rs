@@ -10,7 +10,7 @@ use strikeline_solver::subject::Subject;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 
-/// What can be done at a mark, the usual first; empty for a step that strikes nothing.
+/// What can be done at a mark, the usual first; empty for a probe, of which the wall's answer is noted.
 #[must_use]
 pub fn doable(mark: &Mark) -> &'static [FactState] {
     match mark.what {
@@ -23,11 +23,11 @@ pub fn doable(mark: &Mark) -> &'static [FactState] {
         MarkWhat::Hole { .. } => &[FactState::Struck, FactState::Drilled, FactState::Stripped],
         MarkWhat::Sweep { .. }
         | MarkWhat::MakeSafe
-        | MarkWhat::Probe { .. }
         | MarkWhat::Look
         | MarkWhat::Feed
         | MarkWhat::LiftOn
-        | MarkWhat::Check => &[],
+        | MarkWhat::Check => &[FactState::Done],
+        MarkWhat::Probe { .. } => &[],
     }
 }
 
@@ -38,21 +38,33 @@ pub fn fact_of<'a>(job: &'a Job, plan: &Plan, mark: &Subject) -> Option<&'a Fact
     facts.iter().rev().find(|fact| fact.mark.subject() == mark && fact.option == plan.option)
 }
 
-/// The job in which this was done at a mark of its plan, where it was planned and by the plan's readings. What was
-/// known of the mark before gives way. A step without a place leaves the job as it is.
+/// The job in which this was done at a mark of its plan, where it stands by the plan's readings. What was known of the
+/// mark before gives way, but for where it went: a hole that is drilled where it was struck is where that went.
 #[must_use]
 pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
-    let (Some(place), Some(id)) = (mark.place, MarkId::of(mark.id.clone())) else { return job.clone() };
+    let Some(id) = MarkId::of(mark.id.clone()) else { return job.clone() };
+    let before = fact_of(job, plan, &mark.id);
+    if let Some(before) = before.filter(|before| before.planned.is_some() && state != FactState::Done) {
+        let mut after = job.clone();
+        let facts = after.walls.iter_mut().flat_map(|wall| &mut wall.facts);
+        facts.filter(|fact| fact.id == before.id).for_each(|fact| fact.state = state);
+        return after;
+    }
     let mut after = without_fact(job, plan, &mark.id);
     let unit = plan.style.graduation.unit();
     let offset = |length: Length| Offset(length.quantised().with_unit(unit));
-    let along = |axis: Axis| mark.readings.iter().filter(move |reading| reading.direction.axis() == axis);
+    // A step strikes nothing, whether it has a place or not.
+    let place = mark.place.filter(|_| state != FactState::Done);
+    let along = |axis: Axis| {
+        let all = mark.readings.iter().filter(move |reading| reading.direction.axis() == axis);
+        all.filter(move |_| place.is_some())
+    };
     let fact = Fact {
         id: after.give_id("fact"),
         mark: id,
         option: plan.option.clone(),
         state,
-        planned: Spot { x: offset(place.x), y: offset(place.y) },
+        planned: place.map(|place| Spot { x: offset(place.x), y: offset(place.y) }),
         went: None,
         across: along(Axis::Across).next().and_then(|reading| struck(plan, reading, sideways(reading))),
         upright: along(Axis::Upright).next().and_then(|reading| struck(plan, reading, up_down(reading))),
@@ -62,6 +74,22 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
     };
     if let Some(wall) = after.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.facts.push(fact);
+    }
+    after
+}
+
+/// The job in which what was done at a mark went so far right of, and above, where it was planned; nothing changes where
+/// nothing was done there.
+#[must_use]
+pub fn went(job: &Job, plan: &Plan, mark: &Subject, right: Length, up: Length) -> Job {
+    let Some(before) = fact_of(job, plan, mark) else { return job.clone() };
+    let unit = plan.style.graduation.unit();
+    let add = |at: Offset, by: Length| Offset((at.length() + by).quantised().with_unit(unit));
+    let went = before.planned.map(|planned| Spot { x: add(planned.x, right), y: add(planned.y, up) });
+    let mut after = job.clone();
+    let facts = after.walls.iter_mut().flat_map(|wall| &mut wall.facts);
+    for fact in facts.filter(|fact| fact.id == before.id) {
+        fact.went = went.filter(|went| Some(*went) != fact.planned);
     }
     after
 }
@@ -109,6 +137,15 @@ fn struck<D>(plan: &Plan, reading: &Reading, direction: Option<D>) -> Option<Str
         direction: direction?,
         at: Offset(reading.at.quantised().with_unit(unit)),
         shown: plan.style.length_of(reading.steps).quantised().with_unit(unit),
+        datum: match &reading.from {
+            ReadingDatum::Struck(other) => plan
+                .marks
+                .iter()
+                .find(|mark| mark.id == *other)
+                .and_then(|mark| mark.place)
+                .map(|at| Offset(at.along(reading.direction.axis()).quantised().with_unit(unit))),
+            _ => None,
+        },
     })
 }
 
@@ -147,6 +184,23 @@ mod tests {
         assert_eq!(stripped.walls[0].facts.len(), 1);
         assert_eq!(fact_of(&stripped, &plan, &hole.id).unwrap().state, FactState::Stripped);
         let step = plan.marks.iter().find(|mark| mark.place.is_none()).unwrap();
-        assert_eq!(with_fact(&job, &plan, step, FactState::Struck), job);
+        let done = with_fact(&job, &plan, step, FactState::Done);
+        let fact = fact_of(&done, &plan, &step.id).unwrap();
+        assert_eq!((fact.state, fact.planned), (FactState::Done, None));
+    }
+
+    #[test]
+    fn what_went_elsewhere_keeps_where_it_was_planned() {
+        let job = job();
+        let plan = plan(&job);
+        let mark = line(&plan);
+        let struck = with_fact(&job, &plan, &mark, FactState::Struck);
+        let off = went(&struck, &plan, &mark.id, Length::default(), Length::inches(0.25));
+        let fact = fact_of(&off, &plan, &mark.id).unwrap();
+        let (planned, at) = (fact.planned.unwrap(), fact.went.unwrap());
+        assert!((at.y.length() - planned.y.length() - Length::inches(0.25)).mm().abs() < 1e-5);
+        assert_eq!(at.x, planned.x);
+        let nothing = went(&off, &plan, &mark.id, Length::default(), Length::default());
+        assert_eq!(fact_of(&nothing, &plan, &mark.id).unwrap().went, None);
     }
 }

@@ -14,6 +14,8 @@ const PENCIL: &str = "#565c63";
 const PALE: &str = "#9aa0a6";
 const CHALK: &str = "#1f5fa8";
 const CHALK_PALE: &str = "#7fa6d2";
+/// What is done.
+const DONE: &str = "#0f766e";
 const LUMBER: &str = "#a9773f";
 const LUMBER_TINT: &str = "#f5ead9";
 const LUMBER_DOUBT: &str = "#ecd8b9";
@@ -76,6 +78,7 @@ fn plain(ink: Ink) -> (&'static str, &'static str) {
         Ink::Port | Ink::Dimension | Ink::DimensionTick | Ink::Label => (PENCIL, PENCIL),
         Ink::Entry => (PENCIL, PAPER),
         Ink::ChalkLine | Ink::Mark => (CHALK, CHALK),
+        Ink::Done => (DONE, DONE),
         Ink::Sweep | Ink::ControlLine => (CHALK_PALE, CHALK_PALE),
     }
 }

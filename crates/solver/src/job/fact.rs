@@ -1,4 +1,4 @@
-//! What was done to the wall: a mark that has been struck, drilled or cut, and how it was found.
+//! What was done to the wall: a mark that has been struck, drilled or cut, and how it was found; a step that is done.
 //!
 //! A fact keeps the wall's numbers of the moment it was struck, and its readings, so that it can be found again
 //! from what it was read from when a measurement changes later.
@@ -10,7 +10,7 @@ use crate::units::Length;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 
-/// A mark that has been struck, drilled or cut.
+/// A mark that has been struck, drilled or cut, or a step that is done.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Fact {
@@ -24,9 +24,10 @@ pub struct Fact {
     pub option: Option<Id>,
     /// What was done.
     pub state: FactState,
-    /// Where it was planned.
-    pub planned: Spot,
-    /// Where it went, where that is known to be another place.
+    /// Where it was planned; none of a step without a place.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planned: Option<Spot>,
+    /// Where it went, where that is known to be another place: the readings are those it was planned by.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub went: Option<Spot>,
     /// The sideways reading it was struck by.
@@ -44,6 +45,8 @@ pub struct Fact {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum FactState {
+    /// Done: of a step that strikes nothing.
+    Done,
     /// Drawn on the wall.
     Struck,
     /// Drilled.
@@ -78,6 +81,9 @@ pub struct StruckReading<D> {
     pub at: Offset,
     /// How much the tape showed.
     pub shown: Length,
+    /// Where the other mark was at that moment, along the tape, where it was read from one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub datum: Option<Offset>,
 }
 
 /// What a mark was struck from. Written `left`, `right`, `floor`, `control_line`, an edge such as

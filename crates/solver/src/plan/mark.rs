@@ -33,6 +33,51 @@ pub struct Mark {
     pub assumed: bool,
     /// Whether it goes on tape, since what hangs will not cover it.
     pub on_tape: bool,
+    /// What was done here. What is struck, drilled or cut stands where it went.
+    pub state: MarkState,
+    /// Where the plan would have it now, where that is elsewhere by more than a graduation.
+    pub planned: Option<Planned>,
+    /// Whether the plan still asks for it: what was done is told also where it does not.
+    pub is_needed: bool,
+}
+
+/// What was done at a mark.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MarkState {
+    /// Nothing yet.
+    ToDo,
+    /// Done: a step that strikes nothing.
+    Done,
+    /// Drawn on the wall.
+    Struck,
+    /// Drilled.
+    Drilled,
+    /// Cut open.
+    Cut,
+    /// Drilled, and the fastener spins in it.
+    Stripped,
+}
+
+/// Where the plan would have a mark that is elsewhere, and how that is found.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Planned {
+    /// The place.
+    pub place: Point,
+    /// How it is found.
+    pub readings: Vec<Reading>,
+}
+
+impl Mark {
+    /// Whether all is done here that is to be: a hole that is only struck is still to be drilled.
+    #[must_use]
+    pub fn is_finished(&self) -> bool {
+        match self.what {
+            MarkWhat::Hole { .. } | MarkWhat::Entry => {
+                !matches!(self.state, MarkState::ToDo | MarkState::Struck)
+            }
+            _ => self.state != MarkState::ToDo,
+        }
+    }
 }
 
 /// A stage of the work, in order.

@@ -59,6 +59,10 @@ pub struct MountedPlan {
     pub wish: Wish,
     /// The opening for its cables, where a port asks for one and there is room.
     pub entry: Option<Rect>,
+    /// Where that would be were it not struck or cut already, where that is elsewhere.
+    pub entry_wanted: Option<Rect>,
+    /// How what was done holds it; `None` where nothing was.
+    pub held: Option<Held>,
     /// Whether its place hangs on an assumed value.
     pub assumed: bool,
     /// Whether its holes are those of a usual plate, not of its own.
@@ -75,6 +79,49 @@ impl MountedPlan {
         studs.sort_unstable();
         studs.dedup();
         studs.len()
+    }
+}
+
+/// How what was done holds a plate.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Held {
+    /// By what.
+    pub by: HeldBy,
+    /// Whether it is held sideways.
+    pub across: bool,
+    /// Whether it is held up and down.
+    pub upright: bool,
+    /// Where the piece's middle would be if it were not.
+    pub wished: Point,
+    /// How far each drilled hole is from where the plate has its own, in the order of the plate.
+    pub misfits: Vec<Misfit>,
+}
+
+/// What holds a plate.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HeldBy {
+    /// Struck lines.
+    Lines,
+    /// Drilled holes.
+    Holes,
+}
+
+/// How far a drilled hole is from where the plate has its own.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Misfit {
+    /// The hole, as a subject.
+    pub hole: Subject,
+    /// To the right; negative to the left.
+    pub right: Length,
+    /// Up; negative down.
+    pub up: Length,
+}
+
+impl Misfit {
+    /// How far in all.
+    #[must_use]
+    pub fn by(&self) -> Length {
+        Length::millimetres(crate::numeric::root(self.right.mm() * self.right.mm() + self.up.mm() * self.up.mm()))
     }
 }
 

@@ -213,6 +213,8 @@ pub enum EmptyWhy {
     TooNear(Id),
     /// One was drilled there and spins.
     Stripped,
+    /// A hole drilled for another option is beside it.
+    BesideHole,
     /// A rule refuses the fastener there, or nobody knows what it carries.
     Refused(Why),
     /// The kit has no fastener for this wall.

@@ -17,7 +17,7 @@ use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::job::wall::{Beyond, End, Wall};
 use crate::plan::Plan;
 use crate::plan::framing::{Framing, Known, Stud};
-use crate::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
+use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, Survey};
 use crate::subject::Id;
@@ -290,6 +290,7 @@ fn plan() -> Plan {
             humps: Vec::new(),
             misfits: Vec::new(),
         },
+        facts: Vec::new(),
         framing: Framing {
             known: true,
             studs: vec![stud(1000.0), stud(1400.0), stud(1800.0), stud(2200.0), stud(2600.0), stud(3000.0)],
@@ -330,6 +331,8 @@ fn piece_plan() -> PiecePlan {
         fastening: crate::plan::verdict::Fastening::unknown(),
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: Some(rect((1975.0, 2025.0), (1300.0, 1376.0))),
+        entry_wanted: None,
+        held: None,
         assumed: false,
         holes_assumed: false,
         middle_assumed: false,
@@ -371,6 +374,9 @@ fn marks() -> Vec<Mark> {
         readings: vec![reading.clone()],
         assumed: false,
         on_tape: false,
+        state: MarkState::ToDo,
+        planned: None,
+        is_needed: true,
     };
     let hole = Id::new("hole-1");
     let depth = Some(mm(31.75));

@@ -52,6 +52,8 @@ pub(super) struct Candidates<'a> {
     pub(super) load: &'a Load,
     /// What is on the truck.
     pub(super) stocks: &'a [FastenerStock],
+    /// How far right of the plate's middle the piece is, where what was done settles that.
+    pub(super) held: Option<Length>,
 }
 
 /// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
@@ -88,6 +90,9 @@ impl Candidates<'_> {
     /// Every place of the plate that is tried, the least shift from the middle of the play's own rest first; of two
     /// shifts as large the one to the right: chosen, so that the same job gives the same plan.
     fn offsets(&self) -> Vec<Length> {
+        if let Some(held) = self.held {
+            return vec![held];
+        }
         let (least, most) = self.mount.offsets();
         let rest = self
             .mount
@@ -214,6 +219,10 @@ impl Candidates<'_> {
     fn wish(&self, here: usize, least: Length, most: Length) -> Wish {
         let bay = Length::millimetres(WIDEST_BAY_MM);
         let mut wish = Wish { studs: here, most_studs: here, left: None, right: None };
+        if self.held.is_some() {
+            // The plate stays where it is held, wherever the piece goes.
+            return wish;
+        }
         for offset in self.on_studs(least - bay, most + bay) {
             // A larger offset is a plate farther left: the piece has to follow it by what the play lacks.
             let (left, right) = (offset - most, least - offset);

@@ -1,8 +1,10 @@
 //! Step 6: where to open the wall behind the piece for its cables. The run is not planned here.
 
 use crate::geometry::{Point, Rect, Span};
+use crate::plan::fact::PlacedFact;
 use crate::plan::framing::Framing;
 use crate::plan::survey::Survey;
+use crate::subject::Id;
 use crate::tolerance::{ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM};
 use crate::units::Length;
 
@@ -67,6 +69,16 @@ pub(super) fn entry(behind: &Behind<'_>, wished: Point) -> Option<Rect> {
         }
     }
     best.map(|(_, middle)| Rect::new(Span::about(middle.x, width), Span::about(middle.y, height)))
+}
+
+/// The opening that was struck or cut behind a piece in its own option, where it is; `None` where none was.
+pub(super) fn cut(facts: &[PlacedFact], piece: &Id) -> Option<Rect> {
+    let of_piece = |fact: &&PlacedFact| {
+        fact.is_own && fact.mark.id == *piece && fact.mark.part_str() == "entry"
+    };
+    let place = facts.iter().find(of_piece)?.place?;
+    let (width, height) = (Length::millimetres(ENTRY_SIZE_MM.0), Length::millimetres(ENTRY_SIZE_MM.1));
+    Some(Rect::new(Span::about(place.x, width), Span::about(place.y, height)))
 }
 
 impl Behind<'_> {

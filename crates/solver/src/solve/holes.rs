@@ -6,6 +6,7 @@ use crate::job::framing::WallFraming;
 use crate::job::hit::HitKind;
 use crate::job::plate::Plate;
 use crate::job::wall::Wall;
+use crate::plan::fact::PlacedFact;
 use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::{PlacedHit, Survey};
@@ -19,6 +20,8 @@ pub(super) struct Ground<'a> {
     pub(super) wall: &'a Wall,
     pub(super) survey: &'a Survey,
     pub(super) framing: &'a Framing,
+    /// What was done.
+    pub(super) facts: &'a [PlacedFact],
     /// The chance of solid wood from which a fastener counts as met.
     pub(super) level: f64,
 }
@@ -188,7 +191,7 @@ mod tests {
             let end = mm(12.1) - mm(59.4) / 2.0;
             let frame =
                 Frame { origin: Point::new(centre - end, mm(1500.0)), roll: crate::units::Angle::default() };
-            let ground = Ground { wall: &wall, survey: &survey, framing: &framing, level: 0.95 };
+            let ground = Ground { wall: &wall, survey: &survey, framing: &framing, facts: &[], level: 0.95 };
             let met = holes(&ground, &Id::new("display-1"), &plate, frame);
             assert_eq!(met[0].meets, Meets::Stud, "stud at {} mm", centre.mm());
         }

@@ -13,7 +13,7 @@ use crate::job::mount::Mount;
 use crate::job::settings::Settings;
 use crate::job::wall::Wall;
 use crate::plan::framing::Framing;
-use crate::plan::mark::{How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
+use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{MountedPlan, PiecePlan};
 use crate::plan::survey::Survey;
 use crate::subject::{Id, Subject};
@@ -145,7 +145,8 @@ impl Site<'_> {
         centre.on_tape = !(hides(above) && hides(below));
         self.read(centre, &[Axis::Across], piece, marks);
 
-        if !same(mount.offset, Length::default()) {
+        // What no tape tells from the centre line needs no tick of its own.
+        if self.style.steps(mount.offset.abs()) != 0 {
             let place = mount.frame.to_wall(mount.offset, Length::default());
             let mut own = mark(piece, "piece_centre", Stage::Level, MarkWhat::PieceCentre, place);
             own.assumed = mount.assumed || mount.middle_assumed;
@@ -215,6 +216,9 @@ fn step(piece: &PiecePlan, name: &str, stage: Stage, what: MarkWhat) -> Mark {
         readings: Vec::new(),
         assumed: false,
         on_tape: false,
+        state: MarkState::ToDo,
+        planned: None,
+        is_needed: true,
     }
 }
 

@@ -2,7 +2,8 @@
 
 use super::Notes;
 use super::choice::Candidates;
-use super::entry::{Behind, entry};
+use super::entry::{Behind, cut, entry};
+use super::held::HeldPlate;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
 use super::placement::{self, Placed};
@@ -24,7 +25,7 @@ pub(super) fn mounted(
     job: &Job,
     ground: Ground<'_>,
     (piece, mount): (&Piece, &Mount),
-    place: &Placed,
+    (place, held): (&Placed, Option<&HeldPlate>),
     ports: &[PortPlan],
     with: &[(&Piece, Rect)],
     notes: &mut Notes,
@@ -56,6 +57,7 @@ pub(super) fn mounted(
         plate_assumed: holes_assumed,
         load: &load,
         stocks: &job.kit.fasteners,
+        held: held.and_then(|held| held.offset),
     };
     let chosen = candidates.choose();
     let origin = chosen.frame.origin;
@@ -71,7 +73,12 @@ pub(super) fn mounted(
         framing: ground.framing,
     };
     let has_bays = framing_at(&ground, place.outline.centre()).is_none_or(WallFraming::has_bays);
-    let opening = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
+    let wanted = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
+    let cut = cut(ground.facts, &piece.id);
+    let graduation = job.style().length_of(1);
+    let is_elsewhere = |a: Rect, b: Rect| {
+        (a.left - b.left).abs() > graduation || (a.bottom - b.bottom).abs() > graduation
+    };
     let (least_offset, most_offset) = mount.offsets();
     MountedPlan {
         id: mount.id.clone(),
@@ -84,7 +91,9 @@ pub(super) fn mounted(
         holes: chosen.holes,
         fastening: chosen.fastening,
         wish: chosen.wish,
-        entry: opening,
+        entry: cut.or(wanted),
+        entry_wanted: wanted.filter(|wanted| cut.is_some_and(|cut| is_elsewhere(*wanted, cut))),
+        held: held.map(|held| held.told.clone()),
         assumed: place.assumed || drop_assumed,
         holes_assumed,
         middle_assumed: holes_assumed && least_offset != most_offset,

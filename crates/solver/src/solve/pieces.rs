@@ -2,6 +2,7 @@
 
 use super::Notes;
 use super::gaps::gaps;
+use super::held::{HeldPlate, Holds};
 use super::holes::Ground;
 use super::leaning::named_by;
 use super::mounted::mounted;
@@ -29,7 +30,7 @@ pub(super) fn pieces(
     let Ground { wall, survey, .. } = ground;
     let mut placed: Vec<PiecePlan> = Vec::new();
     // What is mounted once all are placed: what hangs on a piece bears on its mount.
-    let mut settled: Vec<(&Hanging, &Piece, Placed)> = Vec::new();
+    let mut settled: Vec<Settled<'_>> = Vec::new();
     let mut waiting: Vec<&Hanging> = Vec::new();
     for hanging in &option.hangings {
         match job.piece(&hanging.piece) {
@@ -46,9 +47,10 @@ pub(super) fn pieces(
             let found =
                 piece.and_then(|piece| Some((piece, placement::place(&around, hanging, piece, notes)?)));
             match found {
-                Some((piece, place)) => {
+                Some((piece, mut place)) => {
+                    let held = held(job, &ground, hanging, piece, &mut place);
                     placed.push(piece_plan(hanging, piece, &place));
-                    settled.push((hanging, piece, place));
+                    settled.push(Settled { hanging, piece, place, held });
                 }
                 None => later.push(hanging),
             }
@@ -65,10 +67,11 @@ pub(super) fn pieces(
         };
         notes.stop(hanging.piece.whole(), what);
     }
-    for ((hanging, piece, place), plan) in settled.iter().zip(&mut placed) {
-        let with = hung_on(&hanging.piece, &settled);
-        plan.mount = mount_of(job, hanging, notes)
-            .map(|mount| mounted(job, ground, (piece, mount), place, &plan.ports, &with, notes));
+    for (one, plan) in settled.iter().zip(&mut placed) {
+        let with = hung_on(&one.hanging.piece, &settled);
+        plan.mount = mount_of(job, one.hanging, notes).map(|mount| {
+            mounted(job, ground, (one.piece, mount), (&one.place, one.held.as_ref()), &plan.ports, &with, notes)
+        });
     }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);
     placed.sort_by_key(|piece| order(&piece.hanging));
@@ -79,17 +82,43 @@ pub(super) fn pieces(
     placed
 }
 
+/// A piece at its place.
+struct Settled<'a> {
+    hanging: &'a Hanging,
+    piece: &'a Piece,
+    place: Placed,
+    held: Option<HeldPlate>,
+}
+
+/// Moves a piece to where what was done holds its plate; `None` where nothing was.
+fn held(
+    job: &Job,
+    ground: &Ground<'_>,
+    hanging: &Hanging,
+    piece: &Piece,
+    place: &mut Placed,
+) -> Option<HeldPlate> {
+    if ground.facts.is_empty() {
+        return None;
+    }
+    let mount = job.mount(hanging.mount.as_ref()?)?;
+    let holds = Holds::of(ground.facts, &piece.id, mount.plate.as_ref(), job.style())?;
+    // What is assumed of it is noted when it is mounted.
+    let (drop, _) = placement::drop(piece, mount, place.outline.height(), &mut Notes::default());
+    Some(holds.settle(place, place.outline.height() / 2.0 - drop, mount))
+}
+
 /// What hangs on a piece, and what hangs on that, at its place. What hangs on itself in a ring counts once.
-fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Placed)]) -> Vec<(&'a Piece, Rect)> {
+fn hung_on<'a>(piece: &Id, settled: &[Settled<'a>]) -> Vec<(&'a Piece, Rect)> {
     let mut bear: Vec<&Id> = vec![piece];
     let mut with = Vec::new();
     let mut at = 0;
     while let Some(below) = bear.get(at).copied() {
         at += 1;
-        for (hanging, piece, place) in settled {
-            if hanging.hung_on.as_ref() == Some(below) && !bear.contains(&&hanging.piece) {
-                bear.push(&hanging.piece);
-                with.push((*piece, place.outline));
+        for one in settled {
+            if one.hanging.hung_on.as_ref() == Some(below) && !bear.contains(&&one.hanging.piece) {
+                bear.push(&one.hanging.piece);
+                with.push((one.piece, one.place.outline));
             }
         }
     }

@@ -223,6 +223,7 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
         },
         EmptyWhy::OtherPlane => "on another plane than the plate's middle".to_owned(),
         EmptyWhy::Stripped => "a fastener spins in the wood there".to_owned(),
+        EmptyWhy::BesideHole => "a hole drilled for another option is beside it".to_owned(),
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),

@@ -132,10 +132,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             size(*other),
             size((*used - *other).abs())
         ),
-        What::FactsNotHeld { count } => {
-            let done = if *count == 1 { "1 mark of this wall is".to_owned() } else { format!("{count} marks of this wall are") };
-            format!("{done} already struck, drilled or cut: this version does not yet hold the plan to them; compare each reading with what is on the wall before the next hole")
-        }
+        What::HeldAway { .. }
+        | What::HoleApart { .. }
+        | What::StruckElsewhere { .. }
+        | What::CutOpening { .. }
+        | What::LeftByOption { .. } => done::clause(plan, finding),
         What::Ring => format!("{} is measured from what is measured from it; give one place from the wall", thing(plan, subject)),
         What::NotThere { named } => {
             format!("{} is measured from or placed by \"{named}\", which is not there", thing(plan, subject))
@@ -201,5 +202,6 @@ fn missing(what: MissingWhat, piece: &str) -> String {
     }
 }
 
+mod done;
 #[cfg(test)]
 mod tests;

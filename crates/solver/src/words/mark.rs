@@ -17,7 +17,7 @@ use crate::units::{Length, LengthUnit};
 /// The sentences of a mark, its readings among them.
 #[must_use]
 pub fn mark(plan: &Plan, mark: &Mark) -> String {
-    let mut told = Vec::new();
+    let mut told = super::done::at_mark(plan, mark);
     if mark.assumed {
         told.push(format!("Assumed: do not strike. {}", first_to_measure(plan)));
     }

@@ -8,7 +8,7 @@ use crate::job::mount::MountKind;
 use crate::job::piece::PieceKind;
 use crate::job::wall::End;
 use crate::plan::framing::{Framing, Known, Stud};
-use crate::plan::mark::{Close, How, Mark, MarkWhat, Reading, ReadingDatum, Stage};
+use crate::plan::mark::{Close, How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gap, Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, Survey};
 use crate::plan::{Assumed, AssumedWhat, Next, Plan};
@@ -72,6 +72,7 @@ pub(super) fn plan() -> Plan {
         style: STYLE,
         survey: survey(),
         framing: Framing { known: true, studs: vec![stud("16 1/4"), stud("32 1/4")], planes: Vec::new() },
+        facts: Vec::new(),
         pieces: vec![display()],
         marks: marks(),
         assumed: Vec::new(),
@@ -187,6 +188,8 @@ fn mount() -> MountedPlan {
         fastening: crate::plan::verdict::Fastening::unknown(),
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: None,
+        entry_wanted: None,
+        held: None,
         assumed: false,
         holes_assumed: false,
         middle_assumed: false,
@@ -205,6 +208,9 @@ fn marks() -> Vec<Mark> {
         readings: Vec::new(),
         assumed: false,
         on_tape: false,
+        state: MarkState::ToDo,
+        planned: None,
+        is_needed: true,
     };
     let from_line = |line: &str, direction: Direction, value: &str| {
         reading(ReadingDatum::Struck(Id::new("display-1").part(line)), How::Line, direction, value)
@@ -230,6 +236,9 @@ fn marks() -> Vec<Mark> {
         Mark {
             place: Some(point("1 1/4", "58")),
             on_tape: true,
+            state: MarkState::ToDo,
+            planned: None,
+            is_needed: true,
             ..mark("corner_top_left", Stage::Agree, MarkWhat::Corner { top: true, left: true })
         },
         Mark {

@@ -103,6 +103,7 @@ impl Answers {
 
 fn name(state: FactState) -> &'static str {
     match state {
+        FactState::Done => "Done",
         FactState::Struck => "Struck",
         FactState::Drilled => "Drilled",
         FactState::Cut => "Cut",

@@ -259,6 +259,9 @@ impl<'a> Kind<'a> {
         if site.is_stripped(hole.place) {
             return Err(EmptyWhy::Stripped);
         }
+        if site.is_beside_a_hole(hole.place) {
+            return Err(EmptyWhy::BesideHole);
+        }
         let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,

@@ -23,6 +23,8 @@ pub(in super::super) struct Rank {
     pub(super) holds: u8,
     /// No case is beyond published values.
     pub(super) known: bool,
+    /// How many holes that are drilled already it uses.
+    pub(super) drilled: u32,
     /// The least reserve, counted up to twice the need, in hundredths.
     pub(super) reserve: f64,
     /// The least chance of a hole in use, in twentieths.
@@ -69,6 +71,7 @@ impl Rank {
             .cmp(&other.required)
             .then(self.holds.cmp(&other.holds))
             .then(self.known.cmp(&other.known))
+            .then(self.drilled.cmp(&other.drilled))
             .then(self.reserve.total_cmp(&other.reserve))
             .then(self.chance.total_cmp(&other.chance))
             .then(self.symmetric.cmp(&other.symmetric))

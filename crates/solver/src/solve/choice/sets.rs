@@ -30,6 +30,8 @@ pub(in super::super) struct Table<'a> {
     /// For each usable hole, those that stand too near it.
     pub(super) near: Vec<u64>,
     required: u64,
+    /// Those that are drilled already.
+    drilled: u64,
     /// Whether this kind and all of the required holes can do what the maker requires.
     requirable: bool,
     pub(super) hold: Option<Hold>,
@@ -83,6 +85,9 @@ impl<'a> Table<'a> {
             .collect();
         let is_required = |hole: usize| holes.get(hole).is_some_and(|hole| asked.required.contains(&hole.id));
         let required = bits(seated.iter().map(|one| is_required(one.hole)));
+        let is_drilled =
+            |hole: usize| holes.get(hole).is_some_and(|hole| site.is_drilled(&hole.subject));
+        let drilled = bits(seated.iter().map(|one| is_drilled(one.hole)));
         let all = usize::try_from(required.count_ones()).is_ok_and(|count| count == asked.required.len());
         let across = seated.iter().any(|one| one.seat.across);
         let leading = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
@@ -91,6 +96,7 @@ impl<'a> Table<'a> {
             refused,
             near,
             required,
+            drilled,
             requirable: all && (!asked.lags_only || kind.is_lag()),
             hold: kind.hold.ok(),
             leading,
@@ -136,6 +142,7 @@ impl<'a> Table<'a> {
             required: self.requirable && mask & self.required == self.required,
             holds: 2,
             known: true,
+            drilled: (mask & self.drilled).count_ones(),
             reserve: f64::INFINITY,
             chance: chance_steps(chance),
             symmetric,

@@ -8,10 +8,12 @@ use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::plate::Plate;
 use crate::ledger::{Given, Label};
+use crate::numeric::root;
+use crate::plan::fact::PlacedFact;
 use crate::plan::survey::Survey;
 use crate::plan::verdict::Want;
-use crate::subject::Id;
-use crate::tolerance::STRIPPED_WITHIN_MM;
+use crate::subject::{Id, Subject};
+use crate::tolerance::{SAME_HOLE_MM, STRIPPED_WITHIN_MM};
 use crate::units::Length;
 
 /// In front of the framing where nobody measured it: 7/8 in (chosen; assumed, so it makes no verdict).
@@ -129,11 +131,26 @@ impl<'a> Site<'a> {
         Given::new(usual, if measured { Label::Measured } else { Label::Chosen })
     }
 
+    /// Whether a hole of the plate is drilled already, for this option.
+    pub(super) fn is_drilled(&self, hole: &Subject) -> bool {
+        let own = |fact: &PlacedFact| fact.is_own && fact.state == FactState::Drilled && fact.mark == *hole;
+        self.ground.facts.iter().any(own)
+    }
+
+    /// Whether a hole drilled for another option is beside a place, and not just there.
+    pub(super) fn is_beside_a_hole(&self, place: Point) -> bool {
+        let other = |fact: &&PlacedFact| !fact.is_own && fact.state == FactState::Drilled;
+        self.ground.facts.iter().filter(other).filter_map(|fact| fact.place).any(|spot| {
+            let off_mm = root((place.x - spot.x).mm().powi(2) + (place.y - spot.y).mm().powi(2));
+            SAME_HOLE_MM < off_mm && off_mm < STRIPPED_WITHIN_MM
+        })
+    }
+
     /// Whether a fastener spins at a place or beside it: whichever option it was drilled for, the wood is gone there.
     pub(super) fn is_stripped(&self, place: Point) -> bool {
-        let stripped = self.ground.wall.facts.iter().filter(|fact| fact.state == FactState::Stripped);
-        stripped.map(|fact| fact.went.unwrap_or(fact.planned)).any(|spot| {
-            let (right, up) = (place.x - spot.x.length(), place.y - spot.y.length());
+        let stripped = self.ground.facts.iter().filter(|fact| fact.state == FactState::Stripped);
+        stripped.filter_map(|fact| fact.place).any(|spot| {
+            let (right, up) = (place.x - spot.x, place.y - spot.y);
             right.mm() * right.mm() + up.mm() * up.mm() < STRIPPED_WITHIN_MM * STRIPPED_WITHIN_MM
         })
     }

@@ -3,7 +3,7 @@
 use super::{Site, mark, step};
 use crate::geometry::{Axis, Point};
 use crate::job::framing::{Front, Layer};
-use crate::plan::mark::{Mark, MarkWhat, Reading, Stage};
+use crate::plan::mark::{Mark, MarkWhat, Planned, Reading, Stage};
 use crate::plan::piece::{HolePlan, Meets, MountedPlan, PiecePlan};
 use crate::tolerance::{HELD_PLATE_KG, PROBE_BITE_MM, same};
 use crate::units::{Length, Mass};
@@ -35,6 +35,10 @@ impl Site<'_> {
                 opening.outline = Some(entry);
                 opening.readings = self.line_readings(piece, in_plate, place);
                 opening.assumed = mount.assumed || mount.holes_assumed;
+                opening.planned = mount.entry_wanted.map(|wanted| {
+                    let place = wanted.centre();
+                    Planned { place, readings: self.line_readings(piece, self.in_plate(mount, place), place) }
+                });
                 marks.push(opening);
             }
         }

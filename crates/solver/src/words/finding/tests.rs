@@ -111,10 +111,6 @@ fn what_was_not_or_not_well_measured() {
     let what = What::DoesNotClose { used: inches("30 1/2"), other: inches("31") };
     let text = told("window-1.left", what);
     assert!(text.contains("30 1/2\" is used, the other says 31\", off by 1/2\""), "{text}");
-    for (count, said) in [(1, "1 mark of this wall is already"), (3, "3 marks of this wall are already")] {
-        let text = told("wall-1", What::FactsNotHeld { count });
-        assert!(text.starts_with(said) && text.contains("does not yet hold the plan"), "{text}");
-    }
     told("window-1", What::Ring);
     told("window-1", What::ZeroSize);
     let gone = What::NotThere { named: Id::new("door-9").part("left") };
