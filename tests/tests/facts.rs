@@ -1,5 +1,10 @@
 //! What was done to a wall is kept in its job's file: every mark of every demo, and what is refused.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic, reason = "a failure here is a failed test")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a failure here is a failed test"
+)]
 
 use std::path::{Path, PathBuf};
 use strikeline::files::job_file::{read_job, read_job_text, write_job_text};
@@ -8,7 +13,6 @@ use strikeline_solver::finding::What;
 use strikeline_solver::geometry::{Axis, Point};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::FactState;
-use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkState, MarkWhat};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
@@ -112,9 +116,11 @@ impl Dice {
 
 fn nudged(job: &Job, right: f64, up: f64) -> Job {
     let mut job = job.clone();
-    let hangings = job.walls.iter_mut().flat_map(|wall| &mut wall.options).flat_map(|option| &mut option.hangings);
+    let hangings =
+        job.walls.iter_mut().flat_map(|wall| &mut wall.options).flat_map(|option| &mut option.hangings);
     for hanging in hangings {
-        hanging.nudge.right = Offset(Length::millimetres(hanging.nudge.right.length().mm() + right).quantised());
+        hanging.nudge.right =
+            Offset(Length::millimetres(hanging.nudge.right.length().mm() + right).quantised());
         hanging.nudge.up = Offset(Length::millimetres(hanging.nudge.up.length().mm() + up).quantised());
     }
     job
@@ -153,7 +159,8 @@ fn the_plate_is_never_off_its_drilled_holes_by_more_than_is_told() {
             for _ in 0..3 {
                 let plan = solve(&job, &wall, Some(&option));
                 let holes = plan.marks.iter().filter(|mark| matches!(mark.what, MarkWhat::Hole { .. }));
-                let holes: Vec<&Mark> = holes.filter(|mark| mark.state == MarkState::ToDo && !mark.assumed).collect();
+                let holes: Vec<&Mark> =
+                    holes.filter(|mark| mark.state == MarkState::ToDo && !mark.assumed).collect();
                 let Some(mark) = holes.first() else { continue };
                 job = with_fact(&job, &plan, mark, FactState::Drilled);
                 let (right, up) = (8.0 * dice.roll(), 8.0 * dice.roll());
@@ -175,7 +182,8 @@ fn the_plate_is_never_off_its_drilled_holes_by_more_than_is_told() {
                 let went = fact.place.unwrap();
                 // A slot takes its fastener anywhere along it.
                 let slots = job.mounts.iter().flat_map(|mount| &mount.plate).flat_map(|plate| &plate.slots);
-                let travel = slots.filter(|slot| slot.id == hole.id).map(|slot| slot.travel.mm()).fold(0.0, f64::max);
+                let travel =
+                    slots.filter(|slot| slot.id == hole.id).map(|slot| slot.travel.mm()).fold(0.0, f64::max);
                 let off = (went.x - hole.place.x).mm().hypot((went.y - hole.place.y).mm());
                 let stated = plan.findings.iter().find_map(|finding| match finding.what {
                     What::HoleApart { right, up } if finding.subject == fact.mark => {

@@ -192,6 +192,8 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
                 Span::about(centre.x + inch(4.0), inch(2.5)),
                 Span::new(plate_top - inch(6.5), plate_top - inch(2.5)),
             )),
+            entry_wanted: None,
+            held: None,
             assumed: false,
             holes_assumed: false,
             middle_assumed: false,

@@ -121,7 +121,9 @@ impl Misfit {
     /// How far in all.
     #[must_use]
     pub fn by(&self) -> Length {
-        Length::millimetres(crate::numeric::root(self.right.mm() * self.right.mm() + self.up.mm() * self.up.mm()))
+        Length::millimetres(crate::numeric::root(
+            self.right.mm() * self.right.mm() + self.up.mm() * self.up.mm(),
+        ))
     }
 }
 

@@ -49,8 +49,7 @@ fn state(fact: &PlacedFact) -> MarkState {
 fn is_probed(mark: &Mark, survey: &Survey) -> bool {
     let Some(place) = mark.place else { return false };
     survey.hits.iter().any(|hit| {
-        let probe =
-            matches!(hit.kind, HitKind::Wood | HitKind::Air | HitKind::ShallowWood | HitKind::Metal);
+        let probe = matches!(hit.kind, HitKind::Wood | HitKind::Air | HitKind::ShallowWood | HitKind::Metal);
         let near = (hit.x - place.x).mm().abs() <= PROBED_BESIDE_MM;
         probe && near && hit.y.is_some_and(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM)
     })
@@ -110,7 +109,7 @@ fn shift(reading: &mut Reading, by: Length, style: Style) {
     let steps = style.steps(reading.value);
     if steps == reading.steps {
         if let Some(close) = &mut reading.close {
-            close.value = close.value + by * close.direction.sign();
+            close.value += by * close.direction.sign();
         }
     } else {
         // Its check was made for another figure.
@@ -126,9 +125,7 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
     let part = fact.mark.part_str();
     let hole = piece.mount.iter().flat_map(|mount| &mount.holes).find(|hole| hole.id.as_str() == part);
     let (stage, what) = match (part, hole) {
-        (_, Some(hole)) => {
-            (Stage::Fix, MarkWhat::Hole { hole: hole.id.clone(), first: false, held: false })
-        }
+        (_, Some(hole)) => (Stage::Fix, MarkWhat::Hole { hole: hole.id.clone(), first: false, held: false }),
         ("level_line", _) => (Stage::Level, MarkWhat::LevelLine),
         ("centre_line", _) => (Stage::Level, MarkWhat::CentreLine),
         ("piece_centre", _) => (Stage::Level, MarkWhat::PieceCentre),

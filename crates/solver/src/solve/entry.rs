@@ -73,9 +73,8 @@ pub(super) fn entry(behind: &Behind<'_>, wished: Point) -> Option<Rect> {
 
 /// The opening that was struck or cut behind a piece in its own option, where it is; `None` where none was.
 pub(super) fn cut(facts: &[PlacedFact], piece: &Id) -> Option<Rect> {
-    let of_piece = |fact: &&PlacedFact| {
-        fact.is_own && fact.mark.id == *piece && fact.mark.part_str() == "entry"
-    };
+    let of_piece =
+        |fact: &&PlacedFact| fact.is_own && fact.mark.id == *piece && fact.mark.part_str() == "entry";
     let place = facts.iter().find(of_piece)?.place?;
     let (width, height) = (Length::millimetres(ENTRY_SIZE_MM.0), Length::millimetres(ENTRY_SIZE_MM.1));
     Some(Rect::new(Span::about(place.x, width), Span::about(place.y, height)))

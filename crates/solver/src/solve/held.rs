@@ -77,7 +77,8 @@ impl Holds {
             let reach = if slot.upright { Point::new(none, half) } else { Point::new(half, none) };
             add(&slot.id, Point::new(slot.right.length(), -slot.down), reach);
         }
-        let holds = Self { centre_x: struck("centre_line").and_then(|fact| fact.place).map(|at| at.x), level, holes };
+        let holds =
+            Self { centre_x: struck("centre_line").and_then(|fact| fact.place).map(|at| at.x), level, holes };
         (holds.centre_x.is_some() || holds.level.is_some() || !holds.holes.is_empty()).then_some(holds)
     }
 
@@ -124,10 +125,8 @@ impl Holds {
         }
         place.frame = Frame { origin, roll };
         let outline = place.outline;
-        place.outline = Rect::new(
-            Span::about(origin.x, outline.width()),
-            Span::about(origin.y, outline.height()),
-        );
+        place.outline =
+            Rect::new(Span::about(origin.x, outline.width()), Span::about(origin.y, outline.height()));
         HeldPlate { offset, told: Held { by, across, upright, wished: wished.origin, misfits } }
     }
 
@@ -250,14 +249,14 @@ mod tests {
             f64::from(u32::try_from(seed >> 40).unwrap()) / f64::from(1_u32 << 24) * 100.0
         };
         for _ in 0..200 {
-            let spans: Vec<Span> =
-                (0..3).map(|_| Span::about(mm(next()), mm(next() / 5.0))).collect();
+            let spans: Vec<Span> = (0..3).map(|_| Span::about(mm(next()), mm(next() / 5.0))).collect();
             let found = least_squares(&spans, mm(50.0)).mm();
             let sum = |at: f64| {
                 let off = |span: &Span| (span.from.mm() - at).max(at - span.to.mm()).max(0.0);
                 spans.iter().map(|span| off(span).powi(2)).sum::<f64>()
             };
-            let grid = (0..=12_000).map(|step| sum(f64::from(step) / 100.0 - 10.0)).fold(f64::INFINITY, f64::min);
+            let grid =
+                (0..=12_000).map(|step| sum(f64::from(step) / 100.0 - 10.0)).fold(f64::INFINITY, f64::min);
             assert!(sum(found) <= grid + 1e-9, "{spans:?}: {found}");
         }
     }

@@ -76,9 +76,8 @@ pub(super) fn mounted(
     let wanted = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
     let cut = cut(ground.facts, &piece.id);
     let graduation = job.style().length_of(1);
-    let is_elsewhere = |a: Rect, b: Rect| {
-        (a.left - b.left).abs() > graduation || (a.bottom - b.bottom).abs() > graduation
-    };
+    let is_elsewhere =
+        |a: Rect, b: Rect| (a.left - b.left).abs() > graduation || (a.bottom - b.bottom).abs() > graduation;
     let (least_offset, most_offset) = mount.offsets();
     MountedPlan {
         id: mount.id.clone(),

@@ -22,7 +22,8 @@ pub(super) fn next(plan: &Plan) -> Option<Next> {
     // What is struck stays, once it is drilled there the tape is gone: no corner is asked for after the first hole.
     let farthest = plan.marks.iter().filter(|mark| binds(mark.state)).map(|mark| mark.stage).max();
     let is_past = |stage: Stage| {
-        stage == Stage::Find && found || stage == Stage::Agree && farthest.is_some_and(|far| far > Stage::Agree)
+        stage == Stage::Find && found
+            || stage == Stage::Agree && farthest.is_some_and(|far| far > Stage::Agree)
     };
     let mark = to_do.find(|mark| !is_past(mark.stage))?;
     Some(Next::Take(mark.id.clone()))

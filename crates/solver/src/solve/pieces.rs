@@ -70,7 +70,15 @@ pub(super) fn pieces(
     for (one, plan) in settled.iter().zip(&mut placed) {
         let with = hung_on(&one.hanging.piece, &settled);
         plan.mount = mount_of(job, one.hanging, notes).map(|mount| {
-            mounted(job, ground, (one.piece, mount), (&one.place, one.held.as_ref()), &plan.ports, &with, notes)
+            mounted(
+                job,
+                ground,
+                (one.piece, mount),
+                (&one.place, one.held.as_ref()),
+                &plan.ports,
+                &with,
+                notes,
+            )
         });
     }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);

@@ -82,15 +82,17 @@ pub fn follow_up(plan: &Plan) -> Vec<Follow> {
 /// What has to follow where something was done; `None` where it is still good.
 fn follows(plan: &Plan, mark: &Mark) -> Option<(FollowKind, String)> {
     let name = in_words(plan, mark);
+    let fits = mark.is_needed && mark.planned.is_none();
     match (mark.state, &mark.planned) {
         (MarkState::ToDo | MarkState::Done, _) => None,
+        (MarkState::Struck | MarkState::Drilled | MarkState::Cut, _) if fits => None,
         (MarkState::Stripped, _) => {
             Some((FollowKind::MakeGood, format!("{name} is stripped: leave it empty; another hole is found")))
         }
-        (MarkState::Struck, None) if mark.is_needed => None,
         (MarkState::Struck, None) => Some((FollowKind::RubOut, format!("rub out {name}"))),
         (MarkState::Struck, Some(planned)) => {
-            let anew = Mark { readings: planned.readings.clone(), place: Some(planned.place), ..mark.clone() };
+            let anew =
+                Mark { readings: planned.readings.clone(), place: Some(planned.place), ..mark.clone() };
             let found = readings(plan, &anew).join(" ");
             let (kind, what) = if matches!(mark.what, MarkWhat::Corner { .. }) {
                 (FollowKind::Move, format!("move the tape of {name}"))
@@ -101,7 +103,6 @@ fn follows(plan: &Plan, mark: &Mark) -> Option<(FollowKind, String)> {
             // The readings end in a full stop of their own.
             Some((kind, text.trim_end_matches('.').to_owned()))
         }
-        (MarkState::Drilled, None) if mark.is_needed => None,
         (MarkState::Drilled, _) => Some((
             FollowKind::MakeGood,
             if mark.is_needed {
@@ -110,10 +111,10 @@ fn follows(plan: &Plan, mark: &Mark) -> Option<(FollowKind, String)> {
                 format!("{name} takes no fastener now: leave it, or fill it where it shows")
             },
         )),
-        (MarkState::Cut, None) if mark.is_needed => None,
-        (MarkState::Cut, None) => Some((FollowKind::MakeGood, format!("close and patch {name}"))),
         // Where cables would rather have it is told as a finding where it matters; it stays.
-        (MarkState::Cut, Some(_)) => None,
+        (MarkState::Cut, _) => {
+            (!mark.is_needed).then(|| (FollowKind::MakeGood, format!("close and patch {name}")))
+        }
     }
 }
 

@@ -85,8 +85,7 @@ impl<'a> Table<'a> {
             .collect();
         let is_required = |hole: usize| holes.get(hole).is_some_and(|hole| asked.required.contains(&hole.id));
         let required = bits(seated.iter().map(|one| is_required(one.hole)));
-        let is_drilled =
-            |hole: usize| holes.get(hole).is_some_and(|hole| site.is_drilled(&hole.subject));
+        let is_drilled = |hole: usize| holes.get(hole).is_some_and(|hole| site.is_drilled(&hole.subject));
         let drilled = bits(seated.iter().map(|one| is_drilled(one.hole)));
         let all = usize::try_from(required.count_ones()).is_ok_and(|count| count == asked.required.len());
         let across = seated.iter().any(|one| one.seat.across);

@@ -22,7 +22,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 HeldBy::Lines => "the lines as they are struck hold",
                 HeldBy::Holes => "the holes as they are drilled hold",
             };
-            format!("{what} {} {} where it was wished; {free}", piece_words(plan, subject), off(plan, *right, *up))
+            format!(
+                "{what} {} {} where it was wished; {free}",
+                piece_words(plan, subject),
+                off(plan, *right, *up)
+            )
         }
         What::HoleApart { right, up } => format!(
             "{} is drilled {} where the plate, held by all its drilled holes, has it: no fastener goes straight through; \
@@ -60,9 +64,13 @@ fn cut(plan: &Plan, finding: &Finding, meets: &CutMeets) -> String {
     let opening = thing(plan, &finding.subject);
     let piece = piece_words(plan, &finding.subject);
     match meets {
-        CutMeets::Hidden(hidden) => format!("{opening}, as it is cut, is on {}: stop and look", called(plan, hidden)),
+        CutMeets::Hidden(hidden) => {
+            format!("{opening}, as it is cut, is on {}: stop and look", called(plan, hidden))
+        }
         CutMeets::Stud => format!("{opening}, as it is cut, has a stud behind it: look on both sides of it"),
-        CutMeets::Plate => format!("{opening}, as it is cut, lies under a solid part of the plate of {piece}"),
+        CutMeets::Plate => {
+            format!("{opening}, as it is cut, lies under a solid part of the plate of {piece}")
+        }
         CutMeets::Shows { side, by } => format!(
             "{opening}, as it is cut, shows {} past the {} of {piece}: move it, or close and patch the opening",
             amount(plan, *by),
@@ -112,7 +120,8 @@ mod tests {
         }
         let text = told("display-1.hole-2", What::HoleApart { right: inches("-3/16"), up: inches("0") });
         assert!(text.contains("is drilled 3/16\" left of where the plate"), "{text}");
-        let text = told("display-1.level_line", What::StruckElsewhere { right: inches("0"), up: inches("1/4") });
+        let text =
+            told("display-1.level_line", What::StruckElsewhere { right: inches("0"), up: inches("1/4") });
         assert!(text.contains("struck 1/4\" above where the plan now has it: rub it out"), "{text}");
     }
 
