@@ -18,6 +18,7 @@ use strikeline_solver::job::place::{AcrossReading, UprightReading};
 use strikeline_solver::job::plate::PlateHole;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::framing::Known;
+use strikeline_solver::plan::piece::Meets;
 use strikeline_solver::probing::{Said, next_probe};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
@@ -106,6 +107,31 @@ fn a_probe_far_above_or_below_meets_no_hole() {
     assert_eq!(holes_met(&room.plan()), 4);
     room.height = mm(1400.0 + 50.0 + 151.0);
     assert_eq!(holes_met(&room.plan()), 0);
+}
+
+#[test]
+fn no_hole_is_in_wood_where_a_probe_met_none() {
+    // A pattern that four sensed studs agree on, air at the very hole, and wood a little to the right.
+    let sensed = [1000.0, 1406.4, 1812.8, 2219.2].map(|x| (HitKind::Centre, x));
+    let slots_at = |plan: &Plan, x: f64| {
+        let holes = &plan.pieces[0].mount.as_ref().unwrap().holes;
+        let here = holes.iter().filter(|hole| (hole.place.x.mm() - x).abs() < 60.0);
+        here.map(|hole| (hole.meets, hole.met)).collect::<Vec<_>>()
+    };
+    for empty in [HitKind::Air, HitKind::ShallowWood] {
+        let mut room = Room::new(&sensed);
+        room.hits.extend([(HitKind::Wood, 1010.1), (empty, 1000.0)]);
+        assert_eq!(slots_at(&room.plan(), 1000.0), [(Meets::Board, false); 2], "{:?}", room.hits);
+        // The one probe may have been noted wrongly: a second one there, noted later, settles it.
+        room.hits.push((HitKind::Wood, 1000.5));
+        assert!(slots_at(&room.plan(), 1000.0).iter().all(|(meets, _)| *meets == Meets::Stud));
+        // Far above it the stud may lean: what was met there says nothing of this hole.
+        room.hits.pop();
+        let mut job = room.job();
+        job.walls[0].hits.last_mut().unwrap().y = Some(UprightReading::from_floor(mm(1700.0)));
+        let plan = solve(&job, &Id::new("wall-1"), None);
+        assert!(slots_at(&plan, 1000.0).iter().all(|(meets, _)| *meets == Meets::Stud));
+    }
 }
 
 #[test]

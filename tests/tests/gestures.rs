@@ -9,6 +9,8 @@
 
 #[path = "gestures/at_wall.rs"]
 mod at_wall;
+#[path = "gestures/at_wall_whole.rs"]
+mod at_wall_whole;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]

@@ -53,6 +53,8 @@ pub struct App {
     journal: Option<Journal>,
     /// The list of recent jobs.
     recents: Option<PathBuf>,
+    /// How large the pixels of each screen are.
+    screens: Option<PathBuf>,
     /// What crashes left and nobody took up or threw away.
     left_overs: Vec<LeftOver>,
     /// What stands before the window when it is free, the first last.
@@ -133,6 +135,7 @@ impl App {
             discarded: None,
             journal: None,
             recents: None,
+            screens: None,
             left_overs: Vec::new(),
             waiting: Vec::new(),
         }
@@ -154,6 +157,7 @@ impl App {
         self.waiting.extend(left.troubles.into_iter().map(Dialog::Message));
         self.left_overs = left.unsaved;
         self.recents = Some(home.recent());
+        self.screens = Some(home.screens());
         self.note_recent();
         let context = context.clone();
         self.journal = Some(Journal::begin(home.journal(), move || context.request_repaint()));

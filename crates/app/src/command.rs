@@ -12,7 +12,7 @@ use egui::{Context, Key, KeyboardShortcut, Modifiers, ThemePreference};
 use std::path::PathBuf;
 
 /// Something asked for.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Command {
     /// Begin a job in which nothing is measured.
     New,
@@ -62,6 +62,8 @@ pub enum Command {
     RemoveFromShelf(String),
     /// Take the light or the dark theme, or follow the system's.
     SetTheme(ThemePreference),
+    /// Keep how large a pixel of this screen is, in millimetres.
+    KeepScreenSize(f32),
     /// Close the window.
     Close,
 }

@@ -9,5 +9,6 @@ pub mod journal;
 mod place;
 pub mod recent;
 pub mod save;
+pub mod screens;
 pub mod shelf;
 mod text;

@@ -86,6 +86,12 @@ impl View {
         Self::sound(scale, (centre.x.mm(), centre.y.mm()))
     }
 
+    /// Points to a wall millimetre.
+    #[must_use]
+    pub fn points_per_mm(self) -> f64 {
+        self.points_per_mm
+    }
+
     /// A view with what is not usable replaced.
     fn sound(points_per_mm: f64, (x, y): (f64, f64)) -> Self {
         let scale = if points_per_mm.is_nan() { 0.2 } else { points_per_mm.clamp(LEAST, MOST) };

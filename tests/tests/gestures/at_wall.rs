@@ -10,16 +10,26 @@ use std::path::Path;
 use strikeline::app::App;
 use strikeline::files::job_file::read_job_text;
 use strikeline::session::Session;
+use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::FactState;
+use strikeline_solver::job::hidden::HiddenKind;
 use strikeline_solver::job::hit::HitKind;
-use strikeline_solver::plan::mark::MarkWhat;
+use strikeline_solver::plan::Next;
+use strikeline_solver::plan::mark::{Mark, MarkWhat};
 use strikeline_solver::plan::verdict::EmptyWhy;
+use strikeline_solver::subject::Subject;
+use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
 /// A window at the wall of a demo, its first mark shown.
 fn at_the_wall() -> Harness<'static, App> {
     let demo = include_str!("../../../demo-jobs/breakfast_room.ron");
     let job = read_job_text(demo, Path::new("room")).unwrap().job;
+    at_the_wall_of(job)
+}
+
+/// A window at the wall of a job, on the mark to be taken next.
+pub(super) fn at_the_wall_of(job: Job) -> Harness<'static, App> {
     let mut harness = window_on(Session::new(job, None));
     harness.run();
     finger_on(&mut harness, "At the wall");
@@ -27,16 +37,22 @@ fn at_the_wall() -> Harness<'static, App> {
     harness
 }
 
-/// Taps on until such a mark is shown.
-fn go_to(harness: &mut Harness<'_, App>, is_it: fn(&MarkWhat) -> bool) {
+/// Taps on or back until such a mark is shown.
+pub(super) fn go_to(harness: &mut Harness<'_, App>, is_it: impl Fn(&Mark) -> bool) {
     let plan = plan(harness);
-    let to = plan.marks.iter().find(|mark| is_it(&mark.what)).expect("there is one");
-    for _ in 0..plan.marks.len() {
-        if harness.state().session().selected.as_ref() == Some(&to.id) {
-            harness.get_by_label(&words::mark_name(&plan, to));
+    let place = |id: &Subject| plan.marks.iter().position(|mark| mark.id == *id);
+    let to = plan.marks.iter().position(&is_it).expect("there is one");
+    for _ in 0..plan.marks.len() + 2 {
+        let shown = harness.state().session().selected.clone().expect("a mark is shown");
+        // The next probe comes after the others.
+        let last = plan.marks.iter().rposition(|mark| matches!(mark.what, MarkWhat::Probe { .. }));
+        let at = place(&shown).or(last).unwrap();
+        if shown == plan.marks[to].id {
+            harness.get_by_label(&words::mark_name(&plan, &plan.marks[to]));
             return;
         }
-        finger_on(harness, "Next");
+        let forth = at < to || at == to && place(&shown).is_some();
+        finger_on(harness, if forth { "Next" } else { "Back" });
     }
     unreachable!("every mark comes");
 }
@@ -49,7 +65,10 @@ fn facts(harness: &Harness<'_, App>) -> Vec<FactState> {
 fn every_mark_comes_by_taps_and_by_keys_and_the_drawing_is_had_again() {
     let mut harness = at_the_wall();
     let marks = plan(&mut harness).marks;
-    assert_eq!(harness.state().session().selected.as_ref(), Some(&marks[0].id));
+    let next = plan(&mut harness).next;
+    assert!(matches!(next, Some(Next::Take(id)) if Some(&id) == harness.state().session().selected.as_ref()));
+    let first = marks[0].id.clone();
+    go_to(&mut harness, |mark| mark.id == first);
     harness.key_press(Key::ArrowRight);
     harness.run();
     harness.key_press(Key::Space);
@@ -73,7 +92,7 @@ fn every_mark_comes_by_taps_and_by_keys_and_the_drawing_is_had_again() {
 #[test]
 fn what_is_struck_is_noted_by_a_tap_and_taken_back_by_another() {
     let mut harness = at_the_wall();
-    go_to(&mut harness, |what| *what == MarkWhat::LevelLine);
+    go_to(&mut harness, |mark| mark.what == MarkWhat::LevelLine);
     finger_on(&mut harness, "Struck");
     assert_eq!(facts(&harness), [FactState::Struck]);
     finger_on(&mut harness, "Struck");
@@ -81,7 +100,7 @@ fn what_is_struck_is_noted_by_a_tap_and_taken_back_by_another() {
     harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     harness.run();
     assert_eq!(facts(&harness), [FactState::Struck], "undo works here too");
-    go_to(&mut harness, |what| matches!(what, MarkWhat::Hole { .. }));
+    go_to(&mut harness, |mark| matches!(mark.what, MarkWhat::Hole { .. }));
     finger_on(&mut harness, "Drilled");
     let fixing = |plan: &strikeline_solver::plan::Plan, id: &strikeline_solver::subject::Subject| {
         plan.marks.iter().find(|mark| mark.id == *id).map(|mark| mark.stage)
@@ -102,7 +121,7 @@ fn what_is_struck_is_noted_by_a_tap_and_taken_back_by_another() {
 #[test]
 fn what_a_probe_met_is_a_hit_or_something_in_the_wall() {
     let mut harness = at_the_wall();
-    go_to(&mut harness, |what| matches!(what, MarkWhat::Probe { .. }));
+    go_to(&mut harness, |mark| matches!(mark.what, MarkWhat::Probe { .. }));
     let before = job(&harness).walls[0].clone();
     let at = harness.get_by_role_and_label(Role::Button, "Air").rect().center();
     finger(&mut harness, at);
@@ -111,4 +130,96 @@ fn what_a_probe_met_is_a_hit_or_something_in_the_wall() {
     assert_eq!(wall.hits.last().unwrap().kind, HitKind::Air);
     finger_on(&mut harness, "Pipe seen");
     assert_eq!(job(&harness).walls[0].hidden.len(), before.hidden.len() + 1);
+}
+
+/// Writes over what a field holds, and leaves it.
+fn write(harness: &mut Harness<'_, App>, field: egui::Id, text: &str) {
+    harness.ctx.memory_mut(|memory| memory.request_focus(field));
+    harness.run();
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    harness.run();
+    harness.event(egui::Event::Text(text.to_owned()));
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+}
+
+#[test]
+fn where_a_line_really_went_is_typed_as_the_tape_shows_it_and_the_plan_follows() {
+    let mut harness = at_the_wall();
+    go_to(&mut harness, |mark| mark.what == MarkWhat::LevelLine);
+    let before = plan(&mut harness);
+    finger_on(&mut harness, "Struck");
+    harness.get_by_label_contains("Nothing to rub out or strike anew");
+    finger_on(&mut harness, "It went elsewhere");
+    // It was to be struck 48 5/16 above the bench.
+    write(&mut harness, egui::Id::unique(("went", "upright".to_owned())), "48 9/16");
+    let after = plan(&mut harness);
+    let up = (after.pieces[0].outline.top - before.pieces[0].outline.top).mm();
+    assert!((up - 0.25 * 25.4).abs() < 1.0, "the display comes 1/4 in higher: {up} mm");
+    assert!(after.findings.iter().any(|finding| finding.what.rule() == "held_away"));
+    finger_on(&mut harness, "Struck");
+    assert_eq!(plan(&mut harness).pieces[0].outline, before.pieces[0].outline, "taken back, it is as before");
+}
+
+#[test]
+fn where_a_hole_really_went_is_dragged_on_the_close_look() {
+    let mut harness = at_the_wall();
+    go_to(&mut harness, |mark| matches!(mark.what, MarkWhat::Hole { .. }));
+    let hole = harness.state().session().selected.clone().unwrap();
+    finger_on(&mut harness, "Drilled");
+    finger_on(&mut harness, "It went elsewhere");
+    // The close look is beside what is told, on the right.
+    let from = egui::pos2(1100.0, 300.0);
+    drag(&mut harness, from, egui::vec2(40.0, 0.0));
+    let wall = job(&harness).walls[0].clone();
+    let fact = wall.facts.iter().find(|fact| *fact.mark.subject() == hole).unwrap();
+    let (planned, went) = (fact.planned.unwrap(), fact.went.expect("it was dragged"));
+    let by = (went.x.length() - planned.x.length()).mm();
+    assert!(by > 3.0 && went.y == planned.y, "to the right alone: {by} mm");
+    let steps = by / Length::inches(1.0 / 16.0).mm();
+    assert!((steps - steps.round()).abs() < 1e-3, "in whole graduations: {by} mm");
+    let plate = plan(&mut harness).pieces[0].mount.clone().unwrap();
+    assert!(plate.held.is_some());
+}
+
+#[test]
+fn something_else_is_noted_in_words_where_it_is() {
+    let mut harness = at_the_wall();
+    go_to(&mut harness, |mark| mark.what == MarkWhat::Look);
+    let place = {
+        let plan = plan(&mut harness);
+        plan.marks.iter().find(|mark| mark.what == MarkWhat::Look).unwrap().place.unwrap()
+    };
+    finger_on(&mut harness, "Something else");
+    harness.ctx.memory_mut(|memory| memory.request_focus(egui::Id::unique("something else")));
+    harness.run();
+    harness.event(egui::Event::Text("an old speaking tube".to_owned()));
+    harness.run();
+    finger_on(&mut harness, "Note it");
+    let wall = job(&harness).walls[0].clone();
+    let hidden = wall.hidden.last().unwrap();
+    assert_eq!((hidden.kind, hidden.name.as_deref()), (HiddenKind::Other, Some("an old speaking tube")));
+    let placed = plan(&mut harness).survey.hidden.last().unwrap().rect;
+    assert!(placed.holds(place), "{placed:?} {place:?}");
+}
+
+#[test]
+fn a_tape_on_the_bar_makes_sizes_true() {
+    let mut harness = at_the_wall();
+    let height =
+        |harness: &Harness<'_, App>| harness.get_by_role_and_label(Role::Button, "Next").rect().height();
+    let before = height(&harness);
+    finger_on(&mut harness, "True sizes");
+    // The bar is 1280 - 16 - 40 points long, or near: at 96 points to the inch about 12 3/4 in. Half of that: points are small.
+    write(&mut harness, egui::Id::unique("true sizes"), "6 3/8");
+    finger_on(&mut harness, "Keep");
+    harness.run();
+    let after = height(&harness);
+    assert!((after / before - 2.0).abs() < 0.1, "{before} to {after}");
+    finger_on(&mut harness, "True sizes");
+    write(&mut harness, egui::Id::unique("true sizes"), "1/16");
+    harness.get_by_label_contains("No screen is so made");
+    finger_on(&mut harness, "Leave it");
+    assert!((height(&harness) - after).abs() < 0.5);
 }

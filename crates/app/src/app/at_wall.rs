@@ -2,27 +2,34 @@
 
 mod answers;
 mod figures;
+mod follow;
+mod sizes;
+mod went;
 
 use crate::canvas::paint::paint;
-use crate::moves;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{View, Window};
 use crate::widgets::unbroken::unbroken;
 use answers::Answers;
 use egui::{Button, Frame, Key, Label, Modifiers, Panel, RichText, ScrollArea, Sense, Ui, vec2};
+use sizes::{Measured, Sizes, points};
+pub(super) use sizes::{make_true, screen};
+use std::rc::Rc;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::font::Weight;
-use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::{Mark, Stage};
+use strikeline_solver::geometry::Point;
+use strikeline_solver::plan::mark::{Mark, MarkWhat, Stage};
+use strikeline_solver::plan::{Next, Plan};
 use strikeline_solver::subject::Subject;
+use strikeline_solver::tolerance::PROBED_BESIDE_MM;
 use strikeline_solver::words;
 
-/// The height of what is tapped here, in points: a thumb in a glove (chosen, 15 mm at 96 points to the inch).
-pub(super) const GLOVE: f32 = 57.0;
+/// The height of what is tapped here, in millimetres: a thumb in a glove (chosen).
+pub(super) const GLOVE_MM: f32 = 15.0;
 
 /// What a hand asked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Asked {
     /// To stay.
     Nothing,
@@ -30,6 +37,8 @@ pub(super) enum Asked {
     Leave,
     /// To read the hits of a sweep in one pull.
     OnePull,
+    /// To keep how large a pixel of this screen is, in millimetres.
+    KeepSize(f32),
 }
 
 /// The mark that is shown.
@@ -39,23 +48,27 @@ pub(super) struct AtWall {
     /// Where among all it was shown last.
     at: usize,
     answers: Answers,
+    /// The bar that a tape is laid on, while it is open.
+    sizes: Option<Sizes>,
 }
 
 impl AtWall {
-    /// The view, on the selected mark, else on the one after the last that is done.
+    /// The view, on the selected mark, else on the one to be taken next.
     pub(super) fn begin(session: &mut Session) -> Self {
         let plan = session.plan();
         let selected = session.selected.as_ref().filter(|id| plan.marks.iter().any(|mark| mark.id == **id));
-        let last =
-            plan.marks.iter().rposition(|mark| moves::fact_of(&session.job, &plan, &mark.id).is_some());
-        let next = plan.marks.get(last.map_or(0, |last| last + 1));
-        let mark = selected.cloned().or_else(|| next.map(|mark| mark.id.clone()));
-        Self { mark, at: 0, answers: Answers::default() }
+        let next = match &plan.next {
+            Some(Next::Take(mark)) => Some(mark.clone()),
+            _ => plan.marks.iter().find(|mark| !mark.is_finished()).map(|mark| mark.id.clone()),
+        };
+        let mark = selected.cloned().or(next);
+        Self { mark, ..Self::default() }
     }
 
     /// Shows the mark and takes what the wall answered.
     pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session) -> Asked {
-        let plan = session.plan();
+        let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
+        let plan = with_next_probe(session, !is_touched);
         let mut asked = Asked::Nothing;
         let Some(index) = self.place(&plan) else {
             ui.centered_and_justified(|ui| {
@@ -66,10 +79,23 @@ impl AtWall {
             return asked;
         };
         Panel::top("stages").show(ui, |ui| {
-            if self.path(ui, session, &plan, index) {
+            if self.path(ui, &plan, index) {
                 asked = Asked::Leave;
             }
         });
+        if let Some(sizes) = &mut self.sizes {
+            let bare = plan.style.graduation.unit();
+            let measured = egui::CentralPanel::default().show(ui, |ui| sizes.ui(ui, bare)).inner;
+            match measured {
+                Measured::Open => {}
+                Measured::Left => self.sizes = None,
+                Measured::MmPerPixel(mm) => {
+                    self.sizes = None;
+                    asked = Asked::KeepSize(mm);
+                }
+            }
+            return asked;
+        }
         let Some(mark) = plan.marks.get(index) else { return asked };
         Panel::bottom("answers").show(ui, |ui| {
             ui.add_space(6.0);
@@ -88,9 +114,13 @@ impl AtWall {
             (Panel::bottom("where below"), room.y * 0.4)
         };
         panel.exact_size(size).resizable(false).frame(frame).show(ui, |ui| {
-            small_elevation(ui, session, &plan, mark);
+            self.small_elevation(ui, session, &plan, mark);
         });
-        egui::CentralPanel::default().show(ui, |ui| told(ui, &plan, mark));
+        let tapped =
+            egui::CentralPanel::default().show(ui, |ui| told(ui, &plan, mark, self.answers.is_answered()));
+        if let Some(to) = tapped.inner {
+            self.go(&plan, plan.marks.iter().position(|mark| mark.id == to));
+        }
         if self.keys(ui, &plan, index) {
             asked = Asked::Leave;
         }
@@ -115,22 +145,22 @@ impl AtWall {
     }
 
     /// The stages as a path, with where one is. Whether the view is to be left.
-    fn path(&mut self, ui: &mut Ui, session: &Session, plan: &Plan, index: usize) -> bool {
+    fn path(&mut self, ui: &mut Ui, plan: &Plan, index: usize) -> bool {
         let mut leaves = false;
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().interact_size.y = theme::TOUCH + 8.0;
             leaves = ui.button("Back to the drawing").clicked();
+            if ui.button("True sizes").clicked() {
+                self.sizes = Some(Sizes::default());
+            }
             ui.separator();
             let here = plan.marks.get(index).map(|mark| mark.stage);
             let mut stages: Vec<Stage> = plan.marks.iter().map(|mark| mark.stage).collect();
             stages.dedup();
             for stage in stages {
                 let all = || plan.marks.iter().filter(|mark| mark.stage == stage);
-                let done =
-                    all().filter(|mark| moves::fact_of(&session.job, plan, &mark.id).is_some()).count();
-                let strikes = all().filter(|mark| !moves::doable(mark).is_empty()).count();
-                let name = words::stage(stage);
-                let text = if strikes > 0 { format!("{name} {done}/{strikes}") } else { name.to_owned() };
+                let done = all().filter(|mark| mark.is_finished()).count();
+                let text = format!("{} {done}/{}", words::stage(stage), all().count());
                 if ui.selectable_label(here == Some(stage), text).clicked() {
                     self.go(plan, plan.marks.iter().position(|mark| mark.stage == stage));
                 }
@@ -141,7 +171,7 @@ impl AtWall {
 
     fn steps(&mut self, ui: &mut Ui, plan: &Plan, index: usize) {
         let last = plan.marks.len().saturating_sub(1);
-        let half = vec2((ui.available_width() - 8.0) / 2.0, GLOVE);
+        let half = vec2((ui.available_width() - 8.0) / 2.0, points(ui, GLOVE_MM));
         ui.horizontal(|ui| {
             let big = |text: &str| Button::new(RichText::new(text).size(20.0)).min_size(half);
             if ui.add_enabled(index > 0, big("Back")).clicked() {
@@ -151,6 +181,25 @@ impl AtWall {
                 self.go(plan, Some(index + 1));
             }
         });
+    }
+
+    /// The whole wall, as small as there is room, with the mark lit; a close look while it is told where it went.
+    fn small_elevation(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
+        let went = self.answers.went();
+        let sense = if went.is_some() { Sense::drag() } else { Sense::hover() };
+        let (canvas, response) = ui.allocate_exact_size(ui.available_size(), sense);
+        let window = match went {
+            Some(went) => {
+                let window = went.view(canvas);
+                went.drag(&response, session, plan, window.view);
+                window
+            }
+            None => Window { canvas, view: View::fit(plan.survey.outline, canvas.size()) },
+        };
+        let mut look = window.look();
+        look.selected = Some(mark.id.clone());
+        let scene = elevation(&session.job, plan, &look);
+        paint(&ui.painter_at(canvas), canvas.min, ui.theme(), &scene);
     }
 
     /// Arrows and the space bar go on and back, where no button has the focus. Whether Escape leaves the view.
@@ -168,23 +217,41 @@ impl AtWall {
     }
 }
 
-/// The mark's name, its readings in large figures, and how they are taken.
-fn told(ui: &mut Ui, plan: &Plan, mark: &Mark) {
-    ScrollArea::vertical().id_salt(("told", mark.id.to_string())).auto_shrink(false).show(ui, |ui| {
+/// The plan with the next probe among its marks, after those of the holes' own; as it is where that says stop, or asks for
+/// one of them. Not asked anew while a finger is down.
+fn with_next_probe(session: &mut Session, is_asked: bool) -> Rc<Plan> {
+    let plan = session.plan();
+    let Some(probe) = session.next_probe(is_asked) else { return plan };
+    let is_probe = |mark: &Mark| matches!(mark.what, MarkWhat::Probe { .. });
+    let near = |mark: &Mark| {
+        let off = |at: Point| (at.x - probe.place.x).mm().abs().max((at.y - probe.place.y).mm().abs());
+        mark.place.is_some_and(|at| off(at) <= PROBED_BESIDE_MM)
+    };
+    if plan.marks.iter().any(|mark| is_probe(mark) && !mark.is_finished() && near(mark)) {
+        return plan;
+    }
+    let last = plan.marks.iter().rposition(is_probe);
+    let at =
+        last.map(|last| last + 1).or_else(|| plan.marks.iter().position(|mark| mark.stage > Stage::Level));
+    let Some(at) = at else { return plan };
+    let mut with = (*plan).clone();
+    with.marks.splice(at..at, probe.helps.iter().chain([&probe.mark]).cloned());
+    Rc::new(with)
+}
+
+/// What follows from the last answer, then the mark's name, its readings in large figures, and how they are taken. The
+/// mark that was tapped in the list.
+fn told(ui: &mut Ui, plan: &Plan, mark: &Mark, is_answered: bool) -> Option<Subject> {
+    let area = ScrollArea::vertical().id_salt(("told", mark.id.to_string())).auto_shrink(false);
+    area.show(ui, |ui| {
         ui.add_space(4.0);
+        let tapped = if is_answered { follow::follow(ui, plan) } else { None };
         let name = RichText::new(words::mark_name(plan, mark)).font(theme::font(26.0, Weight::Semibold));
         ui.add(Label::new(name).wrap());
         ui.add_space(8.0);
         figures::figures(ui, plan, mark);
         ui.add(Label::new(RichText::new(unbroken(&words::mark(plan, mark))).size(19.0)).wrap());
-    });
-}
-
-/// The whole wall, as small as there is room, with the mark lit.
-fn small_elevation(ui: &mut Ui, session: &Session, plan: &Plan, mark: &Mark) {
-    let (canvas, _) = ui.allocate_exact_size(ui.available_size(), Sense::hover());
-    let mut look = Window { canvas, view: View::fit(plan.survey.outline, canvas.size()) }.look();
-    look.selected = Some(mark.id.clone());
-    let scene = elevation(&session.job, plan, &look);
-    paint(&ui.painter_at(canvas), canvas.min, ui.theme(), &scene);
+        tapped
+    })
+    .inner
 }

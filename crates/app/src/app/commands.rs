@@ -1,6 +1,7 @@
 //! What each command does. The only place of the window that reaches for files and the system's dialogs.
 
 use super::App;
+use super::at_wall;
 use super::dialog::Dialog;
 use super::open_job::OpenJob;
 use super::panes::Panes;
@@ -10,6 +11,7 @@ use crate::files::error::FileError;
 use crate::files::job_file::read_job;
 use crate::files::recent;
 use crate::files::save::save_job;
+use crate::files::screens;
 use crate::panels::measured::field_id;
 use crate::session::Session;
 use crate::view_state::ViewState;
@@ -105,10 +107,17 @@ impl App {
             Command::Undo => self.session.undo(),
             Command::Redo => self.session.redo(),
             Command::Fit => self.view_state.view = None,
-            Command::Show(pane) => self.show(pane),
+            Command::Show(pane) => self.show(context, pane),
             Command::PutFromShelf(what) => self.put_from_shelf(&what),
             Command::KeepOnShelf(what) => self.keep_on_shelf(&what),
             Command::RemoveFromShelf(file) => self.remove_from_shelf(&file),
+            Command::KeepScreenSize(mm_per_pixel) => {
+                at_wall::make_true(context, Some(mm_per_pixel));
+                if let Some(screens) = &self.screens {
+                    // Where it cannot be written it is true until the window is closed.
+                    let _ = screens::keep(screens, &at_wall::screen(context), mm_per_pixel);
+                }
+            }
             Command::SetTheme(preference) => context.set_theme(preference),
             Command::Close => {
                 if self.may_leave(Command::Close) {

@@ -2,14 +2,15 @@
 //! page of keys.
 
 use super::App;
-use super::at_wall::{Asked, AtWall};
+use super::at_wall::{self, Asked, AtWall};
 use crate::command::{Command, Pane, Queue};
+use crate::files::screens;
 use crate::panels::command_list::CommandList;
 use crate::panels::shelf::Shown;
 use crate::panels::{key_page, measured, one_pull, shelf, short_form};
 use crate::session::Session;
 use crate::view_state::Side;
-use egui::Ui;
+use egui::{Context, Ui};
 use strikeline_solver::plan::Plan;
 
 /// What of it is open.
@@ -24,7 +25,7 @@ pub(super) struct Panes {
 
 impl App {
     /// Opens what was asked for.
-    pub(super) fn show(&mut self, pane: Pane) {
+    pub(super) fn show(&mut self, context: &Context, pane: Pane) {
         match pane {
             Pane::OnePull => {
                 self.view_state.side = Side::Measured;
@@ -33,7 +34,12 @@ impl App {
                     self.panes.one_pull = Some(one_pull::Panel::begin(&mut self.session));
                 }
             }
-            Pane::AtWall => self.panes.at_wall = Some(AtWall::begin(&mut self.session)),
+            Pane::AtWall => {
+                if let Some(screens) = &self.screens {
+                    at_wall::make_true(context, screens::mm_per_pixel(screens, &at_wall::screen(context)));
+                }
+                self.panes.at_wall = Some(AtWall::begin(&mut self.session));
+            }
             Pane::Shelf => {
                 self.view_state.side = Side::Measured;
                 // What was read until now is in the job.
@@ -51,14 +57,17 @@ impl Panes {
     /// Shows the mark at which one is at the wall, over the whole window; false where one is not there.
     pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
         let Some(at_wall) = &mut self.at_wall else { return false };
-        let asked = at_wall.ui(ui, session);
-        if asked == Asked::OnePull {
-            queue.push(Command::Show(Pane::OnePull));
+        match at_wall.ui(ui, session) {
+            Asked::Nothing => return true,
+            Asked::KeepSize(mm_per_pixel) => {
+                queue.push(Command::KeepScreenSize(mm_per_pixel));
+                return true;
+            }
+            Asked::OnePull => queue.push(Command::Show(Pane::OnePull)),
+            Asked::Leave => {}
         }
-        if asked != Asked::Nothing {
-            self.at_wall = None;
-            ui.request_repaint();
-        }
+        self.at_wall = None;
+        ui.request_repaint();
         true
     }
 

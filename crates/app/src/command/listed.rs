@@ -37,7 +37,8 @@ pub fn words(command: &Command) -> Option<&'static str> {
         | Command::Forget(_)
         | Command::PutFromShelf(_)
         | Command::KeepOnShelf(_)
-        | Command::RemoveFromShelf(_) => None,
+        | Command::RemoveFromShelf(_)
+        | Command::KeepScreenSize(_) => None,
     }
 }
 
@@ -104,6 +105,7 @@ mod tests {
             "PutFromShelf",
             "KeepOnShelf",
             "RemoveFromShelf",
+            "KeepScreenSize",
         ];
         let listed = listed();
         let named: Vec<String> = listed.iter().map(|command| format!("{command:?}")).collect();

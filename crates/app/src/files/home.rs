@@ -62,6 +62,12 @@ impl Home {
         self.state.join("journal")
     }
 
+    /// How large the pixels of each screen are.
+    #[must_use]
+    pub fn screens(&self) -> PathBuf {
+        self.state.join("screens.ron")
+    }
+
     /// The list of recent jobs.
     #[must_use]
     pub fn recent(&self) -> PathBuf {
@@ -77,7 +83,7 @@ mod tests {
     fn one_folder_holds_all_of_it_and_nothing_is_made_before_its_time() {
         let folder = tempfile::tempdir().unwrap();
         let home = Home::at(folder.path());
-        for place in [home.shelf(), home.journal(), home.recent()] {
+        for place in [home.shelf(), home.journal(), home.recent(), home.screens()] {
             assert!(place.starts_with(folder.path()) && !place.exists(), "{}", place.display());
         }
     }

@@ -37,6 +37,19 @@ pub fn seen(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
     after
 }
 
+/// The job with something else in the wall at a place, in the user's own words.
+#[must_use]
+pub fn seen_otherwise(job: &Job, plan: &Plan, place: Point, words: &str) -> Job {
+    let mut after = seen(job, plan, place, HiddenKind::Other);
+    // What is added comes last.
+    let known = job.walls.iter().find(|wall| wall.id == plan.wall).map_or(0, |wall| wall.hidden.len());
+    let wall = after.walls.iter_mut().find(|wall| wall.id == plan.wall);
+    if let Some(hidden) = wall.and_then(|wall| wall.hidden.get_mut(known)) {
+        hidden.name = Some(words.trim().to_owned());
+    }
+    after
+}
+
 /// A place as read from the wall's left end and from the floor there, in whole graduations.
 fn read(plan: &Plan, place: Point) -> (AcrossReading, UprightReading) {
     let whole = |length: Length| {

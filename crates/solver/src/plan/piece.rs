@@ -144,8 +144,8 @@ pub struct HolePlan {
     pub stud: Option<usize>,
     /// The hidden thing it would meet, where it would.
     pub hidden: Option<Id>,
-    /// The chance that its fastener has all of its edge need in solid wood, 0 to 1; `None` where nothing is known of
-    /// the framing, or there is none.
+    /// The chance that its fastener has all of its edge need in solid wood, 0 to 1; 0 where a probe met none there;
+    /// `None` where nothing is known of the framing, or there is none.
     pub chance: Option<f64>,
     /// Whether it is met: a probe met wood in its stud within 150 mm of its height and the chance is as large as the
     /// job asks; on steel, its stud is met.

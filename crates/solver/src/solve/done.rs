@@ -25,14 +25,18 @@ pub(super) fn done(
             mark.state = MarkState::Done;
         }
     }
+    let mut before = Vec::new();
     for fact in facts.iter().filter(|fact| fact.is_own) {
         match marks.iter_mut().find(|mark| mark.id == fact.mark) {
             Some(mark) => hold(mark, fact, style),
-            None => marks.extend(lost(fact, pieces)),
+            None => before.extend(lost(fact, pieces)),
         }
     }
-    // Stable: what is asked for no more comes last in its stage.
-    marks.sort_by_key(|mark| mark.stage);
+    if !before.is_empty() {
+        // What is asked for no more comes first in its stage: the sort keeps equals in their order.
+        marks.splice(0..0, before);
+        marks.sort_by_key(|mark| mark.stage);
+    }
 }
 
 fn state(fact: &PlacedFact) -> MarkState {

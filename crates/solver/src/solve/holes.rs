@@ -11,7 +11,7 @@ use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{EDGE_NEED_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
+use crate::tolerance::{EDGE_NEED_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
 
 /// What the holes are seen against.
@@ -31,7 +31,10 @@ pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame
     let plan = |id: &Id, in_plate: Point, radius: Length| {
         let place = frame.to_wall(in_plate.x, in_plate.y);
         let (meets, stud, hidden) = ground.meets(place, radius);
-        let chance = ground.chance(place);
+        // Whatever the odds: nothing is fastened where a probe met no wood.
+        let is_empty = meets == Meets::Stud && ground.is_empty(place, Length::millimetres(EDGE_NEED_MM));
+        let (meets, stud) = if is_empty { (Meets::Board, None) } else { (meets, stud) };
+        let chance = if is_empty { Some(0.0) } else { ground.chance(place) };
         let met = stud.is_some_and(|stud| ground.is_met(stud, place, chance));
         let subject = piece.part(id.as_str());
         HolePlan { id: id.clone(), subject, place, in_plate, meets, stud, hidden, chance, met }
@@ -73,6 +76,23 @@ impl Ground<'_> {
         } else {
             Length::default()
         }
+    }
+
+    /// Whether a probe met no wood within so much to either side of a place, near its height, and none noted later met some
+    /// there. The odds may have it that the probe was noted wrongly; of two readings the safer is taken (chosen).
+    pub(super) fn is_empty(&self, place: Point, need: Length) -> bool {
+        let at_height = |hit: &PlacedHit| hit.y.is_none_or(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM);
+        let hits = &self.survey.hits;
+        hits.iter().enumerate().any(|(index, empty)| {
+            let met_none = matches!(empty.kind, HitKind::Air | HitKind::ShallowWood);
+            let near = (empty.x - place.x).abs() <= need;
+            let met_later = |hit: &PlacedHit| {
+                matches!(hit.kind, HitKind::Wood | HitKind::Metal)
+                    && (hit.x - empty.x).mm().abs() <= PROBED_BESIDE_MM
+                    && at_height(hit)
+            };
+            met_none && near && at_height(empty) && !hits.iter().skip(index + 1).any(met_later)
+        })
     }
 
     /// The chance of solid wood at a place; `None` where nothing tells.

@@ -1,14 +1,17 @@
 //! What was done at a mark, or what the wall answered there: a tap each, and each with its consequence in the job.
 
-use super::GLOVE;
+use super::GLOVE_MM;
+use super::sizes::points;
+use super::went::Went;
 use crate::moves;
 use crate::session::Session;
-use egui::{Button, RichText, Ui, vec2};
+use egui::{Button, Id, Label, RichText, TextEdit, Ui, vec2};
 use strikeline_solver::job::fact::FactState;
+use strikeline_solver::job::framing::WallFraming;
 use strikeline_solver::job::hidden::HiddenKind;
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::{Mark, MarkWhat};
+use strikeline_solver::plan::mark::{Mark, MarkState, MarkWhat};
 
 /// What a probe or a look can meet, and what it is called.
 const MET: [(Met, &str); 8] = [
@@ -22,6 +25,9 @@ const MET: [(Met, &str); 8] = [
     (Met::Insulation, "Insulation"),
 ];
 
+/// The longest word on something else, in characters (chosen: a line).
+const LONGEST: usize = 200;
+
 #[derive(Clone, Copy)]
 enum Met {
     Hit(HitKind),
@@ -34,47 +40,82 @@ enum Met {
 pub(super) struct Answers {
     /// What the last answer did, in words.
     told: Option<&'static str>,
+    /// Whether something was answered since the mark is shown.
+    is_answered: bool,
+    /// The close look at where the mark went, while it is open.
+    went: Option<Went>,
+    /// What else was found, while it is being written.
+    else_found: Option<String>,
 }
 
 impl Answers {
+    /// Whether something was answered since the mark is shown: then it is told what follows.
+    pub(super) fn is_answered(&self) -> bool {
+        self.is_answered
+    }
+
+    /// The close look at where the mark went, while it is open.
+    pub(super) fn went(&mut self) -> Option<&mut Went> {
+        self.went.as_mut()
+    }
+
     /// Shows them. Whether the hits of a sweep are to be read in one pull.
     pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) -> bool {
         let mut reads = false;
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing = vec2(8.0, 6.0);
-            match mark.what {
-                MarkWhat::Sweep { .. } => reads = ui.add(big("Read the hits in one pull", false)).clicked(),
-                MarkWhat::Probe { .. } | MarkWhat::Look => self.met(ui, session, plan, mark),
-                _ => self.done(ui, session, plan, mark),
+            if matches!(mark.what, MarkWhat::Sweep { .. }) {
+                reads = big(ui, "Read the hits in one pull", true, false);
+            }
+            self.met(ui, session, plan, mark);
+            self.done(ui, session, plan, mark);
+            if mark.place.is_some() && big(ui, "Something else", true, self.else_found.is_some()) {
+                self.else_found = if self.else_found.is_some() { None } else { Some(String::new()) };
             }
         });
+        if let Some(went) = &self.went {
+            went.fields(ui, session, plan);
+        }
+        self.something_else(ui, session, plan, mark);
         if let Some(told) = self.told {
             ui.label(RichText::new(told).size(19.0));
         }
         reads
     }
 
+    fn answered(&mut self, told: Option<&'static str>) {
+        self.is_answered = true;
+        self.told = told;
+    }
+
     fn met(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
         let Some(place) = mark.place else { return };
         let is_probe = matches!(mark.what, MarkWhat::Probe { .. });
-        for (met, name) in MET {
+        if !is_probe && mark.what != MarkWhat::Look {
+            return;
+        }
+        let wall = session.job.wall(&plan.wall);
+        let framing = wall.and_then(|wall| wall.framing.as_ref());
+        let is_steel = matches!(framing, Some(WallFraming::Steel(_)));
+        let magnet = is_steel.then_some((Met::Hit(HitKind::Magnet), "Magnet holds"));
+        for (met, name) in MET.into_iter().chain(magnet) {
             // A look goes into a bay: it meets no stud.
-            if !is_probe && matches!(met, Met::Hit(_)) || !ui.add(big(name, false)).clicked() {
+            if !is_probe && matches!(met, Met::Hit(_)) || !big(ui, name, true, false) {
                 continue;
             }
             match met {
                 Met::Hit(kind) => {
                     session.job = moves::probed(&session.job, plan, place, kind);
-                    self.told = Some("Noted as a hit: the studs follow.");
+                    self.answered(Some("Noted as a hit: the studs follow."));
                 }
                 Met::Hidden(kind) => {
                     session.job = moves::seen(&session.job, plan, place, kind);
-                    self.told = Some("Noted in the wall at this place: the plan keeps clear of it.");
+                    self.answered(Some("Noted in the wall at this place: the plan keeps clear of it."));
                 }
                 Met::Insulation => {
                     let wall = session.job.walls.iter_mut().find(|wall| wall.id == plan.wall);
                     wall.into_iter().for_each(|wall| wall.insulated = Some(true));
-                    self.told = Some("Noted: the wall is insulated.");
+                    self.answered(Some("Noted: the wall is insulated."));
                 }
             }
         }
@@ -85,20 +126,58 @@ impl Answers {
         let held = moves::fact_of(&session.job, plan, &mark.id).map(|fact| fact.state);
         for state in moves::doable(mark) {
             let is_held = held == Some(*state);
-            if !ui.add_enabled(!mark.assumed || is_held, big(name(*state), is_held)).clicked() {
+            if !big(ui, name(*state), !mark.assumed || is_held, is_held) {
                 continue;
             }
+            self.went = None;
             if is_held {
                 session.job = moves::without_fact(&session.job, plan, &mark.id);
-                self.told = None;
+                self.answered(None);
             } else {
                 session.job = moves::with_fact(&session.job, plan, mark, *state);
                 let is_stripped = *state == FactState::Stripped;
-                self.told =
-                    is_stripped.then_some("Noted: no fastener counts there; the plan takes other holes.");
+                self.answered(
+                    is_stripped.then_some("Noted: no fastener counts there; the plan takes other holes."),
+                );
             }
         }
+        let stands = !matches!(mark.state, MarkState::ToDo | MarkState::Done);
+        if stands && held.is_some() && big(ui, "It went elsewhere", true, self.went.is_some()) {
+            self.went = if self.went.is_some() { None } else { Went::at(mark) };
+            self.is_answered = true;
+        }
     }
+
+    /// What else was found, in the user's own words: something in the wall at this place.
+    fn something_else(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
+        let (Some(text), Some(place)) = (&mut self.else_found, mark.place) else { return };
+        let question = "What is there? The plan keeps clear of it.";
+        let question = ui.add(Label::new(RichText::new(question).size(19.0)).wrap());
+        let mut is_noted = false;
+        ui.horizontal(|ui| {
+            let height = points(ui, GLOVE_MM);
+            let edit = TextEdit::singleline(text)
+                .id(else_id())
+                .char_limit(LONGEST)
+                .font(egui::FontId::proportional(20.0))
+                .min_size(vec2(0.0, height))
+                .align(egui::Align2::LEFT_CENTER)
+                .desired_width((ui.available_width() - 150.0).max(120.0));
+            ui.add(edit).labelled_by(question.id);
+            is_noted = big(ui, "Note it", !text.trim().is_empty(), false);
+        });
+        if is_noted {
+            session.job = moves::seen_otherwise(&session.job, plan, place, text);
+            self.else_found = None;
+            self.answered(Some("Noted in the wall at this place: the plan keeps clear of it."));
+        }
+    }
+}
+
+/// The id of the field for something else in the window.
+#[must_use]
+pub(super) fn else_id() -> Id {
+    Id::unique("something else")
 }
 
 fn name(state: FactState) -> &'static str {
@@ -111,6 +190,8 @@ fn name(state: FactState) -> &'static str {
     }
 }
 
-fn big(text: &str, is_selected: bool) -> Button<'_> {
-    Button::new(RichText::new(text).size(20.0)).selected(is_selected).min_size(vec2(110.0, GLOVE))
+fn big(ui: &mut Ui, text: &str, is_enabled: bool, is_selected: bool) -> bool {
+    let height = points(ui, GLOVE_MM);
+    let button = Button::new(RichText::new(text).size(20.0)).selected(is_selected);
+    ui.add_enabled(is_enabled, button.min_size(vec2(110.0, height))).clicked()
 }

@@ -1,5 +1,6 @@
 //! The readings of a mark in figures as large as the window allows, each with its close under it.
 
+use super::sizes::points;
 use crate::theme;
 use crate::widgets::unbroken::unbroken;
 use egui::{Label, RichText, Ui};
@@ -8,8 +9,8 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Reading};
 use strikeline_solver::words;
 
-/// The least size of a figure, in points: 15 mm at 96 points to the inch, which is read from 2 m (chosen).
-const LEAST: f32 = 57.0;
+/// The least size of a figure, in millimetres: it is read from 2 m (chosen).
+const LEAST_MM: f32 = 15.0;
 /// The largest: past it the words have no room (chosen).
 const MOST: f32 = 150.0;
 /// What each reading's words take under its figure, and what the sentence takes at the end, in points.
@@ -27,8 +28,9 @@ pub(super) fn figures(ui: &mut Ui, plan: &Plan, mark: &Mark) {
     };
     let count = mark.readings.len() + usize::from(depth.is_some());
     let each = (ui.clip_rect().bottom() - ui.cursor().top() - SENTENCE) / count.max(1) as f32 - WORDS;
+    let least = points(ui, LEAST_MM);
     // A line is two fifths higher than its letters.
-    let size = (each / 1.4).clamp(LEAST, MOST);
+    let size = (each / 1.4).clamp(least, MOST.max(least));
     if let Some(depth) = depth {
         figure(ui, size, &plan.style.print(depth), "the stop on the bit: no deeper", None);
     }

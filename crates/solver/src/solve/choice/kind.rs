@@ -307,6 +307,9 @@ impl<'a> Kind<'a> {
         let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
         let carry = carries(&mut Blank, screw, &doubted).unwrap_or(Carries::Along);
         let need = edge_needs(screw).0;
+        if ground.is_empty(hole.place, need) {
+            return Err(EmptyWhy::Meets(Meets::StudEdge));
+        }
         let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
         let met = hole.met && chance >= ground.level;
         Ok(Seated { hole: index, seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs), chance, met })
