@@ -243,6 +243,73 @@ const STATES: &[State] = &[
     State { name: "at_wall_corner", job: Some("garden_kitchen"), hand: |harness| at_wall(harness, "corner") },
     State { name: "at_wall_find", job: Some("corner_suite"), hand: |harness| at_wall(harness, "sweep") },
     State {
+        name: "at_wall_struck",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "level_line");
+            press(harness, "Struck");
+        },
+    },
+    State {
+        name: "at_wall_went",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "hole-8");
+            press(harness, "Drilled");
+            press(harness, "It went elsewhere");
+        },
+    },
+    State {
+        name: "at_wall_list",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "corner_top_left");
+            press(harness, "Struck");
+            at_wall(harness, "level_line");
+            press(harness, "Struck");
+            let job = &mut harness.state_mut().session_mut().job;
+            let hanging = &mut job.walls[0].options[0].hangings[0];
+            hanging.nudge.up.0 += strikeline_solver::units::Length::inches(2.0);
+            hanging.nudge.right.0 += strikeline_solver::units::Length::inches(9.0);
+            at_wall(harness, "centre_line");
+            press(harness, "Struck");
+        },
+    },
+    State {
+        name: "at_wall_else",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "look");
+            press(harness, "Something else");
+        },
+    },
+    State {
+        name: "at_wall_sizes",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            at_wall(harness, "level_line");
+            press(harness, "True sizes");
+        },
+    },
+    State {
+        name: "done",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            for (part, done) in [
+                ("corner_top_left", "Struck"),
+                ("level_line", "Struck"),
+                ("centre_line", "Struck"),
+                ("entry", "Cut"),
+                ("hole-8", "Drilled"),
+                ("hole-3", "Stripped: it spins"),
+            ] {
+                at_wall(harness, part);
+                press(harness, done);
+                press(harness, "Back to the drawing");
+            }
+        },
+    },
+    State {
         name: "at_wall_stripped",
         job: Some("breakfast_room"),
         hand: |harness| {

@@ -8,6 +8,7 @@ mod left_over;
 mod one_at_a_time;
 mod open_job;
 mod panes;
+mod pictures;
 mod shelf;
 
 use crate::canvas::Canvas;
@@ -270,6 +271,7 @@ impl eframe::App for App {
         if self.dialog.is_none() && !self.panes.is_modal() {
             command::from_keys(context, &mut self.queue);
         }
+        self.take_dropped(context);
         for command in std::mem::take(&mut self.queue) {
             if !self.panes.takes(&command, &mut self.session) {
                 self.perform(context, command);

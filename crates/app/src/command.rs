@@ -10,6 +10,7 @@ pub use shelf::{FromShelf, Kept, ToShelf};
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers, ThemePreference};
 use std::path::PathBuf;
+use strikeline_solver::subject::{Id, Subject};
 
 /// Something asked for.
 #[derive(Clone, Debug, PartialEq)]
@@ -62,6 +63,14 @@ pub enum Command {
     RemoveFromShelf(String),
     /// Take the light or the dark theme, or follow the system's.
     SetTheme(ThemePreference),
+    /// Ask for pictures of this, or of the job as a whole.
+    AskPictures(Option<Subject>),
+    /// Ask for pictures of what is selected.
+    AskPicturesOfSelected,
+    /// Copy pictures of this, or of the job as a whole, into the job's folder.
+    AddPictures(Option<Subject>, Vec<PathBuf>),
+    /// Take a picture away.
+    RemovePicture(Id),
     /// Keep how large a pixel of this screen is, in millimetres.
     KeepScreenSize(f32),
     /// Close the window.

@@ -6,6 +6,7 @@ pub mod folder;
 pub mod home;
 pub mod job_file;
 pub mod journal;
+pub mod pictures;
 mod place;
 pub mod recent;
 pub mod save;

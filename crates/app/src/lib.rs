@@ -9,6 +9,7 @@ pub mod solved;
 pub mod moves;
 pub mod view_state;
 pub mod theme;
+mod thumbs;
 pub mod session;
 pub mod command;
 pub mod widgets;

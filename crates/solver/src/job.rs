@@ -11,6 +11,7 @@ pub mod ids;
 pub mod kit;
 pub mod mount;
 pub mod option;
+pub mod picture;
 pub mod piece;
 pub mod place;
 pub mod plate;
@@ -24,6 +25,7 @@ use crate::subject::Id;
 use crate::tape::Graduation;
 use kit::Kit;
 use mount::Mount;
+use picture::SitePicture;
 use piece::Piece;
 use serde::{Deserialize, Serialize};
 use settings::Settings;
@@ -77,6 +79,9 @@ pub struct Job {
     /// The walls of the room.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub walls: Vec<Wall>,
+    /// Pictures taken on site, in the order in which they were added.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pictures: Vec<SitePicture>,
 }
 
 /// The unit of a bare number on screen, and of what is printed.

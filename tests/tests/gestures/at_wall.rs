@@ -223,3 +223,69 @@ fn a_tape_on_the_bar_makes_sizes_true() {
     finger_on(&mut harness, "Leave it");
     assert!((height(&harness) - after).abs() < 0.5);
 }
+
+/// A file dropped on the window.
+#[derive(Debug)]
+struct Dropped(std::path::PathBuf);
+
+impl egui::DroppedFile for Dropped {
+    fn path(&self) -> &Path {
+        &self.0
+    }
+
+    fn bytes(&self) -> Result<Vec<u8>, String> {
+        std::fs::read(&self.0).map_err(|why| why.to_string())
+    }
+}
+
+/// The smallest picture: one dark pixel.
+const PIXEL: [u8; 69] = [
+    137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13, 73, 72, 68, 82, 0, 0, 0, 1, 0, 0, 0, 1, 8, 2, 0, 0, 0, 144,
+    119, 83, 222, 0, 0, 0, 12, 73, 68, 65, 84, 8, 215, 99, 96, 96, 96, 0, 0, 0, 4, 0, 1, 39, 52, 39, 10, 0,
+    0, 0, 0, 73, 69, 78, 68, 174, 66, 96, 130,
+];
+
+#[test]
+fn a_picture_dropped_at_the_wall_is_copied_beside_the_job_and_named_by_its_mark() {
+    let folder = tempfile::tempdir().unwrap();
+    let taken = folder.path().join("Bay.png");
+    std::fs::write(&taken, PIXEL).unwrap();
+    let demo = include_str!("../../../demo-jobs/breakfast_room.ron");
+    let path = folder.path().join("room.ron");
+    let job = read_job_text(demo, &path).unwrap().job;
+    let mut harness = window_on(Session::new(job, Some(path)));
+    harness.run();
+    finger_on(&mut harness, "At the wall");
+    let mark = harness.state().session().selected.clone();
+    let drop = |harness: &mut Harness<'_, App>| {
+        harness.input_mut().dropped_files.push(std::sync::Arc::new(Dropped(taken.clone())));
+        harness.run_steps(5);
+    };
+    drop(&mut harness);
+    drop(&mut harness);
+    let pictures = self::job(&harness).pictures;
+    assert_eq!(pictures.len(), 1, "the same is kept once: {pictures:?}");
+    assert_eq!((pictures[0].file.as_str(), &pictures[0].of), ("room-pictures/bay.png", &mark));
+    assert_eq!(std::fs::read(folder.path().join("room-pictures/bay.png")).unwrap(), PIXEL);
+    // It is read by a thread of its own.
+    for _ in 0..100 {
+        harness.step();
+        if harness.query_by_label("room-pictures/bay.png").is_some() {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(10));
+    }
+    harness.get_by_label("room-pictures/bay.png");
+    finger_on(&mut harness, "Take away");
+    assert!(self::job(&harness).pictures.is_empty());
+    assert!(folder.path().join("room-pictures/bay.png").exists(), "the file stays");
+}
+
+#[test]
+fn a_picture_of_a_job_without_a_file_asks_to_save_it_first() {
+    let mut harness = at_the_wall();
+    finger_on(&mut harness, "Picture");
+    harness.run_steps(5);
+    harness.get_by_label_contains("Save the job first");
+    assert!(job(&harness).pictures.is_empty());
+}

@@ -9,27 +9,32 @@ mod went;
 use crate::canvas::paint::paint;
 use crate::session::Session;
 use crate::theme;
+use crate::thumbs::thumb;
 use crate::view_state::{View, Window};
 use crate::widgets::unbroken::unbroken;
-use answers::Answers;
+use answers::{Answers, Wanted};
 use egui::{Button, Frame, Key, Label, Modifiers, Panel, RichText, ScrollArea, Sense, Ui, vec2};
 use sizes::{Measured, Sizes, points};
 pub(super) use sizes::{make_true, screen};
+use std::path::Path;
 use std::rc::Rc;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::font::Weight;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Stage};
 use strikeline_solver::plan::{Next, Plan};
-use strikeline_solver::subject::Subject;
+use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::tolerance::PROBED_BESIDE_MM;
 use strikeline_solver::words;
 
 /// The height of what is tapped here, in millimetres: a thumb in a glove (chosen).
 pub(super) const GLOVE_MM: f32 = 15.0;
 
+/// The height of a picture beside its mark, in points (chosen: seen what it is of).
+const PICTURE: f32 = 110.0;
+
 /// What a hand asked for.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) enum Asked {
     /// To stay.
     Nothing,
@@ -37,6 +42,10 @@ pub(super) enum Asked {
     Leave,
     /// To read the hits of a sweep in one pull.
     OnePull,
+    /// To add a picture of this mark.
+    Picture(Subject),
+    /// To take a picture away.
+    TakeAway(Id),
     /// To keep how large a pixel of this screen is, in millimetres.
     KeepSize(f32),
 }
@@ -99,8 +108,10 @@ impl AtWall {
         let Some(mark) = plan.marks.get(index) else { return asked };
         Panel::bottom("answers").show(ui, |ui| {
             ui.add_space(6.0);
-            if self.answers.ui(ui, session, &plan, mark) {
-                asked = Asked::OnePull;
+            match self.answers.ui(ui, session, &plan, mark) {
+                Wanted::Nothing => {}
+                Wanted::OnePull => asked = Asked::OnePull,
+                Wanted::Picture => asked = Asked::Picture(mark.id.clone()),
             }
             ui.add_space(4.0);
             self.steps(ui, &plan, index);
@@ -116,9 +127,13 @@ impl AtWall {
         panel.exact_size(size).resizable(false).frame(frame).show(ui, |ui| {
             self.small_elevation(ui, session, &plan, mark);
         });
-        let tapped =
-            egui::CentralPanel::default().show(ui, |ui| told(ui, &plan, mark, self.answers.is_answered()));
-        if let Some(to) = tapped.inner {
+        let is_answered = self.answers.is_answered();
+        let central = egui::CentralPanel::default();
+        let (tapped, taken) = central.show(ui, |ui| told(ui, session, &plan, mark, is_answered)).inner;
+        if let Some(picture) = taken {
+            asked = Asked::TakeAway(picture);
+        }
+        if let Some(to) = tapped {
             self.go(&plan, plan.marks.iter().position(|mark| mark.id == to));
         }
         if self.keys(ui, &plan, index) {
@@ -241,17 +256,42 @@ fn with_next_probe(session: &mut Session, is_asked: bool) -> Rc<Plan> {
 
 /// What follows from the last answer, then the mark's name, its readings in large figures, and how they are taken. The
 /// mark that was tapped in the list.
-fn told(ui: &mut Ui, plan: &Plan, mark: &Mark, is_answered: bool) -> Option<Subject> {
+fn told(
+    ui: &mut Ui,
+    session: &Session,
+    plan: &Plan,
+    mark: &Mark,
+    is_answered: bool,
+) -> (Option<Subject>, Option<Id>) {
     let area = ScrollArea::vertical().id_salt(("told", mark.id.to_string())).auto_shrink(false);
     area.show(ui, |ui| {
         ui.add_space(4.0);
         let tapped = if is_answered { follow::follow(ui, plan) } else { None };
         let name = RichText::new(words::mark_name(plan, mark)).font(theme::font(26.0, Weight::Semibold));
         ui.add(Label::new(name).wrap());
+        let taken = pictures(ui, session, plan, mark);
         ui.add_space(8.0);
         figures::figures(ui, plan, mark);
         ui.add(Label::new(RichText::new(unbroken(&words::mark(plan, mark))).size(19.0)).wrap());
-        tapped
+        (tapped, taken)
     })
     .inner
+}
+
+/// The pictures of a mark, or of what was done there, each with a way to take it away. The one that was.
+fn pictures(ui: &mut Ui, session: &Session, plan: &Plan, mark: &Mark) -> Option<Id> {
+    let fact = plan.facts.iter().find(|fact| fact.is_own && fact.mark == mark.id).map(|fact| fact.id.whole());
+    let is_here = |of: &Option<Subject>| of.as_ref() == Some(&mark.id) || of.is_some() && *of == fact;
+    let folder = session.path.as_deref().and_then(Path::parent)?;
+    let mut taken = None;
+    ui.horizontal_wrapped(|ui| {
+        for picture in session.job.pictures.iter().filter(|picture| is_here(&picture.of)) {
+            thumb(ui, &folder.join(&picture.file), &picture.file, PICTURE);
+            let away = Button::new(RichText::new("Take away").size(18.0)).min_size(vec2(0.0, theme::TOUCH));
+            if ui.add(away).clicked() {
+                taken = Some(picture.id.clone());
+            }
+        }
+    });
+    taken
 }

@@ -111,6 +111,15 @@ impl App {
             Command::PutFromShelf(what) => self.put_from_shelf(&what),
             Command::KeepOnShelf(what) => self.keep_on_shelf(&what),
             Command::RemoveFromShelf(file) => self.remove_from_shelf(&file),
+            Command::AskPicturesOfSelected => {
+                let of = self.session.selected.clone();
+                self.perform(context, Command::AskPictures(of));
+            }
+            Command::AskPictures(of) => self.ask_pictures(of),
+            Command::AddPictures(of, files) => self.add_pictures(of.as_ref(), &files),
+            Command::RemovePicture(id) => {
+                self.session.job.pictures.retain(|picture| picture.id != id);
+            }
             Command::KeepScreenSize(mm_per_pixel) => {
                 at_wall::make_true(context, Some(mm_per_pixel));
                 if let Some(screens) = &self.screens {

@@ -59,6 +59,14 @@ impl Panes {
         let Some(at_wall) = &mut self.at_wall else { return false };
         match at_wall.ui(ui, session) {
             Asked::Nothing => return true,
+            Asked::Picture(mark) => {
+                queue.push(Command::AskPictures(Some(mark)));
+                return true;
+            }
+            Asked::TakeAway(picture) => {
+                queue.push(Command::RemovePicture(picture));
+                return true;
+            }
             Asked::KeepSize(mm_per_pixel) => {
                 queue.push(Command::KeepScreenSize(mm_per_pixel));
                 return true;

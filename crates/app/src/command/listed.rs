@@ -22,6 +22,7 @@ pub fn words(command: &Command) -> Option<&'static str> {
         Command::SetTheme(ThemePreference::System) => Some("Theme: as the system's"),
         Command::SetTheme(ThemePreference::Light) => Some("Theme: light"),
         Command::SetTheme(ThemePreference::Dark) => Some("Theme: dark"),
+        Command::AskPicturesOfSelected => Some("Add pictures of what is selected, or of the job"),
         Command::Close => Some("Close the window"),
         Command::Open(_)
         | Command::BrowseOpen
@@ -38,6 +39,9 @@ pub fn words(command: &Command) -> Option<&'static str> {
         | Command::PutFromShelf(_)
         | Command::KeepOnShelf(_)
         | Command::RemoveFromShelf(_)
+        | Command::AskPictures(_)
+        | Command::AddPictures(..)
+        | Command::RemovePicture(_)
         | Command::KeepScreenSize(_) => None,
     }
 }
@@ -58,6 +62,7 @@ pub fn listed() -> Vec<Command> {
         Command::Show(Pane::Shelf),
         Command::Show(Pane::CommandList),
         Command::Show(Pane::KeyPage),
+        Command::AskPicturesOfSelected,
         Command::SetTheme(ThemePreference::System),
         Command::SetTheme(ThemePreference::Light),
         Command::SetTheme(ThemePreference::Dark),
@@ -106,6 +111,9 @@ mod tests {
             "KeepOnShelf",
             "RemoveFromShelf",
             "KeepScreenSize",
+            "AskPictures",
+            "AddPictures",
+            "RemovePicture",
         ];
         let listed = listed();
         let named: Vec<String> = listed.iter().map(|command| format!("{command:?}")).collect();

@@ -79,6 +79,9 @@ impl Job {
                 }
             }
         }
+        for picture in &mut self.pictures {
+            see("picture", &mut picture.id);
+        }
     }
 
     /// A new id such as `hit-12`, with a number that no id of this job ever had.

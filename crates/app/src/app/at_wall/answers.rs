@@ -35,6 +35,17 @@ enum Met {
     Insulation,
 }
 
+/// What a hand wants of the window beside an answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Wanted {
+    /// Nothing.
+    Nothing,
+    /// The hits of a sweep read in one pull.
+    OnePull,
+    /// A picture of the mark.
+    Picture,
+}
+
 /// What was answered at the mark that is shown.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Answers {
@@ -59,18 +70,23 @@ impl Answers {
         self.went.as_mut()
     }
 
-    /// Shows them. Whether the hits of a sweep are to be read in one pull.
-    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) -> bool {
-        let mut reads = false;
+    /// Shows them; what they want of the window.
+    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) -> Wanted {
+        let mut wanted = Wanted::Nothing;
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing = vec2(8.0, 6.0);
             if matches!(mark.what, MarkWhat::Sweep { .. }) {
-                reads = big(ui, "Read the hits in one pull", true, false);
+                if big(ui, "Read the hits in one pull", true, false) {
+                    wanted = Wanted::OnePull;
+                }
             }
             self.met(ui, session, plan, mark);
             self.done(ui, session, plan, mark);
             if mark.place.is_some() && big(ui, "Something else", true, self.else_found.is_some()) {
                 self.else_found = if self.else_found.is_some() { None } else { Some(String::new()) };
+            }
+            if big(ui, "Picture", true, false) {
+                wanted = Wanted::Picture;
             }
         });
         if let Some(went) = &self.went {
@@ -80,7 +96,7 @@ impl Answers {
         if let Some(told) = self.told {
             ui.label(RichText::new(told).size(19.0));
         }
-        reads
+        wanted
     }
 
     fn answered(&mut self, told: Option<&'static str>) {
