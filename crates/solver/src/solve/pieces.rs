@@ -80,7 +80,7 @@ pub(super) fn pieces(
 }
 
 /// What hangs on a piece, and what hangs on that, at its place. What hangs on itself in a ring counts once.
-fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Placed)]) -> Vec<(&'a Piece, Rect)> {
+pub(super) fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Placed)]) -> Vec<(&'a Piece, Rect)> {
     let mut bear: Vec<&Id> = vec![piece];
     let mut with = Vec::new();
     let mut at = 0;

@@ -134,7 +134,7 @@ pub fn wanted(plan: &Plan, fastening: &Fastening) -> Vec<String> {
 }
 
 /// How much is used: up, so that nothing is told as less than it is.
-fn share(used: f64) -> String {
+pub(super) fn share(used: f64) -> String {
     if used > 99.0 {
         return "far more than all".to_owned();
     }
@@ -248,7 +248,7 @@ pub fn asks(job: &Job, mount: &Id) -> Option<String> {
 }
 
 /// What is wanted, as a clause: `measure the mass of the display`.
-fn want(plan: &Plan, want: &Want) -> String {
+pub(super) fn want(plan: &Plan, want: &Want) -> String {
     let of = |id: &Id| whole(plan, id).map_or_else(|| id.to_string(), |called| called.words);
     let hole = |subject: &Subject| hole_name(&Id::new(subject.part_str()));
     match want {
