@@ -21,4 +21,6 @@ pub mod rules;
 pub mod solve;
 pub mod probing;
 pub mod limits;
+pub mod mend;
+pub mod which_of_mine;
 pub mod words;

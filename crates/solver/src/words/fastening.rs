@@ -162,22 +162,31 @@ pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
 
 /// `lag screw 5/16" x 3"`.
 pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
-    let kind = match fastener.kind {
+    size_name(plan, fastener.kind, fastener.diameter, fastener.length)
+}
+
+/// A size of fastener.
+pub(super) fn size_name(plan: &Plan, kind: FastenerKind, diameter: Length, length: Length) -> String {
+    let d_in = diameter.in_inches();
+    let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
+    let number = wood_screw::SIZES
+        .iter()
+        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
+        .map(|row| format!("#{}", row.value.number));
+    let diameter = number.unwrap_or_else(|| fine(diameter));
+    format!("{} {diameter} x {}", kind_name(kind), plan.style.print(length))
+}
+
+/// A type of fastener.
+pub(super) fn kind_name(kind: FastenerKind) -> &'static str {
+    match kind {
         FastenerKind::WoodScrew => "wood screw",
         FastenerKind::Lag => "lag screw",
         FastenerKind::StructuralScrew => "structural screw",
         FastenerKind::SheetMetalScrew => "sheet-metal screw",
         FastenerKind::ConcreteScrew => "concrete screw",
         FastenerKind::Anchor => "anchor",
-    };
-    let d_in = fastener.diameter.in_inches();
-    let numbered = matches!(fastener.kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
-    let number = wood_screw::SIZES
-        .iter()
-        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
-        .map(|row| format!("#{}", row.value.number));
-    let diameter = number.unwrap_or_else(|| fine(fastener.diameter));
-    format!("{kind} {diameter} x {}", plan.style.print(fastener.length))
+    }
 }
 
 /// `lead hole 11/64", 2 15/16" deep from the wall's face`.
