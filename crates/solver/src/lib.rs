@@ -23,4 +23,5 @@ pub mod probing;
 pub mod limits;
 pub mod mend;
 pub mod which_of_mine;
+pub mod beside;
 pub mod words;
