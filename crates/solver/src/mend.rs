@@ -109,12 +109,11 @@ pub struct Gives {
     pub cautions: usize,
 }
 
-/// What would clear a finding of a wall and an option, the best of each kind of change, moves first; nothing where
-/// nothing that is tried helps, or nothing is to be tried: what is not measured is to be measured.
+/// Whether changes are tried for such a finding: of any other [`for_finding`] knows none, without a solve.
 #[must_use]
-pub fn for_finding(job: &Job, wall: &Id, option: Option<&Id>, finding: &Finding) -> Vec<MendPlan> {
-    let answers = matches!(
-        finding.what,
+pub fn answers(what: &What) -> bool {
+    matches!(
+        what,
         What::PlateShort { .. }
             | What::PlateNotKnown { if_probed: false }
             | What::NoStudMet
@@ -123,8 +122,14 @@ pub fn for_finding(job: &Job, wall: &Id, option: Option<&Id>, finding: &Finding)
             | What::PlateShows { .. }
             | What::OverFeature { .. }
             | What::OffWall { .. }
-    );
-    let trying = if answers { Trying::of(job, wall, option, finding) } else { None };
+    )
+}
+
+/// What would clear a finding of a wall and an option, the best of each kind of change, moves first; nothing where
+/// nothing that is tried helps, or nothing is to be tried: what is not measured is to be measured.
+#[must_use]
+pub fn for_finding(job: &Job, wall: &Id, option: Option<&Id>, finding: &Finding) -> Vec<MendPlan> {
+    let trying = if answers(&finding.what) { Trying::of(job, wall, option, finding) } else { None };
     let Some(trying) = trying else { return Vec::new() };
     let mut mends = Vec::new();
     match &finding.what {

@@ -108,7 +108,7 @@ fn holds(gives: &Gives) -> String {
     let verb = if gives.fasteners == 1 { "holds" } else { "hold" };
     match (gives.word, gives.if_probed) {
         (_, Word::Short) => "still short".to_owned(),
-        (_, Word::NotKnown) => "whether it then holds is not known yet".to_owned(),
+        (_, Word::NotKnown) => "clears it; whether it then holds is not known yet".to_owned(),
         (Word::Holds, Word::Holds) => format!("{fasteners} {verb}{used}"),
         (_, Word::Holds) => format!("{fasteners} {verb} if probed{used}"),
     }
@@ -146,7 +146,7 @@ mod tests {
         assert_eq!(text, "Move 7/8\" to the left: two holes meet one stud, six fasteners hold, 0.82 used.");
         let unknown = Gives { if_probed: Word::NotKnown, holes: 1, cautions: 1, ..HOLDS };
         let text = said(change(Direction::Up), unknown);
-        let then = "one hole meets one stud, whether it then holds is not known yet, with one caution more";
+        let then = "one hole meets one stud, clears it; whether it then holds is not known yet, with one caution more";
         assert_eq!(text, format!("Move 7/8\" up: {then}."));
         let text = said(change(Direction::Down), Gives { if_probed: Word::Short, holes: 0, cautions: 2, ..HOLDS });
         assert_eq!(text, "Move 7/8\" down: still short, with 2 cautions more.");
