@@ -2,7 +2,7 @@
 
 use crate::job::Job;
 use crate::limits::{Limits, limits};
-use crate::mend::{MendPlan, for_finding};
+use crate::mend::{MendPlan, of_next};
 use crate::plan::Plan;
 use crate::probing::{NextProbe, next_probe};
 use crate::subject::Id;
@@ -23,11 +23,16 @@ impl Beside {
     #[must_use]
     pub fn of(job: &Job, plan: &Plan) -> Self {
         let pieces = plan.pieces.iter().map(|piece| &piece.id);
-        let mend = |finding| for_finding(job, &plan.wall, plan.option.as_ref(), finding);
+        let mut mends: Vec<Vec<MendPlan>> = Vec::new();
+        for _ in &plan.findings {
+            let earlier: Vec<&[MendPlan]> = mends.iter().map(Vec::as_slice).collect();
+            let next = of_next(job, plan, &earlier);
+            mends.extend(next);
+        }
         Self {
             probe: next_probe(job, plan),
             limits: pieces.filter_map(|piece| Some((piece.clone(), limits(job, plan, piece)?))).collect(),
-            mends: plan.findings.iter().map(mend).collect(),
+            mends,
         }
     }
 

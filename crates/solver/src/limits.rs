@@ -6,12 +6,12 @@
 //! that does not by halves, down to the last whole step that holds.
 
 use crate::capacity::group::Word;
+use crate::job::Job;
 use crate::job::mount::Mount;
 use crate::plan::Plan;
 use crate::solve::{Hung, Trial};
 use crate::subject::Id;
 use crate::units::{Force, Length, LengthUnit, Mass};
-use crate::job::Job;
 
 /// A mass is found to a tenth of a kilogram.
 const MASS_STEP_KG: f64 = 0.1;

@@ -16,6 +16,7 @@ use crate::finding::{Finding, What};
 use crate::geometry::Direction;
 use crate::job::Job;
 use crate::job::kit::FastenerKind;
+use crate::plan::Plan;
 use crate::subject::Id;
 use crate::units::Length;
 use trying::Trying;
@@ -150,4 +151,16 @@ pub fn for_finding(job: &Job, wall: &Id, option: Option<&Id>, finding: &Finding)
         _ => mends.extend(moving::mends(&trying)),
     }
     mends
+}
+
+/// What would clear the next finding of a plan, after those of the earlier ones: without what is told already of an
+/// earlier finding of the same piece. `None` where the plan has no further finding.
+#[must_use]
+pub fn of_next(job: &Job, plan: &Plan, earlier: &[&[MendPlan]]) -> Option<Vec<MendPlan>> {
+    let finding = plan.findings.get(earlier.len())?;
+    let mut mends = for_finding(job, &plan.wall, plan.option.as_ref(), finding);
+    let of_piece = plan.findings.iter().zip(earlier).filter(|(one, _)| one.subject.id == finding.subject.id);
+    let told: Vec<&MendPlan> = of_piece.flat_map(|(_, mends)| mends.iter()).collect();
+    mends.retain(|mend| !told.contains(&mend));
+    Some(mends)
 }

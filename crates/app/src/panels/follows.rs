@@ -18,13 +18,7 @@ use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
 /// Shows what follows. What is chosen here is brought into view on the drawing; what is selected there is scrolled to.
-pub fn ui(
-    ui: &mut Ui,
-    session: &mut Session,
-    view_state: &mut ViewState,
-    plan: &Plan,
-    queue: &mut Queue,
-) {
+pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan, queue: &mut Queue) {
     let shown_id = Id::unique("follows shown for");
     let shown_for: Option<Subject> = ui.data(|data| data.get_temp(shown_id)).flatten();
     // Not while a hand is down: nothing moves then but what it holds.

@@ -81,7 +81,8 @@ pub(super) fn holding(
             let row = Row { title: &title, colour, text: "", is_selected };
             list.row(ui, Id::unique(("left empty", empty.subject.to_string())), &empty.subject, row);
         }
-    }    if ui.add(Button::new(MINE).min_size(vec2(0.0, theme::TAKEN))).clicked() {
+    }
+    if ui.add(Button::new(MINE).min_size(vec2(0.0, theme::TAKEN))).clicked() {
         queue.push(Command::Show(Pane::Mine));
     }
 }

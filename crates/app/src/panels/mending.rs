@@ -4,7 +4,8 @@ use crate::session::Session;
 use crate::theme;
 use crate::widgets::row::{Row, row_to_take};
 use crate::widgets::unbroken::unbroken;
-use egui::{Frame, Id, Label, Margin, RichText, Ui};
+use egui::accesskit::Role;
+use egui::{Frame, Id, Label, Margin, RichText, Ui, WidgetInfo};
 use strikeline_solver::job::Job;
 use strikeline_solver::mend::MendPlan;
 use strikeline_solver::plan::Plan;
@@ -35,7 +36,10 @@ pub(super) fn mends(
                 continue;
             };
             let shown = Row { title: &told, colour: None, text: "", is_selected: false };
-            if row_to_take(ui, finding.with(("mend", index)), shown).clicked() {
+            let response = row_to_take(ui, finding.with(("mend", index)), shown);
+            let called = format!("Take: {told}");
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &called));
+            if response.clicked() {
                 *taken = Some(job.clone());
             }
         }

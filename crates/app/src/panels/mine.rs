@@ -8,7 +8,8 @@ use crate::command::{Command, FromShelf, Queue};
 use crate::session::Session;
 use crate::theme;
 use crate::widgets::row::{Row, row_to_take};
-use egui::{Id, Label, RichText, ScrollArea, Ui};
+use egui::accesskit::Role;
+use egui::{Id, Label, RichText, ScrollArea, Ui, WidgetInfo};
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::plan::Plan;
@@ -25,9 +26,8 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &Shown, queue:
         })
         .inner;
     ui.separator();
-    let is_resting = ui.input(|input| {
-        !input.pointer.any_down() && !input.any_touches() && input.keys_down.is_empty()
-    });
+    let is_resting =
+        ui.input(|input| !input.pointer.any_down() && !input.any_touches() && input.keys_down.is_empty());
     ScrollArea::vertical().id_salt("which of mine").auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 4.0;
         let quiet = theme::quiet(ui.theme());
@@ -60,7 +60,10 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &Shown, queue:
             let (name, text) = (words::suits_name(one), words::suits(plan, one));
             let colour = (one.if_probed == Word::Short).then(|| theme::accent(ui.theme()));
             let shown = Row { title: &name, colour, text: &text, is_selected: false };
-            if row_to_take(ui, Id::unique(("mine", file)), shown).clicked() {
+            let response = row_to_take(ui, Id::unique(("mine", file)), shown);
+            let called = format!("Hang it on: {name}");
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &called));
+            if response.clicked() {
                 queue.push(Command::PutFromShelf(FromShelf { file: file.clone(), over: None }));
             }
         }

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::limits::{Limits, limits};
-use strikeline_solver::mend::{MendPlan, answers, for_finding};
+use strikeline_solver::mend::{MendPlan, answers, of_next};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::which_of_mine::{Suits, which_of_mine};
@@ -63,8 +63,9 @@ impl Beside {
                 break;
             }
             may_solve &= !takes_solves;
-            let mends = for_finding(job, &plan.wall, plan.option.as_ref(), finding);
-            self.mends.push(Rc::new(mends));
+            let earlier: Vec<&[MendPlan]> = self.mends.iter().map(|mends| mends.as_slice()).collect();
+            let mends = of_next(job, plan, &earlier);
+            self.mends.extend(mends.map(Rc::new));
         }
         Mends { of: self.mends.clone(), is_all: self.mends.len() == plan.findings.len() }
     }

@@ -120,10 +120,7 @@ fn exactly(trying: &Trying<'_>, direction: Direction) -> Vec<Length> {
 fn to_studs(trying: &Trying<'_>, direction: Direction) -> Vec<Length> {
     let wants_studs = matches!(
         trying.finding.what,
-        What::NoStudMet
-            | What::MoreStudsNear { .. }
-            | What::PlateShort { .. }
-            | What::PlateNotKnown { .. }
+        What::NoStudMet | What::MoreStudsNear { .. } | What::PlateShort { .. } | What::PlateNotKnown { .. }
     );
     let mounted = trying.mounted().filter(|_| wants_studs);
     let Some((mounted, mount)) = mounted.and_then(|at| Some((at, trying.job.mount(&at.id)?))) else {

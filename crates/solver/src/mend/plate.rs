@@ -114,7 +114,8 @@ fn with(trying: &Trying<'_>, holes: &Holes, wanted: &Wanted) -> Option<Gives> {
         let ids: Vec<_> =
             (0..wanted.rows.len() * wanted.columns.len()).map(|_| job.give_id("hole")).collect();
         let Some(plate) = trying.mount(job).and_then(|mount| mount.plate.as_mut()) else { return };
-        let places = wanted.rows.iter().flat_map(|row| wanted.columns.iter().map(move |column| (*column, *row)));
+        let places =
+            wanted.rows.iter().flat_map(|row| wanted.columns.iter().map(move |column| (*column, *row)));
         for (id, (column, row)) in ids.into_iter().zip(places) {
             plate.holes.push(PlateHole { id, right: Offset(column), down: row, diameter: holes.diameter });
             cover(plate, column, row);

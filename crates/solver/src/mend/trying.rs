@@ -168,7 +168,9 @@ fn is_same(a: &Finding, b: &Finding) -> bool {
         _ => None,
     };
     let side = |finding: &Finding| match finding.what {
-        What::OffWall { side, .. } | What::PlateShows { side, .. } | What::NoLiftRoom { side, .. } => Some(side),
+        What::OffWall { side, .. } | What::PlateShows { side, .. } | What::NoLiftRoom { side, .. } => {
+            Some(side)
+        }
         _ => None,
     };
     a.what.rule() == b.what.rule() && a.subject == b.subject && of(a) == of(b) && side(a) == side(b)

@@ -68,6 +68,7 @@ fn turn(want: &Want) -> Option<u8> {
 /// The mark of a probe that is wanted.
 fn probe(plan: &Plan, want: &Want) -> Option<Subject> {
     let Want::Probe(at) = want else { return None };
-    let is_it = |what: &MarkWhat| matches!(what, MarkWhat::Probe { hole, .. } if hole.as_str() == at.part_str());
+    let is_it =
+        |what: &MarkWhat| matches!(what, MarkWhat::Probe { hole, .. } if hole.as_str() == at.part_str());
     plan.marks.iter().find(|mark| mark.piece == at.id && is_it(&mark.what)).map(|mark| mark.id.clone())
 }

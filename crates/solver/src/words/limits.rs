@@ -79,7 +79,10 @@ mod tests {
         well_told(&text);
         let all = "a mass of 136.6 lb, a pull of 250 N or a reach of 12 3/16\", one at a time";
         assert_eq!(text, format!("These fasteners hold up to {all}."));
-        assert_eq!(said(&found, Word::NotKnown).unwrap(), format!("If probed these fasteners hold up to {all}."));
+        assert_eq!(
+            said(&found, Word::NotKnown).unwrap(),
+            format!("If probed these fasteners hold up to {all}.")
+        );
     }
 
     #[test]

@@ -148,7 +148,8 @@ mod tests {
         let text = said(change(Direction::Up), unknown);
         let then = "one hole meets one stud, clears it; whether it then holds is not known yet, with one caution more";
         assert_eq!(text, format!("Move 7/8\" up: {then}."));
-        let text = said(change(Direction::Down), Gives { if_probed: Word::Short, holes: 0, cautions: 2, ..HOLDS });
+        let text =
+            said(change(Direction::Down), Gives { if_probed: Word::Short, holes: 0, cautions: 2, ..HOLDS });
         assert_eq!(text, "Move 7/8\" down: still short, with 2 cautions more.");
     }
 

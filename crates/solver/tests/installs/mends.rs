@@ -93,7 +93,10 @@ fn a_fastener_that_is_too_long_is_changed_for_the_next_that_holds() {
     job.kit.fasteners[0].length = Some(Length::inches(5.0));
     assert_eq!(fastening(&job).fasteners, Vec::new());
     let said = told(&job, "plate_not_known");
-    assert!(said.iter().any(|one| one.starts_with("Take lag screws 5/16\" x 4\": four fasteners hold")), "{said:?}");
+    assert!(
+        said.iter().any(|one| one.starts_with("Take lag screws 5/16\" x 4\": four fasteners hold")),
+        "{said:?}"
+    );
 }
 
 #[test]
@@ -135,7 +138,11 @@ fn what_lies_in_the_way_is_moved_from() {
         id: rooms::id("vent-1"),
         kind: FeatureKind::Vent,
         name: None,
-        across: AcrossExtent { left: Some(across(1900.0)), width: Some(mm(200.0)), ..AcrossExtent::default() },
+        across: AcrossExtent {
+            left: Some(across(1900.0)),
+            width: Some(mm(200.0)),
+            ..AcrossExtent::default()
+        },
         upright: UprightExtent {
             bottom: Some(upright(1000.0)),
             height: Some(mm(85.0) + Length::inches(3.0)),
@@ -167,7 +174,11 @@ fn a_hole_on_a_fire_block_is_moved_off_it_by_the_least_that_clears_it() {
         known_by: None,
         kind: HiddenKind::FireBlock,
         name: None,
-        across: AcrossExtent { left: Some(across(0.0)), width: Some(Length::millimetres(4000.0)), ..AcrossExtent::default() },
+        across: AcrossExtent {
+            left: Some(across(0.0)),
+            width: Some(Length::millimetres(4000.0)),
+            ..AcrossExtent::default()
+        },
         upright: UprightExtent {
             bottom: Some(upright(1595.0)),
             height: Some(Length::millimetres(38.0)),
@@ -219,10 +230,12 @@ fn every_mend_does_what_it_says() {
                     let Some(changed) = &mend.job else { continue };
                     let then = plan(changed);
                     let (name, change) = (&install.name, &mend.change);
-                    let is_there = then.findings.iter().any(|now| {
-                        now.what.rule() == finding.what.rule() && now.subject == finding.subject
-                    });
-                    let is_better = matches!(finding.what, What::PlateNotKnown { .. } | What::MoreStudsNear { .. });
+                    let is_there = then
+                        .findings
+                        .iter()
+                        .any(|now| now.what.rule() == finding.what.rule() && now.subject == finding.subject);
+                    let is_better =
+                        matches!(finding.what, What::PlateNotKnown { .. } | What::MoreStudsNear { .. });
                     assert!(is_better || !is_there, "{name}: {change:?}, {finding:?}");
                     let mount = then.pieces[0].mount.as_ref().unwrap();
                     assert_eq!(mount.fastening.verdict.if_probed, mend.gives.if_probed, "{name}: {change:?}");

@@ -25,7 +25,8 @@ fn mounts_are_told_by_verdict_play_and_studs() {
     let four = called(&job.mounts[0], "Flush of four");
     let six = called(&room(&named("flush 50 kg behind 7/8 in plaster, six")).mounts[0], "Flush of six");
     // Its holes are 40 mm farther right, and it has as much play: the piece stands 40 mm left of its plate's middle.
-    let mut shifted = Mount { play_left: Some(Length::inches(2.0)), play_right: Some(Length::inches(2.0)), ..six.clone() };
+    let mut shifted =
+        Mount { play_left: Some(Length::inches(2.0)), play_right: Some(Length::inches(2.0)), ..six.clone() };
     shifted.name = Some("Shifted".to_owned());
     for hole in &mut shifted.plate.as_mut().unwrap().holes {
         hole.right = Offset(hole.right.length() + Length::millimetres(40.0));

@@ -17,7 +17,9 @@ pub(super) fn short(plate: &str, used: Option<f64>) -> String {
         Some(used) => {
             format!("{plate} is short: {} of what its fasteners may carry is used", share(used))
         }
-        None => format!("{plate} is short: what the mount's maker requires of holes and fasteners is not met"),
+        None => {
+            format!("{plate} is short: what the mount's maker requires of holes and fasteners is not met")
+        }
     }
 }
 

@@ -115,8 +115,10 @@ fn limits_stand_under_the_verdict_and_mends_under_their_finding() {
         mends: vec![vec![MendPlan { change: Change::RowBetween, job: None, gives }]],
     };
     let text = plan_text(&Job::new(), &plan, &beside);
-    let (verdict, limits) = (text.find("Verdict: ").unwrap(), text.find("hold up to a pull of 250 N.").unwrap());
+    let (verdict, limits) =
+        (text.find("Verdict: ").unwrap(), text.find("hold up to a pull of 250 N.").unwrap());
     assert!(verdict < limits && limits < text.find("lag screw").unwrap_or(text.len()), "{text}");
-    let under = "is used.\n    A plate with one more row of holes between its rows: six fasteners hold, 0.82 used.\n";
+    let under =
+        "is used.\n    A plate with one more row of holes between its rows: six fasteners hold, 0.82 used.\n";
     assert!(text.contains(under), "{text}");
 }
