@@ -6,6 +6,8 @@
     reason = "a failure here is a failed test"
 )]
 
+#[path = "installs/asked.rs"]
+mod asked;
 #[path = "installs/limits.rs"]
 mod limits;
 #[path = "installs/mends.rs"]
