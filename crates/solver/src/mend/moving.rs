@@ -78,12 +78,14 @@ fn places(trying: &Trying<'_>, direction: Direction) -> Vec<i64> {
     places.extend(exactly(trying, direction).into_iter().flat_map(up));
     places.extend(to_studs(trying, direction).into_iter().map(|length| style.steps(length)));
     if searches(&trying.finding.what) {
-        // Half an inch, or 12 mm: in three quarters of an inch a hole has room in a stud's face (chosen).
+        // Half an inch, or 12 mm, near by, and twice that farther away (chosen: what lies hidden is mostly wider).
         let coarse = match style.graduation.unit() {
             LengthUnit::Millimetre => 12,
             LengthUnit::Inch | LengthUnit::Mil => style.graduation.steps_per_unit() / 2,
         };
-        places.extend((1..).map(|place| place * coarse).take_while(|place| *place <= most));
+        let near = style.steps(Length::millimetres(UPRIGHT_MM));
+        let each = (1..).map(|place| place * coarse).take_while(|place| *place <= most);
+        places.extend(each.filter(|place| *place <= near || place % (2 * coarse) == 0));
     }
     places.retain(|place| (1..=most).contains(place));
     places.sort_unstable();
