@@ -261,10 +261,14 @@ fn piece_has_its_keys(piece: &Value) {
     let of_piece: Vec<&str> = ["id", "name", "kind"]
         .into_iter()
         .chain(sides)
-        .chain(["plate", "holes", "verdict", "fasteners", "left_empty"])
+        .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "limits"])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
+    let limits = &piece["limits"];
+    assert!(limits.is_null() || keys(limits) == ["mass_kg", "pull_n", "reach_mm"], "{limits}");
+    let holds = |word: &str| piece["verdict"][word] == "holds";
+    assert!(limits.is_null() || holds("if_probed"), "{piece}");
     for hole in list(piece, "holes") {
         assert_eq!(keys(hole), ["id", "name", "x_mm", "y_mm", "meets", "chance"]);
     }

@@ -169,6 +169,20 @@ const STATES: &[State] = &[
         hand: |harness| keys(harness, Modifiers::COMMAND, Key::B),
     },
     State {
+        name: "which_of_mine",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND, Key::B);
+            press(harness, "Keep as mine: Mount");
+            harness.key_press(Key::Enter);
+            harness.run();
+            keys(harness, Modifiers::COMMAND, Key::K);
+            type_text(harness, "which of mine");
+            harness.key_press(Key::Enter);
+            harness.run();
+        },
+    },
+    State {
         name: "commands",
         job: Some("garden_kitchen"),
         hand: |harness| {

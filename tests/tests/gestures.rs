@@ -31,6 +31,8 @@ mod hand_touch;
 mod form;
 #[path = "gestures/keys.rs"]
 mod keys;
+#[path = "gestures/mends.rs"]
+mod mends;
 #[path = "gestures/one_pull.rs"]
 mod one_pull;
 #[path = "gestures/panels.rs"]

@@ -250,7 +250,7 @@ fn sides(
             });
             match view_state.side {
                 Side::Measured => panes.measured(ui, session, &plan, on_shelf, queue),
-                Side::Follows => follows::ui(ui, session, view_state, &plan),
+                Side::Follows => follows::ui(ui, session, view_state, &plan, queue),
             }
         });
         return;
@@ -263,7 +263,7 @@ fn sides(
     Panel::right("follows")
         .default_size(side)
         .size_range(180.0..=most)
-        .show(ui, |ui| follows::ui(ui, session, view_state, &plan));
+        .show(ui, |ui| follows::ui(ui, session, view_state, &plan, queue));
 }
 
 impl eframe::App for App {

@@ -11,10 +11,10 @@ use options::chosen_options;
 use std::ffi::OsString;
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use strikeline_solver::beside::Beside;
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::probing::next_probe;
 use strikeline_solver::solve::solve;
 use strikeline_solver::words;
 
@@ -134,7 +134,7 @@ fn plan(path: &Path, as_json: bool, options: &[String], out: &mut dyn Write) -> 
     } else {
         plans
             .iter()
-            .map(|plan| words::plan_text(job, plan, next_probe(job, plan).as_ref()))
+            .map(|plan| words::plan_text(job, plan, &Beside::of(job, plan)))
             .collect::<Vec<_>>()
             .join("\n")
     };

@@ -86,6 +86,8 @@ pub enum Pane {
     AtWall,
     /// My shelf, in the place of what was measured.
     Shelf,
+    /// Which mounts of my shelf suit the piece where it is, in the place of what was measured.
+    Mine,
     /// All that can be asked for, with a search.
     CommandList,
     /// All keys.

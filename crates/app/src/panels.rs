@@ -9,6 +9,8 @@ pub mod follows;
 mod holding;
 pub mod key_page;
 pub mod measured;
+mod mending;
+pub mod mine;
 pub mod one_pull;
 mod opened;
 pub mod place;

@@ -2,7 +2,7 @@
 //! disk.
 
 use crate::history::History;
-use crate::solved::Solved;
+use crate::solved::{Mends, Solved};
 use std::path::PathBuf;
 use std::rc::Rc;
 use strikeline_solver::job::Job;
@@ -10,11 +10,13 @@ use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::wall::Wall;
+use strikeline_solver::limits::Limits;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::probing::NextProbe;
 use strikeline_solver::solve::chosen_option;
 use strikeline_solver::subject::{Id, Subject};
+use strikeline_solver::which_of_mine::Suits;
 
 /// An open job.
 #[derive(Clone, Debug)]
@@ -81,6 +83,24 @@ impl Session {
     pub fn next_probe(&mut self, is_asked: bool) -> Option<Rc<NextProbe>> {
         let plan = self.plan();
         self.solved.next_probe(&self.job, &plan, is_asked)
+    }
+
+    /// How far the fasteners of each piece reach; nothing that has to be worked out while a hand is on something.
+    pub fn limits(&mut self, is_asked: bool) -> Rc<Vec<(Id, Limits)>> {
+        let plan = self.plan();
+        self.solved.limits(&self.job, &plan, is_asked)
+    }
+
+    /// What would clear each finding, one finding more each time it is asked for; not while a hand is on something.
+    pub fn mends(&mut self, is_asked: bool) -> Mends {
+        let plan = self.plan();
+        self.solved.mends(&self.job, &plan, is_asked)
+    }
+
+    /// Which of some mounts suit a piece where it is; nothing that has to be worked out while a hand is on something.
+    pub fn which_of_mine(&mut self, piece: &Id, mounts: &[Mount], is_asked: bool) -> Option<Rc<Vec<Suits>>> {
+        let plan = self.plan();
+        self.solved.which_of_mine(&self.job, &plan, piece, mounts, is_asked)
     }
 
     fn shown_wall_has(&self, option: &Id) -> bool {

@@ -1,18 +1,27 @@
 //! The plan of the job as it is: kept with the job it was made from, and made again when that differs. The next probe
-//! is kept with its plan.
+//! is kept with its plan, and so is what else is told beside it.
 
+mod beside;
+
+pub use beside::Mends;
+
+use beside::Beside;
 use std::rc::Rc;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::Mount;
+use strikeline_solver::limits::Limits;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::probing::{self, NextProbe};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
+use strikeline_solver::which_of_mine::Suits;
 
 /// The last plan, with what it was made from.
 #[derive(Clone, Debug, Default)]
 pub struct Solved {
     last: Option<Last>,
     probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
+    beside: Option<Beside>,
 }
 
 #[derive(Clone, Debug)]
@@ -53,6 +62,38 @@ impl Solved {
         }
         self.probe.as_ref().and_then(|(_, probe)| probe.clone())
     }
+
+    /// What is told beside a plan, as far as it was asked for; what was told of another plan is let go.
+    fn beside(&mut self, plan: &Rc<Plan>) -> &mut Beside {
+        let is_known = self.beside.as_ref().is_some_and(|beside| beside.is_of(plan));
+        if !is_known {
+            self.beside = None;
+        }
+        self.beside.get_or_insert_with(|| Beside::of(plan))
+    }
+
+    /// How far the fasteners of each piece reach; where it is not asked for and not known, nothing.
+    pub fn limits(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Rc<Vec<(Id, Limits)>> {
+        self.beside(plan).limits(job, is_asked)
+    }
+
+    /// What would clear each finding of a plan, in its order, as far as it is known: asked for, one finding more that
+    /// takes solves is answered.
+    pub fn mends(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Mends {
+        self.beside(plan).mends(job, is_asked)
+    }
+
+    /// Which of some mounts suit a piece where it is; where it is not asked for and not known, nothing.
+    pub fn which_of_mine(
+        &mut self,
+        job: &Job,
+        plan: &Rc<Plan>,
+        piece: &Id,
+        mounts: &[Mount],
+        is_asked: bool,
+    ) -> Option<Rc<Vec<Suits>>> {
+        self.beside(plan).which_of_mine(job, piece, mounts, is_asked)
+    }
 }
 
 #[cfg(test)]
@@ -73,5 +114,33 @@ mod tests {
         let second = solved.plan(&job, &wall, None);
         assert!(!Rc::ptr_eq(&first, &second));
         assert_eq!(second.survey.outline.width(), Length::inches(121.0));
+    }
+
+    #[test]
+    fn what_is_told_beside_a_plan_waits_to_be_asked_for_and_goes_with_its_plan() {
+        let mut job = crate::session::fresh_job();
+        let wall = job.walls[0].id.clone();
+        let mut solved = Solved::default();
+        let plan = solved.plan(&job, &wall, None);
+        assert!(!plan.findings.is_empty());
+        assert!(solved.mends(&job, &plan, false).of.is_empty(), "a hand is on it");
+        let mut frames = 0;
+        while !solved.mends(&job, &plan, true).is_all {
+            frames += 1;
+            assert!(frames <= plan.findings.len(), "one finding a frame");
+        }
+        assert_eq!(solved.mends(&job, &plan, false).of.len(), plan.findings.len());
+        let piece = job.pieces[0].id.clone();
+        let mine = job.mounts.clone();
+        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &mine, false), None);
+        let first = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
+        assert_eq!(first.len(), 1);
+        let again = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
+        assert!(Rc::ptr_eq(&first, &again), "not solved again");
+        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &[], true).unwrap().len(), 0);
+        job.walls[0].width = Some(Length::inches(121.0));
+        let plan = solved.plan(&job, &wall, None);
+        assert!(solved.mends(&job, &plan, false).of.is_empty(), "that of another plan is told no more");
+        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &mine, false), None);
     }
 }

@@ -12,6 +12,9 @@ use strikeline_solver::plan::piece::Meets;
 /// The least height of anything to be tapped, in points.
 pub const TOUCH: f32 = 30.0;
 
+/// The least height of a row that changes the job by one tap, in points: a fingertip and the doubt of it (chosen).
+pub const TAKEN: f32 = 44.0;
+
 /// The name of the semibold family.
 const SEMIBOLD: &str = "sheet-semibold";
 

@@ -249,6 +249,17 @@ pub enum What {
     },
     /// A size that must be more than nothing is zero.
     ZeroSize,
+    /// The fasteners of a plate do not hold what hangs on it.
+    PlateShort {
+        /// How much of what they may carry is used, 1 being all of it; `None` where what the mount's maker requires is
+        /// not met.
+        used: Option<f64>,
+    },
+    /// Whether a plate holds is not known.
+    PlateNotKnown {
+        /// Whether it holds as soon as the studs in use are probed: nothing else is wanted.
+        if_probed: bool,
+    },
     /// No hole of the plate meets a stud.
     NoStudMet,
     /// A stud of steel is met by metal, which a pipe is too.
@@ -363,6 +374,8 @@ impl What {
             Self::NotThere { .. } => "not_there",
             Self::Missing { .. } => "missing",
             Self::ZeroSize => "zero_size",
+            Self::PlateShort { .. } => "plate_short",
+            Self::PlateNotKnown { .. } => "plate_not_known",
             Self::NoStudMet => "no_stud_met",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",

@@ -20,4 +20,8 @@ pub mod plan;
 pub mod rules;
 pub mod solve;
 pub mod probing;
+pub mod limits;
+pub mod mend;
+pub mod which_of_mine;
+pub mod beside;
 pub mod words;

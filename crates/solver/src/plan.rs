@@ -91,6 +91,13 @@ pub enum AssumedWhat {
 pub enum Next {
     /// Measure what was assumed.
     Measure(Assumed),
+    /// Measure what the verdict on a piece's plate wants.
+    Settle {
+        /// The piece.
+        piece: Id,
+        /// What is wanted.
+        want: verdict::Want,
+    },
     /// Mend what stops the job: the finding's place in the list.
     Mend(usize),
     /// Take the first mark that is to be taken: its id.

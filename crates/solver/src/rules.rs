@@ -36,7 +36,9 @@ mod over_rating;
 mod pattern_outside;
 mod plane;
 mod plans_only;
+mod plate_not_known;
 mod plate_over_proud;
+mod plate_short;
 mod plate_shows;
 mod room;
 #[cfg(test)]
@@ -78,6 +80,8 @@ const RULES: &[Rule] = &[
     behind_hole::check,
     plate_over_proud::check,
     lift_room::check,
+    plate_short::check,
+    plate_not_known::check,
     no_stud_met::check,
     steel_by_metal::check,
     more_studs_near::check,

@@ -22,6 +22,7 @@ mod next;
 mod pieces;
 mod placement;
 mod survey;
+mod trial;
 mod usual_plate;
 mod usual_size;
 #[cfg(test)]
@@ -45,6 +46,7 @@ use std::borrow::Cow;
 
 pub use assumed_option::{assumed_option, assumed_place};
 pub(crate) use marks::probe_mark;
+pub(crate) use trial::{Hung, Trial};
 
 /// What the steps note on their way: assumptions, and findings that only they can see.
 #[derive(Default)]

@@ -6,6 +6,14 @@
     reason = "a failure here is a failed test"
 )]
 
+#[path = "installs/asked.rs"]
+mod asked;
+#[path = "installs/limits.rs"]
+mod limits;
+#[path = "installs/mends.rs"]
+mod mends;
+#[path = "installs/mine.rs"]
+mod mine;
 #[path = "installs/rooms.rs"]
 mod rooms;
 

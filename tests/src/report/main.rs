@@ -7,6 +7,7 @@ mod demo;
 mod fasteners;
 mod frame;
 mod framing;
+mod mends;
 mod solve;
 mod start;
 
@@ -21,13 +22,14 @@ fn main() -> ExitCode {
         Some("fasteners") => fasteners::report(),
         Some("frame") => frame::report(),
         Some("framing") => framing::report(&arguments),
+        Some("mends") => mends::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
         Some("start-child") => {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
-            eprintln!("which report? there are: crash, fasteners, frame, framing, solve, start");
+            eprintln!("which report? there are: crash, fasteners, frame, framing, mends, solve, start");
             ExitCode::from(2)
         }
     }

@@ -20,8 +20,12 @@ use strikeline_solver::units::Length;
 
 fn window_at(home: &Path, session: Session) -> Harness<'static, App> {
     let home = Home::at(home);
-    let mut harness =
-        Harness::builder().with_size(vec2(1280.0, 800.0)).with_step_dt(1.0 / 60.0).build_eframe(|created| {
+    // What would clear the findings comes a finding a frame.
+    let mut harness = Harness::builder()
+        .with_size(vec2(1280.0, 800.0))
+        .with_max_steps(64)
+        .with_step_dt(1.0 / 60.0)
+        .build_eframe(|created| {
             strikeline::app::install(&created.egui_ctx);
             App::on(session).at_home(&created.egui_ctx, &home)
         });
@@ -30,11 +34,11 @@ fn window_at(home: &Path, session: Session) -> Harness<'static, App> {
 }
 
 /// A window on the small room, with a home in a folder.
-fn at_home(home: &Path) -> Harness<'static, App> {
+pub(super) fn at_home(home: &Path) -> Harness<'static, App> {
     window_at(home, Session::new(room(), None))
 }
 
-fn open_shelf(harness: &mut Harness<'_, App>) {
+pub(super) fn open_shelf(harness: &mut Harness<'_, App>) {
     harness.key_press_modifiers(Modifiers::COMMAND, Key::B);
     harness.run();
     assert!(is_open(harness));
@@ -45,14 +49,14 @@ fn is_open(harness: &Harness<'_, App>) -> bool {
 }
 
 /// What is called so, brought into view and tapped.
-fn tap_on(harness: &mut Harness<'_, App>, name: &str) {
+pub(super) fn tap_on(harness: &mut Harness<'_, App>, name: &str) {
     harness.get_by_role_and_label(Role::Button, name).scroll_to_me();
     harness.run();
     finger_on(harness, name);
 }
 
 /// Keeps what stands under a label by the name that is typed.
-fn keep(harness: &mut Harness<'_, App>, what: &str, name: &str) {
+pub(super) fn keep(harness: &mut Harness<'_, App>, what: &str, name: &str) {
     tap_on(harness, &format!("Keep as mine: {what}"));
     harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
     harness.event(Event::Text(name.to_owned()));
@@ -62,14 +66,14 @@ fn keep(harness: &mut Harness<'_, App>, what: &str, name: &str) {
 }
 
 /// The files on the shelf.
-fn files(home: &Path) -> Vec<PathBuf> {
+pub(super) fn files(home: &Path) -> Vec<PathBuf> {
     let files = std::fs::read_dir(Home::at(home).shelf()).into_iter().flatten().flatten();
     let mut files: Vec<PathBuf> = files.map(|file| file.path()).collect();
     files.sort();
     files
 }
 
-fn undo(harness: &mut Harness<'_, App>) {
+pub(super) fn undo(harness: &mut Harness<'_, App>) {
     harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     harness.run();
 }

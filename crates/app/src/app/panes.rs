@@ -7,7 +7,7 @@ use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
 use crate::panels::command_list::CommandList;
 use crate::panels::shelf::Shown;
-use crate::panels::{key_page, measured, one_pull, shelf, short_form};
+use crate::panels::{key_page, measured, mine, one_pull, shelf, short_form};
 use crate::session::Session;
 use crate::view_state::Side;
 use egui::{Context, Ui};
@@ -19,6 +19,7 @@ pub(super) struct Panes {
     at_wall: Option<AtWall>,
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
+    mine: bool,
     command_list: Option<CommandList>,
     key_page: bool,
 }
@@ -30,6 +31,7 @@ impl App {
             Pane::OnePull => {
                 self.view_state.side = Side::Measured;
                 self.panes.shelf = None;
+                self.panes.mine = false;
                 if self.panes.one_pull.is_none() {
                     self.panes.one_pull = Some(one_pull::Panel::begin(&mut self.session));
                 }
@@ -44,7 +46,15 @@ impl App {
                 self.view_state.side = Side::Measured;
                 // What was read until now is in the job.
                 self.panes.one_pull = None;
+                self.panes.mine = false;
                 self.panes.shelf = Some(shelf::Panel::default());
+                self.my_shelf.read();
+            }
+            Pane::Mine => {
+                self.view_state.side = Side::Measured;
+                self.panes.one_pull = None;
+                self.panes.shelf = None;
+                self.panes.mine = true;
                 self.my_shelf.read();
             }
             Pane::CommandList => self.panes.command_list = Some(CommandList::default()),
@@ -122,6 +132,11 @@ impl Panes {
         } else if let Some(shelf) = &mut self.shelf {
             if !shelf.ui(ui, session, plan, on_shelf, queue) {
                 self.shelf = None;
+                ui.request_repaint();
+            }
+        } else if self.mine {
+            if !mine::ui(ui, session, plan, on_shelf, queue) {
+                self.mine = false;
                 ui.request_repaint();
             }
         } else if session.short_form {

@@ -16,6 +16,7 @@ use crate::session::{Session, fresh_job};
 use sizes::sizes;
 use std::path::{Path, PathBuf};
 use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::port::Carries;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
@@ -45,6 +46,7 @@ impl MyShelf {
         let Some(folder) = &self.folder else { return };
         let found = list(folder);
         self.things = found.things;
+        self.shown.mounts = self.things.iter().filter_map(mount).collect();
         self.shown.troubles = found.troubles.iter().map(ToString::to_string).collect();
         self.style = None;
     }
@@ -76,6 +78,13 @@ impl MyShelf {
 
 fn file_name(path: &Path) -> String {
     path.file_name().unwrap_or_default().to_string_lossy().into_owned()
+}
+
+/// A mount of the shelf by its file, called as it is there.
+fn mount(one: &OnShelf) -> Option<(String, Mount)> {
+    let Thing::Mount(mount) = &one.entry.thing else { return None };
+    let name = Some(one.entry.name.clone());
+    Some((file_name(&one.path), Mount { name, ..(**mount).clone() }))
 }
 
 fn stored(one: &OnShelf, style: Style) -> Stored {

@@ -95,7 +95,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             Value::Object(told)
         }),
         "assumed": assumed.collect::<Vec<_>>(),
-        "pieces": plan.pieces.iter().map(|one| piece(plan, one)).collect::<Vec<_>>(),
+        "pieces": plan.pieces.iter().map(|one| piece(job, plan, one)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
         "spacing": own.collect::<Vec<_>>(),
         "planes": planes.collect::<Vec<_>>(),
@@ -138,7 +138,7 @@ fn sides(rect: Rect) -> Map<String, Value> {
     sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
 }
 
-fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
+fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
     let mut object = Map::new();
     object.insert("id".into(), json!(piece.id.to_string()));
     object.insert("name".into(), json!(piece.name));
@@ -160,6 +160,7 @@ fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
     );
     object.insert("holes".into(), holes.collect());
     object.extend(fastening::keys(plan, piece.mount.as_ref().map(|mount| &mount.fastening)));
+    object.insert("limits".into(), fastening::limits(job, plan, &piece.id));
     Value::Object(object)
 }
 

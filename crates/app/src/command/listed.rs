@@ -17,6 +17,7 @@ pub fn words(command: &Command) -> Option<&'static str> {
         Command::Show(Pane::OnePull) => Some("One pull: read a wall from one datum"),
         Command::Show(Pane::AtWall) => Some("At the wall: one mark at a time"),
         Command::Show(Pane::Shelf) => Some("My shelf: put in or keep what was measured once"),
+        Command::Show(Pane::Mine) => Some("Which of mine: the mounts of my shelf at this place"),
         Command::Show(Pane::CommandList) => Some("List of commands"),
         Command::Show(Pane::KeyPage) => Some("Page of keys"),
         Command::SetTheme(ThemePreference::System) => Some("Theme: as the system's"),
@@ -60,6 +61,7 @@ pub fn listed() -> Vec<Command> {
         Command::Show(Pane::OnePull),
         Command::Show(Pane::AtWall),
         Command::Show(Pane::Shelf),
+        Command::Show(Pane::Mine),
         Command::Show(Pane::CommandList),
         Command::Show(Pane::KeyPage),
         Command::AskPicturesOfSelected,
@@ -126,7 +128,7 @@ mod tests {
         for command in &listed {
             assert!(words(command).is_some_and(|words| !words.is_empty()), "{command:?}");
         }
-        for pane in [Pane::OnePull, Pane::Shelf, Pane::CommandList, Pane::KeyPage] {
+        for pane in [Pane::OnePull, Pane::Shelf, Pane::Mine, Pane::CommandList, Pane::KeyPage] {
             assert!(listed.contains(&Command::Show(pane)), "{pane:?}");
         }
         let distinct: BTreeSet<_> = listed.iter().filter_map(words).collect();

@@ -3,31 +3,36 @@
 use super::behind::behind;
 use super::holding::holding;
 use super::measured::section;
+use super::mending;
+use crate::command::Queue;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::ViewState;
 use crate::widgets::row::{Row, row};
 use egui::{Id, ScrollArea, Ui};
 use strikeline_solver::finding::Level;
+use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Stage};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
 /// Shows what follows. What is chosen here is brought into view on the drawing; what is selected there is scrolled to.
-pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan) {
+pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan, queue: &mut Queue) {
     let shown_id = Id::unique("follows shown for");
     let shown_for: Option<Subject> = ui.data(|data| data.get_temp(shown_id)).flatten();
     // Not while a hand is down: nothing moves then but what it holds.
     let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
     let is_new = !is_touched && session.selected != shown_for;
     let selected = session.selected.clone();
+    // What takes many solves waits for a hand that rests, on keys too.
+    let is_resting = !is_touched && ui.input(|input| input.keys_down.is_empty());
     let mut list = List { selected: &selected, scrolls: is_new, chosen: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
-        findings(ui, &mut list, plan);
+        findings(ui, &mut list, session, plan, is_resting);
         assumed(ui, &mut list, plan);
-        holding(ui, &mut list, plan);
+        holding(ui, &mut list, session, plan, is_resting, queue);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
@@ -94,7 +99,13 @@ fn level(level: Level) -> &'static str {
     }
 }
 
-fn findings(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
+/// The findings, each with what would clear it: a tap on that takes it, as one step.
+fn findings(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, plan: &Plan, is_resting: bool) {
+    let mends = session.mends(is_resting);
+    if is_resting && !mends.is_all {
+        ui.request_repaint();
+    }
+    let mut taken: Option<Job> = None;
     section(ui, "Findings");
     if plan.findings.is_empty() {
         ui.label("Nothing found.");
@@ -114,6 +125,12 @@ fn findings(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             is_selected: list.is_about(&finding.subject),
         };
         list.row(ui, id, &finding.subject, shown);
+        let of_it = mends.of.get(index).map(|mends| mends.as_slice()).unwrap_or_default();
+        mending::mends(ui, id, session, plan, of_it, &mut taken);
+    }
+    if let Some(job) = taken {
+        session.job = job;
+        ui.request_repaint();
     }
 }
 

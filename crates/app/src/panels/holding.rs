@@ -1,25 +1,38 @@
 //! Whether the fasteners hold: the verdict of each piece with its working in words, the schedule of fasteners, the holes
-//! left empty and why.
+//! left empty and why, and how far the fasteners reach.
 
 use super::edit::fold;
 use super::follows::List;
 use super::measured::section;
+use crate::command::{Command, Pane, Queue};
+use crate::session::Session;
 use crate::theme;
 use crate::widgets::row::Row;
 use crate::widgets::unbroken::unbroken;
-use egui::{Id, Label, RichText, Ui};
+use egui::{Button, Id, Label, RichText, Ui, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
+/// What asks which of one's own mounts suit the place.
+pub(super) const MINE: &str = "Which of mine?";
+
 /// Shows it; nothing where nothing hangs on a mount.
-pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
+pub(super) fn holding(
+    ui: &mut Ui,
+    list: &mut List<'_>,
+    session: &mut Session,
+    plan: &Plan,
+    is_resting: bool,
+    queue: &mut Queue,
+) {
     let mounted = plan.pieces.iter().filter_map(|piece| Some((piece, &piece.mount.as_ref()?.fastening)));
     let mounted: Vec<_> = mounted.collect();
     if mounted.is_empty() {
         return;
     }
+    let limits = session.limits(is_resting);
     section(ui, "Fasteners");
     for (piece, fastening) in &mounted {
         if mounted.len() > 1 {
@@ -43,6 +56,10 @@ pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             let text = RichText::new(unbroken(more)).color(theme::quiet(ui.theme()));
             ui.add(Label::new(text).wrap());
         }
+        let reach = limits.iter().find(|(id, _)| *id == piece.id);
+        if let Some(text) = reach.and_then(|(_, limits)| words::limits(plan, piece, limits)) {
+            ui.add(Label::new(unbroken(&text)).wrap());
+        }
         if !rests.is_empty() {
             let label = format!("Rests on {} chosen values", rests.len());
             fold(ui, (piece.id.as_str(), "rests on"), &label, false, |ui| {
@@ -64,5 +81,8 @@ pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             let row = Row { title: &title, colour, text: "", is_selected };
             list.row(ui, Id::unique(("left empty", empty.subject.to_string())), &empty.subject, row);
         }
+    }
+    if ui.add(Button::new(MINE).min_size(vec2(0.0, theme::TAKEN))).clicked() {
+        queue.push(Command::Show(Pane::Mine));
     }
 }

@@ -12,6 +12,7 @@ use crate::widgets::chips::chips;
 use egui::{Label, RichText, ScrollArea, Ui};
 use keep::Naming;
 use std::collections::BTreeMap;
+use strikeline_solver::job::mount::Mount;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::words;
@@ -28,6 +29,8 @@ const TOLD: f32 = 62.0;
 pub struct Shown {
     /// What can be put into a job, by kind and name.
     pub things: Vec<Stored>,
+    /// The mounts of these, each with the name of its file.
+    pub mounts: Vec<(String, Mount)>,
     /// What cannot be read, where, and what to do.
     pub troubles: Vec<String>,
     /// Why there is no shelf at all.

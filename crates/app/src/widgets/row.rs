@@ -21,6 +21,17 @@ pub struct Row<'a> {
 
 /// Shows a row over the whole width, as high as its text and no lower than a fingertip.
 pub fn row(ui: &mut Ui, id: Id, row: Row<'_>) -> Response {
+    row_of(ui, id, row, theme::TOUCH)
+}
+
+/// The same in an outline and higher: a tap on it changes the job.
+pub fn row_to_take(ui: &mut Ui, id: Id, row: Row<'_>) -> Response {
+    let outline = egui::Frame::new().stroke(ui.visuals().widgets.inactive.bg_stroke).corner_radius(2);
+    outline.show(ui, |ui| row_of(ui, id, row, theme::TAKEN)).inner
+}
+
+/// A row no lower than this.
+fn row_of(ui: &mut Ui, id: Id, row: Row<'_>, least: f32) -> Response {
     let width = ui.available_width();
     let theme = ui.theme();
     let visuals = ui.visuals().clone();
@@ -29,7 +40,7 @@ pub fn row(ui: &mut Ui, id: Id, row: Row<'_>) -> Response {
     let inner = ui.scope(|ui| {
         egui::Frame::new().inner_margin(egui::Margin::symmetric(8, 5)).show(ui, |ui| {
             ui.set_width(width - 16.0);
-            ui.set_min_height(theme::TOUCH - 10.0);
+            ui.set_min_height(least - 10.0);
             ui.spacing_mut().item_spacing.y = 2.0;
             let title = RichText::new(unbroken(row.title)).color(row.colour.unwrap_or(visuals.text_color()));
             ui.add(egui::Label::new(title).wrap().selectable(false));

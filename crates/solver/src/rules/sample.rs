@@ -1,6 +1,7 @@
 //! A room of which no rule has anything to tell, to be spoilt in one thing by each rule's test.
 
 use super::Rule;
+use crate::capacity::group::Word;
 use crate::finding::{Level, What};
 use crate::geometry::{Direction, Frame, Point, Rect, Span};
 use crate::job::Job;
@@ -20,6 +21,7 @@ use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, Survey};
+use crate::plan::verdict::Fastening;
 use crate::subject::Id;
 use crate::tape::Offset;
 use crate::units::{Angle, Length, Mass};
@@ -328,7 +330,7 @@ fn piece_plan() -> PiecePlan {
         brackets: Vec::new(),
         offset: mm(0.0),
         holes: vec![hole("hole-1", -200.0, 2), hole("hole-2", 200.0, 3)],
-        fastening: crate::plan::verdict::Fastening::unknown(),
+        fastening: holding(),
         wish: Wish { studs: 2, most_studs: 2, left: None, right: None },
         entry: Some(rect((1975.0, 2025.0), (1300.0, 1376.0))),
         entry_wanted: None,
@@ -350,6 +352,14 @@ fn piece_plan() -> PiecePlan {
         assumed: false,
         id: piece,
     }
+}
+
+/// Fasteners that hold, of which the rules need no more.
+fn holding() -> Fastening {
+    let mut fastening = Fastening::unknown();
+    let verdict = &mut fastening.verdict;
+    (verdict.word, verdict.if_probed, verdict.as_stated) = (Word::Holds, Word::Holds, Word::Holds);
+    fastening
 }
 
 fn marks() -> Vec<Mark> {

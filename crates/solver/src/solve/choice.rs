@@ -3,6 +3,7 @@
 //! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
 //! nothing is there to choose from, the place that meets most studs.
 
+mod fixed;
 mod kind;
 mod rank;
 mod sets;
@@ -22,6 +23,7 @@ use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
+pub(super) use fixed::Fixed;
 use kind::{Kind, kinds};
 use rank::Rank;
 use sets::{Asked, Set, Table};

@@ -7,12 +7,11 @@ use crate::capacity::hanging::{Hanging, HungMass, Manner};
 use crate::capacity::posture::{GRAVITY, cases};
 use crate::capacity::why::Known;
 use crate::geometry::Rect;
-use crate::job::Job;
 use crate::job::mount::{Arm, Mount, MountKind};
 use crate::job::piece::Piece;
 use crate::ledger::Label;
 use crate::plan::verdict::{Rest, Want};
-use crate::units::{Angle, Length, Mass};
+use crate::units::{Angle, Force, Length, Mass};
 
 /// Of a piece that nobody weighed: kilograms for every square metre of its outline (chosen; assumed, so it makes no
 /// verdict, and only ranks the holes).
@@ -30,7 +29,8 @@ const QUARTER_TURN_DEG: f64 = 90.0;
 
 /// What a load is put together from.
 pub(super) struct Loaded<'a> {
-    pub(super) job: &'a Job,
+    /// How hard somebody may pull.
+    pub(super) pull: Force,
     pub(super) piece: &'a Piece,
     pub(super) mount: &'a Mount,
     pub(super) place: &'a Placed,
@@ -61,7 +61,7 @@ pub(super) struct Load {
 impl Load {
     /// What hangs on a mount at its place.
     pub(super) fn of(loaded: &Loaded<'_>) -> Self {
-        let Loaded { job, piece, mount, place, drop: (drop, drop_assumed), with } = *loaded;
+        let Loaded { pull, piece, mount, place, drop: (drop, drop_assumed), with } = *loaded;
         let (mut wants, mut rests) = (Vec::new(), Vec::new());
         if piece.width.is_none() || piece.height.is_none() {
             wants.push(Want::Size(piece.id.clone()));
@@ -72,8 +72,7 @@ impl Load {
         if drop_assumed {
             wants.push(Want::Drop(mount.id.clone()));
         }
-        let setting = job.settings.pull();
-        rests.push(Rest::Pull(setting));
+        rests.push(Rest::Pull(pull));
 
         // On the plate's axes: x from its middle, y from its top; the piece's middle is at x = 0.
         let centre = place.outline.centre();
@@ -142,7 +141,7 @@ impl Load {
             stand_off_mm,
             masses,
             manner,
-            pull_n: setting.n(),
+            pull_n: pull.n(),
             label: if wants.is_empty() { Label::Measured } else { Label::Assumed },
         };
         let parked = mount.arm.as_ref().and_then(|arm| arm.parked);

@@ -45,7 +45,8 @@ pub(super) fn mounted(
         notes.assume(mount.id.whole(), AssumedWhat::PlateSize(width, height), false);
         Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
     });
-    let load = Load::of(&Loaded { job, piece, mount, place, drop: (drop, drop_assumed), with });
+    let pull = job.settings.pull();
+    let load = Load::of(&Loaded { pull, piece, mount, place, drop: (drop, drop_assumed), with });
     let candidates = Candidates {
         ground,
         piece: &piece.id,

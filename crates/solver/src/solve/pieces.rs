@@ -67,8 +67,9 @@ pub(super) fn pieces(
         };
         notes.stop(hanging.piece.whole(), what);
     }
+    let outlines: Vec<_> = settled.iter().map(|one| (one.hanging, one.piece, one.place.outline)).collect();
     for (one, plan) in settled.iter().zip(&mut placed) {
-        let with = hung_on(&one.hanging.piece, &settled);
+        let with = hung_on(&one.hanging.piece, &outlines);
         plan.mount = mount_of(job, one.hanging, notes).map(|mount| {
             mounted(
                 job,
@@ -117,16 +118,16 @@ fn held(
 }
 
 /// What hangs on a piece, and what hangs on that, at its place. What hangs on itself in a ring counts once.
-fn hung_on<'a>(piece: &Id, settled: &[Settled<'a>]) -> Vec<(&'a Piece, Rect)> {
+pub(super) fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Rect)]) -> Vec<(&'a Piece, Rect)> {
     let mut bear: Vec<&Id> = vec![piece];
     let mut with = Vec::new();
     let mut at = 0;
     while let Some(below) = bear.get(at).copied() {
         at += 1;
-        for one in settled {
-            if one.hanging.hung_on.as_ref() == Some(below) && !bear.contains(&&one.hanging.piece) {
-                bear.push(&one.hanging.piece);
-                with.push((one.piece, one.place.outline));
+        for (hanging, piece, outline) in settled {
+            if hanging.hung_on.as_ref() == Some(below) && !bear.contains(&&hanging.piece) {
+                bear.push(&hanging.piece);
+                with.push((*piece, *outline));
             }
         }
     }

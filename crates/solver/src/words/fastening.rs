@@ -134,7 +134,7 @@ pub fn wanted(plan: &Plan, fastening: &Fastening) -> Vec<String> {
 }
 
 /// How much is used: up, so that nothing is told as less than it is.
-fn share(used: f64) -> String {
+pub(super) fn share(used: f64) -> String {
     if used > 99.0 {
         return "far more than all".to_owned();
     }
@@ -162,22 +162,31 @@ pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
 
 /// `lag screw 5/16" x 3"`.
 pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
-    let kind = match fastener.kind {
+    size_name(plan, fastener.kind, fastener.diameter, fastener.length)
+}
+
+/// A size of fastener.
+pub(super) fn size_name(plan: &Plan, kind: FastenerKind, diameter: Length, length: Length) -> String {
+    let d_in = diameter.in_inches();
+    let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
+    let number = wood_screw::SIZES
+        .iter()
+        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
+        .map(|row| format!("#{}", row.value.number));
+    let diameter = number.unwrap_or_else(|| fine(diameter));
+    format!("{} {diameter} x {}", kind_name(kind), plan.style.print(length))
+}
+
+/// A type of fastener.
+pub(super) fn kind_name(kind: FastenerKind) -> &'static str {
+    match kind {
         FastenerKind::WoodScrew => "wood screw",
         FastenerKind::Lag => "lag screw",
         FastenerKind::StructuralScrew => "structural screw",
         FastenerKind::SheetMetalScrew => "sheet-metal screw",
         FastenerKind::ConcreteScrew => "concrete screw",
         FastenerKind::Anchor => "anchor",
-    };
-    let d_in = fastener.diameter.in_inches();
-    let numbered = matches!(fastener.kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
-    let number = wood_screw::SIZES
-        .iter()
-        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
-        .map(|row| format!("#{}", row.value.number));
-    let diameter = number.unwrap_or_else(|| fine(fastener.diameter));
-    format!("{kind} {diameter} x {}", plan.style.print(fastener.length))
+    }
 }
 
 /// `lead hole 11/64", 2 15/16" deep from the wall's face`.
@@ -249,7 +258,7 @@ pub fn asks(job: &Job, mount: &Id) -> Option<String> {
 }
 
 /// What is wanted, as a clause: `measure the mass of the display`.
-fn want(plan: &Plan, want: &Want) -> String {
+pub(super) fn want(plan: &Plan, want: &Want) -> String {
     let of = |id: &Id| whole(plan, id).map_or_else(|| id.to_string(), |called| called.words);
     let hole = |subject: &Subject| hole_name(&Id::new(subject.part_str()));
     match want {

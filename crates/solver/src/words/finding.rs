@@ -1,5 +1,7 @@
 //! What a finding says.
 
+mod holding;
+
 use super::phrase::{amount, beside, edge, mass, sentence};
 use super::things::{piece_part, piece_words, thing, whole};
 use crate::finding::{Finding, MissingWhat, What};
@@ -148,6 +150,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
              is a stud before drilling",
             plate()
         ),
+        What::PlateShort { used } => holding::short(&plate(), *used),
+        What::PlateNotKnown { .. } => holding::not_known(plan, subject, &plate()),
         What::NoStudMet => format!("no hole of {} meets a stud", plate()),
         What::MoreStudsNear { studs, most, left, right } => {
             let mut ways = Vec::new();

@@ -19,6 +19,7 @@ pub fn next(plan: &Plan) -> String {
 fn to_be_done(plan: &Plan) -> Option<String> {
     match plan.next.as_ref()? {
         Next::Measure(assumed) => Some(to_do(plan, assumed)),
+        Next::Settle { want, .. } => Some(super::fastening::want(plan, want)),
         Next::Mend(place) => Some(mend(plan, plan.findings.get(*place)?)),
         Next::Take(id) => plan.marks.iter().find(|mark| mark.id == *id).map(|mark| take(plan, mark)),
     }
@@ -61,6 +62,7 @@ mod tests {
     use super::*;
     use crate::finding::{Level, What};
     use crate::geometry::Direction;
+    use crate::plan::verdict::Want;
 
     #[test]
     fn every_mark_can_be_next() {
@@ -77,6 +79,11 @@ mod tests {
         assert_eq!(next(&plan), "Probe at hole 1.");
         plan.next = Some(Next::Measure(sample::assumed_width()));
         assert_eq!(next(&plan), "Measure the display's width.");
+        plan.next = Some(Next::Settle {
+            piece: crate::subject::Id::new("display-1"),
+            want: Want::StandOff(crate::subject::Id::new("mount-1")),
+        });
+        assert_eq!(next(&plan), "Measure how far the piece's back stands off the wall.");
         let what = What::OffWall { side: Direction::Left, by: sample::inches("2") };
         let subject = crate::subject::Id::new("display-1").whole();
         plan.findings = vec![Finding { level: Level::Stop, subject, what, mend: Mend::Move }];

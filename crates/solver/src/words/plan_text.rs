@@ -3,28 +3,29 @@
 use super::phrase::one_line;
 use super::place_line;
 use super::things::{Called, hole_name};
-use super::{assumed, cautions, finding, framing, mark, mark_name, next, next_probe, stage, wish};
+use super::{assumed, cautions, finding, framing, mark, mark_name, mend, next, next_probe, stage, wish};
+use crate::beside::Beside;
 use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, PiecePlan};
-use crate::probing::NextProbe;
 use crate::subject::Id;
 use crate::units::Length;
 
 /// The widest line of text (chosen: it fits any terminal).
 const WIDEST: usize = 100;
 
-/// The mark-out as text, with the next probe as it was asked for: lines of at most 100 characters without trailing spaces, ending in a line feed.
+/// The mark-out as text, with what was asked beside it: lines of at most 100 characters without trailing spaces, ending
+/// in a line feed.
 ///
 /// Names are taken from the job on one line and without control characters, so that none can steer a terminal.
 #[must_use]
-pub fn plan_text(job: &Job, plan: &Plan, probe: Option<&NextProbe>) -> String {
+pub fn plan_text(job: &Job, plan: &Plan, beside: &Beside) -> String {
     let mut text = Text::default();
     head(&mut text, job, plan);
     for piece in &plan.pieces {
         text.gap();
-        self::piece(&mut text, job, plan, piece);
+        self::piece(&mut text, job, plan, beside, piece);
     }
     let mut before = None;
     for (index, one) in plan.marks.iter().enumerate() {
@@ -37,7 +38,7 @@ pub fn plan_text(job: &Job, plan: &Plan, probe: Option<&NextProbe>) -> String {
     }
     if plan.pieces.iter().any(|piece| piece.mount.is_some()) && !plan.framing.planes.is_empty() {
         text.heading("Next probe");
-        text.line(2, &next_probe(plan, probe));
+        text.line(2, &next_probe(plan, beside.probe.as_ref()));
     }
     text.heading("Studs");
     for stud in &plan.framing.studs {
@@ -53,8 +54,11 @@ pub fn plan_text(job: &Job, plan: &Plan, probe: Option<&NextProbe>) -> String {
         }
     }
     text.heading("Findings");
-    for one in &plan.findings {
+    for (index, one) in plan.findings.iter().enumerate() {
         text.line(2, &format!("{}: {}", level(one.level), finding(plan, one)));
+        for one in beside.mends.get(index).into_iter().flatten() {
+            text.line(4, &mend(job, plan, one));
+        }
     }
     if plan.findings.is_empty() {
         text.line(2, "None.");
@@ -97,7 +101,7 @@ fn named(name: Option<&String>, id: &Id) -> String {
     if name.is_empty() { id.to_string() } else { name }
 }
 
-fn piece(text: &mut Text, job: &Job, plan: &Plan, piece: &PiecePlan) {
+fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &PiecePlan) {
     let size = |width: Length, height: Length| {
         format!("{} wide, {} high", plan.style.print(width), plan.style.print(height))
     };
@@ -114,6 +118,8 @@ fn piece(text: &mut Text, job: &Job, plan: &Plan, piece: &PiecePlan) {
         for one in super::verdict(plan, &mount.fastening) {
             text.line(2, &one);
         }
+        let limits = beside.limits_of(&piece.id);
+        text.lines(2, limits.and_then(|limits| super::limits(plan, piece, limits)));
         if let Some(asks) = super::asks(job, &mount.id) {
             text.line(2, &asks);
         }

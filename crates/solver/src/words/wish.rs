@@ -40,7 +40,7 @@ fn place(plan: &Plan, piece: &PiecePlan) -> String {
     }
 }
 
-fn play(plan: &Plan, offset: Length) -> String {
+pub(super) fn play(plan: &Plan, offset: Length) -> String {
     match plan.style.steps(offset) {
         0 => "no play used".to_owned(),
         steps => {

@@ -2,8 +2,11 @@
 
 use super::mm;
 use serde_json::{Map, Value, json};
+use strikeline_solver::job::Job;
+use strikeline_solver::limits;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::verdict::{Fastening, Verdict};
+use strikeline_solver::subject::Id;
 use strikeline_solver::words;
 
 /// The keys that a piece gains. Without a mount of its own there is nothing to say.
@@ -49,6 +52,17 @@ pub(super) fn verdict(plan: &Plan, fastening: &Fastening) -> Map<String, Value> 
         ("wanted", json!(words::wanted(plan, fastening))),
     ];
     told.into_iter().map(|(key, value)| (key.to_owned(), value)).collect()
+}
+
+/// How far the fasteners of a piece reach; null where that is not known, or they do not hold now.
+pub(super) fn limits(job: &Job, plan: &Plan, piece: &Id) -> Value {
+    limits::limits(job, plan, piece).map_or(Value::Null, |limits| {
+        json!({
+            "mass_kg": limits.mass.map(|limit| rounded(limit.most.kg())),
+            "pull_n": limits.pull.map(|limit| rounded(limit.most.n())),
+            "reach_mm": limits.reach.map(|limit| mm(limit.most)),
+        })
+    })
 }
 
 /// To 1e-6.

@@ -110,6 +110,16 @@ impl<'a> Table<'a> {
         }
     }
 
+    /// The plate's edges.
+    pub(super) fn edges(&self) -> &Edges {
+        &self.edges
+    }
+
+    /// Whether they go into steel.
+    pub(super) fn is_steel(&self) -> bool {
+        self.steel
+    }
+
     /// The seats of a set.
     pub(super) fn seats(&self, mask: u64) -> Vec<Seat> {
         self.members(mask).map(|one| one.seat).collect()

@@ -1,8 +1,11 @@
 use super::super::sample::{self, inches, well_told};
 use super::*;
+use crate::capacity::case::{CaseName, Posture};
+use crate::capacity::why::Why;
 use crate::finding::{Level, Mend};
 use crate::geometry::Point;
 use crate::job::feature::FeatureKind;
+use crate::plan::verdict::Want;
 use crate::subject::Subject;
 use crate::units::Mass;
 
@@ -56,6 +59,36 @@ fn what_a_hole_or_plate_would_meet() {
     told("display-1", What::NoEntry);
     told("display-1", What::NoBay);
     told("display-1", What::BracketsOffThreads { apart: inches("16"), across: inches("8") });
+}
+
+#[test]
+fn whether_a_plate_holds() {
+    let text = told("display-1", What::PlateShort { used: Some(1.2253) });
+    assert_eq!(text, "The display's plate is short: 1.23 of what its fasteners may carry is used.");
+    let text = told("display-1", What::PlateShort { used: None });
+    assert!(text.ends_with("what the mount's maker requires of holes and fasteners is not met."), "{text}");
+
+    let display = Id::new("display-1");
+    let of = |wanted: Vec<Want>, uncarried: Option<(CaseName, Why)>| {
+        let mut plan = sample::plan();
+        let verdict = &mut plan.pieces[0].mount.as_mut().unwrap().fastening.verdict;
+        (verdict.wanted, verdict.uncarried) = (wanted, uncarried);
+        let what = What::PlateNotKnown { if_probed: false };
+        let subject = Id::new("display-1").whole();
+        let text = finding(&plan, &Finding { level: Level::Caution, subject, what, mend: Mend::Measure });
+        well_told(&text);
+        text.strip_prefix("Whether the display's plate holds is not known").unwrap().to_owned()
+    };
+    let probes = vec![Want::Probe(display.part("hole-1")), Want::Probe(display.part("hole-2"))];
+    assert_eq!(of(probes, None), " yet: probe the stud at hole 1 and hole 2.");
+    let mount = Id::new("mount-1");
+    let mut wanted = vec![Want::Mass(display.clone()), Want::Size(display), Want::StandOff(mount.clone())];
+    assert!(of(wanted.clone(), None).ends_with("stands off the wall."));
+    wanted.extend([Want::Drop(mount.clone()), Want::PlateThickness(mount)]);
+    assert!(of(wanted, None).ends_with("stands off the wall and 2 more."));
+    let case = CaseName { posture: Posture::AsHung, pull: None };
+    assert!(of(Vec::new(), Some((case, Why::Turns { nmm: 155_900.0 }))).starts_with(": hanging, it turns"));
+    assert_eq!(of(Vec::new(), None), ": no published value is known for fasteners in this wall.");
 }
 
 #[test]

@@ -3,7 +3,7 @@ use super::*;
 use crate::finding::{Finding, Mend, MissingWhat, What};
 
 fn text_of(title: &str, plan: &Plan) -> String {
-    plan_text(&Job { title: title.to_owned(), ..Job::new() }, plan, None)
+    plan_text(&Job { title: title.to_owned(), ..Job::new() }, plan, &Beside::default())
 }
 
 #[test]
@@ -83,4 +83,42 @@ fn a_length_is_never_broken_between_lines() {
     let mut text = Text::default();
     text.line(0, &format!("{} 52 1/4\"", "x".repeat(WIDEST - 4)));
     assert!(text.written.ends_with("\n52 1/4\"\n"), "{}", text.written);
+}
+
+#[test]
+fn limits_stand_under_the_verdict_and_mends_under_their_finding() {
+    use crate::capacity::group::Word;
+    use crate::limits::{Limit, Limits};
+    use crate::mend::{Change, Gives, MendPlan};
+    let mut plan = sample::plan();
+    let subject = Id::new("display-1").whole();
+    let short = Finding {
+        level: Level::Stop,
+        subject,
+        what: What::PlateShort { used: Some(1.2) },
+        mend: Mend::Choose,
+    };
+    plan.findings = vec![short];
+    let gives = Gives {
+        word: Word::Holds,
+        if_probed: Word::Holds,
+        used: Some(0.82),
+        fasteners: 6,
+        holes: 6,
+        studs: 2,
+        cautions: 0,
+    };
+    let pull = Limit { most: crate::units::Force::newtons(250.0), is_end: false };
+    let beside = Beside {
+        probe: None,
+        limits: vec![(Id::new("display-1"), Limits { mass: None, pull: Some(pull), reach: None })],
+        mends: vec![vec![MendPlan { change: Change::RowBetween, job: None, gives }]],
+    };
+    let text = plan_text(&Job::new(), &plan, &beside);
+    let (verdict, limits) =
+        (text.find("Verdict: ").unwrap(), text.find("hold up to a pull of 250 N.").unwrap());
+    assert!(verdict < limits && limits < text.find("lag screw").unwrap_or(text.len()), "{text}");
+    let under =
+        "is used.\n    A plate with one more row of holes between its rows: six fasteners hold, 0.82 used.\n";
+    assert!(text.contains(under), "{text}");
 }

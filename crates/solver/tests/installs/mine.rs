@@ -1,0 +1,83 @@
+//! Which of one's own mounts suit a place, best first.
+
+use super::{named, rooms};
+use rooms::{plan, room};
+use strikeline_solver::capacity::group::Word;
+use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::{Mount, MountKind, Rating};
+use strikeline_solver::job::piece::Pattern;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::{Length, Mass};
+use strikeline_solver::which_of_mine::{Suits, which_of_mine};
+use strikeline_solver::words;
+
+fn asked(job: &Job, mounts: &[Mount]) -> Vec<Suits> {
+    which_of_mine(job, &job.walls[0].id, None, &rooms::id("display-1"), mounts)
+}
+
+fn called(mount: &Mount, name: &str) -> Mount {
+    Mount { name: Some(name.to_owned()), ..mount.clone() }
+}
+
+#[test]
+fn mounts_are_told_by_verdict_play_and_studs() {
+    let job = room(&named("flush 50 kg behind 7/8 in plaster"));
+    let four = called(&job.mounts[0], "Flush of four");
+    let six = called(&room(&named("flush 50 kg behind 7/8 in plaster, six")).mounts[0], "Flush of six");
+    // Its holes are 40 mm farther right, and it has as much play: the piece stands 40 mm left of its plate's middle.
+    let mut shifted =
+        Mount { play_left: Some(Length::inches(2.0)), play_right: Some(Length::inches(2.0)), ..six.clone() };
+    shifted.name = Some("Shifted".to_owned());
+    for hole in &mut shifted.plate.as_mut().unwrap().holes {
+        hole.right = Offset(hole.right.length() + Length::millimetres(40.0));
+    }
+    let mut narrow = called(&four, "Narrow");
+    narrow.plate.as_mut().unwrap().holes.retain(|hole| hole.right.length() < Length::default());
+    narrow.kind = MountKind::Tilting;
+    let told = asked(&job, &[four, narrow, shifted, six]);
+    let names: Vec<&str> = told.iter().map(|one| one.name.as_str()).collect();
+    assert_eq!(names, ["Flush of six", "Shifted", "Narrow", "Flush of four"], "{told:#?}");
+    assert_eq!(told.iter().map(|one| one.mount).collect::<Vec<_>>(), [3, 2, 1, 0]);
+    assert_eq!((told[0].word, told[3].word), (Word::Holds, Word::Short));
+    assert!((told[0].used.unwrap() - 0.82).abs() < 0.0075);
+    assert!((told[1].offset.mm().abs() - 40.0).abs() < 1.0, "{:?}", told[1]);
+    let said = words::suits(&plan(&job), &told[2]);
+    assert!(said.starts_with("Not known") && said.contains("one stud only"), "{said}");
+}
+
+#[test]
+fn what_its_maker_does_not_allow_is_left_out() {
+    let mut job = room(&named("flush 30 kg behind 1/2 in board"));
+    job.pieces[0].pattern = Some(Pattern {
+        across: Length::millimetres(400.0),
+        upright: Length::millimetres(400.0),
+        down: None,
+        right: None,
+        thread: None,
+        insert_depth: None,
+    });
+    let own = job.mounts[0].clone();
+    let rated = |kg: f64| Some(Rating { mass: Some(Mass::kilograms(kg)), ..Rating::default() });
+    let light = Mount { rating: rated(20.0), ..own.clone() };
+    let strong = Mount { rating: rated(40.0), ..own.clone() };
+    let small = Mount {
+        rating: Some(Rating { most_across: Some(Length::millimetres(200.0)), ..Rating::default() }),
+        ..own.clone()
+    };
+    let told = asked(&job, &[light, strong, small, own]);
+    assert_eq!(told.iter().map(|one| one.mount).collect::<Vec<_>>(), [1, 3]);
+    assert!(told.iter().all(|one| one.word == Word::Holds), "{told:?}");
+}
+
+#[test]
+fn nothing_is_told_of_a_piece_that_does_not_hang_there() {
+    let job = room(&named("flush 30 kg behind 1/2 in board"));
+    let own = [job.mounts[0].clone()];
+    assert_eq!(which_of_mine(&job, &job.walls[0].id, None, &rooms::id("display-9"), &own), Vec::new());
+    assert_eq!(which_of_mine(&job, &rooms::id("wall-9"), None, &rooms::id("display-1"), &own), Vec::new());
+    assert_eq!(asked(&job, &[]), Vec::new());
+    // In an option that is assumed it hangs all the same.
+    let mut bare = job;
+    bare.walls[0].options.clear();
+    assert_eq!(asked(&bare, &own).len(), 1);
+}
