@@ -9,6 +9,8 @@
 
 #[path = "gestures/at_wall.rs"]
 mod at_wall;
+#[path = "gestures/by_hand.rs"]
+mod by_hand;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]

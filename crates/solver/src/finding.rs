@@ -215,6 +215,8 @@ pub enum What {
     ZeroSize,
     /// No hole of the plate meets a stud.
     NoStudMet,
+    /// A hole that was chosen by hand takes no fastener.
+    ByHandNotMet,
     /// A stud of steel is met by metal, which a pipe is too.
     SteelByMetal,
     /// Fewer studs are met than could be.
@@ -304,6 +306,7 @@ impl What {
             Self::Missing { .. } => "missing",
             Self::ZeroSize => "zero_size",
             Self::NoStudMet => "no_stud_met",
+            Self::ByHandNotMet => "by_hand_not_met",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",

@@ -7,6 +7,7 @@ mod access_below;
 mod behind_hole;
 mod breaking_in;
 mod brackets_off_threads;
+mod by_hand_not_met;
 mod crooked_edge;
 mod does_not_close;
 mod facts_not_held;
@@ -71,6 +72,7 @@ const RULES: &[Rule] = &[
     plate_over_proud::check,
     lift_room::check,
     no_stud_met::check,
+    by_hand_not_met::check,
     steel_by_metal::check,
     more_studs_near::check,
     near_box::check,

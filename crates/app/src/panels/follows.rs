@@ -27,7 +27,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         ui.spacing_mut().item_spacing.y = 2.0;
         findings(ui, &mut list, plan);
         assumed(ui, &mut list, plan);
-        holding(ui, &mut list, plan);
+        holding(ui, &mut list, session, plan);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
@@ -71,6 +71,11 @@ impl List<'_> {
         self.selected.as_ref().is_some_and(|selected| {
             subject == selected || subject.id == selected.id && selected.part.is_none()
         })
+    }
+
+    /// Whether a subject itself is selected.
+    pub(super) fn is_selected(&self, subject: &Subject) -> bool {
+        self.selected.as_ref() == Some(subject)
     }
 
     /// Whether a mark is that which is selected: itself, one at the selected hole, or a line of the selected piece's

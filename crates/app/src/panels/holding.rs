@@ -4,17 +4,20 @@
 use super::edit::fold;
 use super::follows::List;
 use super::measured::section;
+use crate::moves;
+use crate::session::Session;
 use crate::theme;
 use crate::widgets::row::Row;
 use crate::widgets::unbroken::unbroken;
-use egui::{Id, Label, RichText, Ui};
+use egui::{Button, Id, Label, RichText, Ui, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
 /// Shows it; nothing where nothing hangs on a mount.
-pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
+pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, plan: &Plan) {
     let mounted = plan.pieces.iter().filter_map(|piece| Some((piece, &piece.mount.as_ref()?.fastening)));
     let mounted: Vec<_> = mounted.collect();
     if mounted.is_empty() {
@@ -56,6 +59,7 @@ pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             let is_selected = list.is_about(&fastener.subject);
             let row = Row { title: &title, colour: None, text: "", is_selected };
             list.row(ui, Id::unique(("fastener", fastener.subject.to_string())), &fastener.subject, row);
+            by_hand(ui, list, session, plan, &fastener.subject);
         }
         for empty in &fastening.left_empty {
             let title = words::left_empty(plan, empty);
@@ -63,6 +67,24 @@ pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             let colour = Some(theme::quiet(ui.theme()));
             let row = Row { title: &title, colour, text: "", is_selected };
             list.row(ui, Id::unique(("left empty", empty.subject.to_string())), &empty.subject, row);
+            by_hand(ui, list, session, plan, &empty.subject);
         }
     }
+}
+
+/// Under the row of the selected hole: what a hand can choose of it. What holds now is pressed in.
+fn by_hand(ui: &mut Ui, list: &List<'_>, session: &mut Session, plan: &Plan, hole: &Subject) {
+    if !list.is_selected(hole) {
+        return;
+    }
+    let held = moves::by_hand(&session.job, plan, hole);
+    ui.horizontal_wrapped(|ui| {
+        for (wanted, name) in moves::choices(&session.job, plan, hole) {
+            let button = Button::selectable(held == wanted, unbroken(&name));
+            let button = button.frame_when_inactive(true).min_size(vec2(0.0, theme::TOUCH + 6.0));
+            if ui.add(button).clicked() && held != wanted {
+                session.job = moves::with_by_hand(&session.job, plan, hole, wanted);
+            }
+        }
+    });
 }

@@ -176,6 +176,8 @@ pub struct FastenerPlan {
     pub lead: Option<Length>,
     /// How deep the lead hole is from the wall's face, tip included; `None` where that is not known.
     pub depth: Option<Length>,
+    /// Whether it was chosen by hand that this hole is used.
+    pub by_hand: bool,
     /// What its worst case asks of it, and how much is used; `None` where that is not known.
     pub asked: Option<FastenerAsked>,
 }
@@ -200,6 +202,8 @@ pub struct LeftEmpty {
     pub subject: Subject,
     /// Why.
     pub why: EmptyWhy,
+    /// Whether it was chosen by hand that it is used: that choice is then not met.
+    pub wanted: bool,
 }
 
 /// Why a hole is left empty.
@@ -219,6 +223,14 @@ pub enum EmptyWhy {
     NoFastener,
     /// The plate holds no worse without it.
     NotNeeded,
+    /// It was chosen by hand that it stays empty.
+    ByHand,
+    /// It was chosen by hand for a fastener that is not made for this wall, or of which too little is measured.
+    OnlyWith(Id),
+    /// Fasteners of more than one type were chosen by hand: the plan adds none of its own.
+    Mixed,
+    /// The kit has too few of the fastener.
+    TooFew,
 }
 
 impl Fastening {

@@ -3,6 +3,8 @@
 //! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
 //! nothing is there to choose from, the place that meets most studs.
 
+mod asks;
+mod by_hand;
 mod kind;
 mod rank;
 mod sets;
@@ -16,12 +18,15 @@ use crate::capacity::seat::Edges;
 use crate::geometry::{Frame, Point, Rect};
 use crate::job::kit::FastenerStock;
 use crate::job::mount::Mount;
+use crate::job::option::ByHand;
 use crate::job::plate::Plate;
 use crate::plan::piece::{HolePlan, Wish};
 use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
+use asks::Asks;
+use by_hand::ByHandOf;
 use kind::{Kind, kinds};
 use rank::Rank;
 use sets::{Asked, Set, Table};
@@ -52,6 +57,10 @@ pub(super) struct Candidates<'a> {
     pub(super) load: &'a Load,
     /// What is on the truck.
     pub(super) stocks: &'a [FastenerStock],
+    /// What was chosen by hand, of holes and fasteners that are there.
+    pub(super) by_hand: &'a [ByHand],
+    /// Up to which reserve another fastener is worth its hole.
+    pub(super) most_reserve: f64,
 }
 
 /// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
@@ -110,7 +119,16 @@ impl Candidates<'_> {
             self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
         let middle = places.first().map_or(Length::default(), |place| place.offset);
         let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(middle));
-        let (kinds, missing) = kinds(&site, self.stocks);
+        let by_hand = ByHandOf(self.by_hand);
+        let chosen_types = by_hand.stocks();
+        let (mut found, mut missing) = kinds(&site, self.stocks, &chosen_types);
+        if found.is_empty() && !chosen_types.is_empty() {
+            let (others, more) = kinds(&site, self.stocks, &[]);
+            (found, missing) = (others, missing.into_iter().chain(more).collect());
+        } else if chosen_types.len() > 1 && found.len() > 1 {
+            return self.mixed(&site, &found, places);
+        }
+        let kinds = found;
         let picked = self.pick(&site, &kinds, &places);
         let at = picked.as_ref().map_or_else(|| most_studs(&places), |picked| picked.place);
         let Some(place) = places.into_iter().nth(at) else {
@@ -120,6 +138,42 @@ impl Candidates<'_> {
         let fastening = self.tell(&site, &kinds, missing, &place, picked.as_ref());
         let wish = self.wish(studs(&place.holes), least, most);
         Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+    }
+
+    /// Where fasteners of more than one type were chosen by hand: at the place where most of them can be put in.
+    fn mixed(&self, site: &Site<'_>, kinds: &[Kind<'_>], places: Vec<Place>) -> Chosen {
+        let (least, most) = self.mount.offsets();
+        let asks = Asks::of(self.mount.required.as_ref());
+        let go_in = |place: &Place| {
+            self.told(site, &asks, place)
+                .in_mixed(kinds, &place.holes)
+                .iter()
+                .filter(|goes| goes.is_ok())
+                .count()
+        };
+        let mut best: Option<(usize, Place)> = None;
+        for place in places {
+            let count = go_in(&place);
+            if best.as_ref().is_none_or(|(most, _)| count > *most) {
+                best = Some((count, place));
+            }
+        }
+        let Some((_, place)) = best else { return self.nowhere() };
+        let fastening = self.told(site, &asks, &place).mixed(kinds);
+        let wish = self.wish(studs(&place.holes), least, most);
+        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+    }
+
+    fn told<'t>(&'t self, site: &'t Site<'t>, asks: &'t Asks<'t>, place: &'t Place) -> tell::Told<'t> {
+        let cases = self.load.cases(place.offset).unwrap_or_default();
+        tell::Told {
+            site,
+            load: self.load,
+            holes: &place.holes,
+            asks,
+            by_hand: ByHandOf(self.by_hand),
+            first_case: cases.first().map(|case| case.name),
+        }
     }
 
     fn nowhere(&self) -> Chosen {
@@ -140,8 +194,7 @@ impl Candidates<'_> {
 
     /// The fasteners of one kind at one place, ready to be weighed.
     fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place, cases: &[Case]) -> Table<'k> {
-        let required = self.mount.required.as_ref();
-        let says = required.and_then(|required| required.fasteners.as_deref()).unwrap_or_default();
+        let asks = Asks::of(self.mount.required.as_ref());
         let asked = Asked {
             cases,
             edges: Edges {
@@ -152,8 +205,9 @@ impl Candidates<'_> {
             },
             weight_x_mm: self.load.weight_x_mm(place.offset),
             swings_out: self.load.swings_out,
-            required: required.map(|required| required.holes.as_slice()).unwrap_or_default(),
-            lags_only: asks_for_lags(says),
+            asks: &asks,
+            by_hand: ByHandOf(self.by_hand),
+            most_reserve: self.most_reserve,
         };
         Table::of(site, kind, &place.holes, &asked)
     }
@@ -200,8 +254,8 @@ impl Candidates<'_> {
         place: &Place,
         picked: Option<&Picked>,
     ) -> Fastening {
-        let told =
-            tell::Told { site, load: self.load, holes: &place.holes, required: self.mount.required.as_ref() };
+        let asks = Asks::of(self.mount.required.as_ref());
+        let told = self.told(site, &asks, place);
         let cases = self.load.cases(place.offset).unwrap_or_default();
         let chosen = picked.and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
         match chosen {
@@ -246,11 +300,6 @@ struct Picked {
     place: usize,
     kind: usize,
     set: Set,
-}
-
-/// Whether a maker's words ask for lag screws (the safer reading: whatever they say of them).
-fn asks_for_lags(says: &str) -> bool {
-    says.to_lowercase().split(|c: char| !c.is_alphanumeric()).any(|word| word == "lag" || word == "lags")
 }
 
 /// The place that meets most studs, then in solid wood most surely; of equals the first.

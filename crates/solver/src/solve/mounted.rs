@@ -7,14 +7,17 @@ use super::holes::Ground;
 use super::load::{Load, Loaded};
 use super::placement::{self, Placed};
 use super::usual_plate::usual_plate;
+use crate::finding::What;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::Job;
 use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
+use crate::job::option::{ByHand, Hanging, Wanted};
 use crate::job::piece::Piece;
 use crate::job::plate::{Plate, Solid};
 use crate::plan::AssumedWhat;
 use crate::plan::piece::{MountedPlan, PortPlan};
+use crate::subject::Id;
 use crate::units::Length;
 
 /// The mount of a placed piece: its plate at the best of its possible places.
@@ -23,7 +26,7 @@ use crate::units::Length;
 pub(super) fn mounted(
     job: &Job,
     ground: Ground<'_>,
-    (piece, mount): (&Piece, &Mount),
+    (hanging, piece, mount): (&Hanging, &Piece, &Mount),
     place: &Placed,
     ports: &[PortPlan],
     with: &[(&Piece, Rect)],
@@ -45,6 +48,7 @@ pub(super) fn mounted(
         Rect::new(Span::about(Length::default(), width), Span::new(-height, Length::default()))
     });
     let load = Load::of(&Loaded { job, piece, mount, place, drop: (drop, drop_assumed), with });
+    let by_hand = by_hand(job, hanging, plate, notes);
     let candidates = Candidates {
         ground,
         piece: &piece.id,
@@ -56,6 +60,8 @@ pub(super) fn mounted(
         plate_assumed: holes_assumed,
         load: &load,
         stocks: &job.kit.fasteners,
+        by_hand: &by_hand,
+        most_reserve: job.settings.reserve().value(),
     };
     let chosen = candidates.choose();
     let origin = chosen.frame.origin;
@@ -89,6 +95,29 @@ pub(super) fn mounted(
         holes_assumed,
         middle_assumed: holes_assumed && least_offset != most_offset,
     }
+}
+
+/// What was chosen by hand, of the plate's own holes and with fasteners that the kit has; what names others is told.
+fn by_hand(job: &Job, hanging: &Hanging, plate: &Plate, notes: &mut Notes) -> Vec<ByHand> {
+    let is_there = |id: &Id| {
+        plate.holes.iter().any(|hole| hole.id == *id) || plate.slots.iter().any(|slot| slot.id == *id)
+    };
+    let mut there = Vec::new();
+    for one in &hanging.holes {
+        if !is_there(&one.hole) {
+            notes.stop(hanging.piece.whole(), What::NotThere { named: one.hole.whole() });
+            continue;
+        }
+        let mut one = one.clone();
+        if let Wanted::UsedWith(stock) = &one.wanted
+            && !job.kit.fasteners.iter().any(|known| known.id == *stock)
+        {
+            notes.stop(hanging.piece.whole(), What::NotThere { named: stock.whole() });
+            one.wanted = Wanted::Used;
+        }
+        there.push(one);
+    }
+    there
 }
 
 /// What the wall, or the chimney breast at a place, is made of.

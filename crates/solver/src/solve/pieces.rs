@@ -68,7 +68,7 @@ pub(super) fn pieces(
     for ((hanging, piece, place), plan) in settled.iter().zip(&mut placed) {
         let with = hung_on(&hanging.piece, &settled);
         plan.mount = mount_of(job, hanging, notes)
-            .map(|mount| mounted(job, ground, (piece, mount), place, &plan.ports, &with, notes));
+            .map(|mount| mounted(job, ground, (hanging, piece, mount), place, &plan.ports, &with, notes));
     }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);
     placed.sort_by_key(|piece| order(&piece.hanging));

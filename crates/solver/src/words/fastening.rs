@@ -6,7 +6,7 @@ use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
 use crate::handbook::wood_screw;
 use crate::job::Job;
-use crate::job::kit::FastenerKind;
+use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
 use crate::plan::verdict::{EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want};
@@ -145,6 +145,9 @@ fn share(used: f64) -> String {
 #[must_use]
 pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
     let mut told = format!("{}: {}", capital(&hole_name(&fastener.hole)), fastener_name(plan, fastener));
+    if fastener.by_hand {
+        told.push_str(", your choice");
+    }
     if let Some(lead) = lead(plan, fastener) {
         told.push_str(&format!("; {lead}"));
     }
@@ -162,7 +165,17 @@ pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
 
 /// `lag screw 5/16" x 3"`.
 pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
-    let kind = match fastener.kind {
+    named(plan, fastener.kind, Some(fastener.diameter), Some(fastener.length))
+}
+
+/// A fastener of the kit: `lag screw 5/16" x 3"`, with what is measured of it.
+#[must_use]
+pub fn stock(plan: &Plan, stock: &FastenerStock) -> String {
+    named(plan, stock.kind, stock.diameter, stock.length)
+}
+
+fn named(plan: &Plan, kind: FastenerKind, diameter: Option<Length>, length: Option<Length>) -> String {
+    let name = match kind {
         FastenerKind::WoodScrew => "wood screw",
         FastenerKind::Lag => "lag screw",
         FastenerKind::StructuralScrew => "structural screw",
@@ -170,14 +183,16 @@ pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
         FastenerKind::ConcreteScrew => "concrete screw",
         FastenerKind::Anchor => "anchor",
     };
-    let d_in = fastener.diameter.in_inches();
-    let numbered = matches!(fastener.kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
-    let number = wood_screw::SIZES
-        .iter()
-        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
-        .map(|row| format!("#{}", row.value.number));
-    let diameter = number.unwrap_or_else(|| fine(fastener.diameter));
-    format!("{kind} {diameter} x {}", plan.style.print(fastener.length))
+    let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
+    let number = |d_in: f64| {
+        let size = wood_screw::SIZES
+            .iter()
+            .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN);
+        size.map(|row| format!("#{}", row.value.number))
+    };
+    let wide = diameter.map(|wide| format!(" {}", number(wide.in_inches()).unwrap_or_else(|| fine(wide))));
+    let long = length.map(|long| format!(" x {}", plan.style.print(long)));
+    format!("{name}{}{}", wide.unwrap_or_default(), long.unwrap_or_default())
 }
 
 /// `lead hole 11/64", 2 15/16" deep from the wall's face`.
@@ -211,7 +226,12 @@ fn fine(length: Length) -> String {
 /// Why a hole is left empty, as a sentence.
 #[must_use]
 pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
-    let because = match &empty.why {
+    format!("{} stays empty: {}.", capital(&hole_name(&empty.hole)), because(plan, &empty.why))
+}
+
+/// Why a hole takes no fastener, as a clause.
+pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
+    match empty {
         EmptyWhy::Meets(meets) => match meets {
             Meets::Stud => "no fastener of the kit is made for it".to_owned(),
             Meets::StudEdge => "too near a stud's edge".to_owned(),
@@ -229,8 +249,15 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
         EmptyWhy::NotNeeded => {
             "the plate holds no worse without it; fill it where the mount's maker asks for it".to_owned()
         }
-    };
-    format!("{} stays empty: {because}.", capital(&hole_name(&empty.hole)))
+        EmptyWhy::ByHand => "your choice".to_owned(),
+        EmptyWhy::OnlyWith(stock) => format!(
+            "you chose {stock} for it, which is not made for this wall or of which too little is measured"
+        ),
+        EmptyWhy::Mixed => {
+            "with more than one type of fastener chosen by hand the plan adds none of its own".to_owned()
+        }
+        EmptyWhy::TooFew => "the kit has too few of that fastener".to_owned(),
+    }
 }
 
 /// What the maker of a mount asks for and how much it is rated for, on a line of its own: neither makes a verdict.

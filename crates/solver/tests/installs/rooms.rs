@@ -201,6 +201,7 @@ fn wall(install: &Install) -> Wall {
             by: mm(MIDDLE_MM.1),
         },
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     Wall {

@@ -2,8 +2,9 @@
 
 use super::mm;
 use serde_json::{Map, Value, json};
+use strikeline_solver::capacity::group::Word;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::verdict::{Fastening, Verdict};
+use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Verdict};
 use strikeline_solver::words;
 
 /// The keys that a piece gains. Without a mount of its own there is nothing to say.
@@ -20,12 +21,17 @@ pub(super) fn keys(plan: &Plan, fastening: Option<&Fastening>) -> Map<String, Va
             "shear_n": asked.map(|asked| rounded(asked.shear_n)),
             "pull_n": asked.map(|asked| rounded(asked.pull_n)),
             "use": asked.map(|asked| rounded(asked.used)),
+            "by_hand": fastener.by_hand,
         })
     });
-    let left_empty = fastening
-        .iter()
-        .flat_map(|fastening| &fastening.left_empty)
-        .map(|empty| json!({ "hole": empty.subject.to_string(), "why": words::left_empty(plan, empty) }));
+    let left_empty = fastening.iter().flat_map(|fastening| &fastening.left_empty).map(|empty| {
+        json!({
+            "hole": empty.subject.to_string(),
+            "why": words::left_empty(plan, empty),
+            "by_hand": empty.why == EmptyWhy::ByHand,
+            "wanted": empty.wanted,
+        })
+    });
     let told = [
         ("verdict", fastening.map_or(Value::Null, |fastening| Value::Object(verdict(plan, fastening)))),
         ("fasteners", fasteners.collect()),
@@ -39,9 +45,9 @@ pub(super) fn verdict(plan: &Plan, fastening: &Fastening) -> Map<String, Value> 
     let Verdict { word, if_probed, as_stated, governing, .. } = &fastening.verdict;
     let governing = governing.as_ref();
     let told = [
-        ("word", json!(words::verdict_word(*word))),
-        ("if_probed", json!(words::verdict_word(*if_probed))),
-        ("as_stated", json!(words::verdict_word(*as_stated))),
+        ("word", json!(word_key(*word))),
+        ("if_probed", json!(word_key(*if_probed))),
+        ("as_stated", json!(word_key(*as_stated))),
         ("governing", json!(governing.map(|governing| governing.hole.to_string()))),
         ("case", json!(governing.map(|governing| words::case(&governing.case)))),
         ("use", json!(governing.map(|governing| rounded(governing.used)))),
@@ -49,6 +55,15 @@ pub(super) fn verdict(plan: &Plan, fastening: &Fastening) -> Map<String, Value> 
         ("wanted", json!(words::wanted(plan, fastening))),
     ];
     told.into_iter().map(|(key, value)| (key.to_owned(), value)).collect()
+}
+
+/// A verdict's word as a key, without a space.
+fn word_key(word: Word) -> &'static str {
+    match word {
+        Word::Holds => "holds",
+        Word::Short => "short",
+        Word::NotKnown => "not_known",
+    }
 }
 
 /// To 1e-6.

@@ -27,6 +27,7 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{EmptyWhy, Rest, Want};
+use crate::subject::Id;
 use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
 use crate::units::{Length, LengthUnit, Ratio, Stress};
 
@@ -60,14 +61,19 @@ pub(in super::super) struct Seated {
     pub(super) met: bool,
 }
 
-/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted.
+/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted; of `only` these where
+/// any are named.
 pub(in super::super) fn kinds<'a>(
     site: &Site<'_>,
     stocks: &'a [FastenerStock],
+    only: &[&Id],
 ) -> (Vec<Kind<'a>>, Vec<Want>) {
     let mut kinds = Vec::new();
     let mut missing = Vec::new();
-    for stock in stocks.iter().filter(|stock| suits(site, stock.kind) && stock.count != Some(0)) {
+    let is_asked = |stock: &FastenerStock| only.is_empty() || only.contains(&&stock.id);
+    for stock in
+        stocks.iter().filter(|stock| is_asked(stock) && suits(site, stock.kind) && stock.count != Some(0))
+    {
         match (stock.diameter, stock.length) {
             (Some(diameter), Some(length)) => match Kind::of(site, stock, diameter, length) {
                 Ok(kind) => kinds.push(kind),
@@ -77,7 +83,7 @@ pub(in super::super) fn kinds<'a>(
         }
     }
     // What is fully known goes before what would make it not known.
-    if kinds.iter().any(|kind| kind.wants.is_empty() && kind.hold.is_ok()) {
+    if only.is_empty() && kinds.iter().any(|kind| kind.wants.is_empty() && kind.hold.is_ok()) {
         kinds.retain(|kind| kind.wants.is_empty());
     }
     (kinds, missing)
@@ -221,11 +227,6 @@ impl<'a> Kind<'a> {
             normal_weight: concrete.normal_weight == Some(true),
         };
         self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
-    }
-
-    /// Whether it is a lag screw.
-    pub(super) fn is_lag(&self) -> bool {
-        self.stock.kind == FastenerKind::Lag
     }
 
     /// Whether it carries along a stud and across it alike, where it carries both ways.

@@ -1,6 +1,8 @@
 //! The best set of holes for one size of fastener with the plate at one place: every set of up to eight usable holes,
 //! above that a search by single steps.
 
+use super::asks::Asks;
+use super::by_hand::ByHandOf;
 use super::kind::{Kind, Seated};
 use super::rank::{Rank, chance_steps};
 use super::site::Site;
@@ -14,7 +16,7 @@ use crate::capacity::why::Why;
 use crate::job::framing::WallFraming;
 use crate::ledger::{Blank, Label};
 use crate::plan::piece::HolePlan;
-use crate::plan::verdict::EmptyWhy;
+use crate::plan::verdict::{EmptyWhy, Required};
 use crate::subject::Id;
 
 /// Up to so many usable holes every set is tried.
@@ -30,6 +32,8 @@ pub(in super::super) struct Table<'a> {
     /// For each usable hole, those that stand too near it.
     pub(super) near: Vec<u64>,
     required: u64,
+    /// Those that were chosen by hand.
+    wanted: u64,
     /// Whether this kind and all of the required holes can do what the maker requires.
     requirable: bool,
     pub(super) hold: Option<Hold>,
@@ -41,6 +45,7 @@ pub(in super::super) struct Table<'a> {
     steel: bool,
     swings_out: bool,
     most: usize,
+    most_reserve: f64,
     length: crate::units::Length,
     pub(super) kind: &'a Kind<'a>,
 }
@@ -51,8 +56,11 @@ pub(in super::super) struct Asked<'a> {
     pub(super) edges: Edges,
     pub(super) weight_x_mm: f64,
     pub(super) swings_out: bool,
-    pub(super) required: &'a [Id],
-    pub(super) lags_only: bool,
+    /// What the maker requires.
+    pub(super) asks: &'a Asks<'a>,
+    pub(super) by_hand: ByHandOf<'a>,
+    /// Up to which reserve another fastener is worth its hole.
+    pub(super) most_reserve: f64,
 }
 
 /// A set of usable holes and how good it is.
@@ -67,7 +75,11 @@ impl<'a> Table<'a> {
     pub(super) fn of(site: &Site<'_>, kind: &'a Kind<'a>, holes: &[HolePlan], asked: &Asked<'_>) -> Self {
         let (mut seated, mut refused) = (Vec::new(), Vec::new());
         for (index, hole) in holes.iter().enumerate() {
-            match kind.seat(site, index, hole) {
+            let seat = match asked.by_hand.refused(&hole.id, &kind.stock.id) {
+                Some(why) => Err(why),
+                None => kind.seat(site, index, hole),
+            };
+            match seat {
                 Ok(seat) if seated.len() < MOST => seated.push(seat),
                 Ok(_) => refused.push((index, EmptyWhy::NotNeeded)),
                 Err(why) => refused.push((index, why)),
@@ -81,9 +93,12 @@ impl<'a> Table<'a> {
                 }))
             })
             .collect();
-        let is_required = |hole: usize| holes.get(hole).is_some_and(|hole| asked.required.contains(&hole.id));
-        let required = bits(seated.iter().map(|one| is_required(one.hole)));
-        let all = usize::try_from(required.count_ones()).is_ok_and(|count| count == asked.required.len());
+        let of =
+            |one: &Seated, is: &dyn Fn(&Id) -> bool| holes.get(one.hole).is_some_and(|hole| is(&hole.id));
+        let required = bits(seated.iter().map(|one| of(one, &|hole| asked.asks.is_required(hole))));
+        let wanted = bits(seated.iter().map(|one| of(one, &|hole| asked.by_hand.is_wanted(hole))));
+        let count = asked.asks.count(holes);
+        let all = usize::try_from(required.count_ones()).is_ok_and(|required| required == count);
         let across = seated.iter().any(|one| one.seat.across);
         let leading = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
         Self {
@@ -91,7 +106,8 @@ impl<'a> Table<'a> {
             refused,
             near,
             required,
-            requirable: all && (!asked.lags_only || kind.is_lag()),
+            wanted,
+            requirable: all && asked.asks.of_fastener(kind.stock.kind, site.framing) == Required::Met,
             hold: kind.hold.ok(),
             leading,
             all: asked.cases.to_vec(),
@@ -100,9 +116,16 @@ impl<'a> Table<'a> {
             steel: matches!(site.framing, Some(WallFraming::Steel(_))),
             swings_out: asked.swings_out,
             most: kind.stock.count.map_or(usize::MAX, |count| count as usize),
+            most_reserve: asked.most_reserve,
             length: kind.length,
             kind,
         }
+    }
+
+    /// Whether all that the maker requires of holes is in a set.
+    pub(super) fn has_required(&self, mask: u64, holes: &[HolePlan], asks: &Asks<'_>) -> bool {
+        let has = mask & self.required;
+        usize::try_from(has.count_ones()).is_ok_and(|count| count == asks.count(holes))
     }
 
     /// The seats of a set.
@@ -133,6 +156,7 @@ impl<'a> Table<'a> {
             })
         });
         Rank {
+            by_hand: (mask & self.wanted).count_ones() as usize,
             required: self.requirable && mask & self.required == self.required,
             holds: 2,
             known: true,
@@ -174,12 +198,12 @@ impl<'a> Table<'a> {
         let hold = self.hold.as_ref()?;
         let best = self.at_best(mask);
         let beaten = |rank: &Rank| than.is_some_and(|than| rank.against(than).is_le());
-        if beaten(&best.unloaded(hold)) {
+        if beaten(&best.unloaded(hold, self.most_reserve)) {
             return None;
         }
         if let (Some(case), Some(_)) = (*hardest, than) {
             let outcome = self.outcome(mask, hold, &[case]);
-            let one = best.with(&outcome, hold);
+            let one = best.with(&outcome, hold, self.most_reserve);
             // More cases only take from what one leaves; one that is not known says nothing of the others' reserve.
             let reserve = if outcome.governing.is_some() { one.reserve } else { f64::INFINITY };
             if beaten(&Rank { reserve, ..one }) {
@@ -189,7 +213,7 @@ impl<'a> Table<'a> {
         let mut cases = &self.leading;
         let mut outcome = self.outcome(mask, hold, cases);
         if outcome.not_known.is_some() {
-            if beaten(&Rank { reserve: f64::INFINITY, ..best.with(&outcome, hold) }) {
+            if beaten(&Rank { reserve: f64::INFINITY, ..best.with(&outcome, hold, self.most_reserve) }) {
                 return None;
             }
             cases = &self.all;
@@ -198,14 +222,17 @@ impl<'a> Table<'a> {
         if let Some(case) = outcome.governing.and_then(|(ask, _)| cases.get(ask.case)) {
             *hardest = Some(*case);
         }
-        let rank = best.with(&outcome, hold);
+        let rank = best.with(&outcome, hold, self.most_reserve);
         (!beaten(&rank)).then_some(rank)
     }
 
-    /// The set of all usable holes, the later of two too near left out, as many as the kit has.
+    /// The set of all usable holes, the later of two too near left out, as many as the kit has; those chosen by hand
+    /// first.
     pub(super) fn full(&self) -> Option<Set> {
         let mut mask = 0;
-        for bit in 0..self.seated.len() {
+        let is_wanted = |bit: &usize| self.wanted >> bit & 1 == 1;
+        let (wanted, others): (Vec<usize>, Vec<usize>) = (0..self.seated.len()).partition(is_wanted);
+        for bit in wanted.into_iter().chain(others) {
             let more = mask | 1 << bit;
             if self.is_allowed(more) {
                 mask = more;
