@@ -21,7 +21,7 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
-pub use by_hand::{by_hand, choices, with_all_by_hand, with_by_hand};
+pub use by_hand::{by_hand, choices, with_by_hand};
 pub use facts::{doable, fact_of, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;

@@ -2,6 +2,7 @@
 //! is kept with its plan.
 
 use std::rc::Rc;
+use strikeline_solver::choosing::{self, BetterHoles};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::probing::{self, NextProbe};
@@ -13,6 +14,7 @@ use strikeline_solver::subject::Id;
 pub struct Solved {
     last: Option<Last>,
     probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
+    better: Option<(Rc<Plan>, Rc<Vec<BetterHoles>>)>,
 }
 
 #[derive(Clone, Debug)]
@@ -52,6 +54,24 @@ impl Solved {
             self.probe = Some((Rc::clone(plan), probing::next_probe(job, plan).map(Rc::new)));
         }
         self.probe.as_ref().and_then(|(_, probe)| probe.clone())
+    }
+
+    /// Better choices of holes than those of a job's plan, a piece each, which takes longer than a frame of a drag has;
+    /// where it is not asked for, none but those of this very plan.
+    pub fn better_holes(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Rc<Vec<BetterHoles>> {
+        let known =
+            self.better.as_ref().filter(|(of, _)| Rc::ptr_eq(of, plan)).map(|(_, better)| Rc::clone(better));
+        match known {
+            Some(known) => known,
+            None if is_asked => {
+                let each =
+                    plan.pieces.iter().filter_map(|piece| choosing::better_holes(job, plan, &piece.id));
+                let better = Rc::new(each.collect::<Vec<_>>());
+                self.better = Some((Rc::clone(plan), Rc::clone(&better)));
+                better
+            }
+            None => Rc::default(),
+        }
     }
 }
 

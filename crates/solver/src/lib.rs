@@ -20,4 +20,5 @@ pub mod plan;
 pub mod rules;
 pub mod solve;
 pub mod probing;
+pub mod choosing;
 pub mod words;

@@ -36,7 +36,7 @@ fn good() -> Job {
 }
 
 fn choose(job: &mut Job, hole: &str, wanted: Wanted) {
-    job.walls[0].options[0].hangings[0].holes.push(ByHand { hole: id(hole), wanted });
+    job.walls[0].options[0].hangings[0].holes.push(ByHand { hole: id(hole), wanted, along: None });
 }
 
 fn fastening(plan: &Plan) -> &Fastening {

@@ -3,6 +3,7 @@
 mod fastening;
 
 use serde_json::{Map, Value, json};
+use strikeline_solver::choosing::better_holes;
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
@@ -95,7 +96,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             Value::Object(told)
         }),
         "assumed": assumed.collect::<Vec<_>>(),
-        "pieces": plan.pieces.iter().map(|one| piece(plan, one)).collect::<Vec<_>>(),
+        "pieces": plan.pieces.iter().map(|one| piece(job, plan, one)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
         "spacing": own.collect::<Vec<_>>(),
         "planes": planes.collect::<Vec<_>>(),
@@ -138,7 +139,7 @@ fn sides(rect: Rect) -> Map<String, Value> {
     sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
 }
 
-fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
+fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
     let mut object = Map::new();
     object.insert("id".into(), json!(piece.id.to_string()));
     object.insert("name".into(), json!(piece.name));
@@ -159,7 +160,9 @@ fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
         piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))),
     );
     object.insert("holes".into(), holes.collect());
-    object.extend(fastening::keys(plan, piece.mount.as_ref().map(|mount| &mount.fastening)));
+    let better = better_holes(job, plan, &piece.id);
+    let fastening = piece.mount.as_ref().map(|mount| &mount.fastening);
+    object.extend(fastening::keys(plan, fastening, better.as_ref()));
     Value::Object(object)
 }
 

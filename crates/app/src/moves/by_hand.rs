@@ -37,10 +37,12 @@ fn write(hanging: &mut Hanging, hole: &Id, wanted: Option<Wanted>) {
         }
         (Some(index), Some(wanted)) => {
             if let Some(one) = hanging.holes.get_mut(index) {
+                // Of an empty slot nobody has to know where in it.
+                one.along = one.along.filter(|_| wanted != Wanted::Empty);
                 one.wanted = wanted;
             }
         }
-        (None, Some(wanted)) => hanging.holes.push(ByHand { hole: hole.clone(), wanted }),
+        (None, Some(wanted)) => hanging.holes.push(ByHand { hole: hole.clone(), wanted, along: None }),
         (None, None) => {}
     }
 }
@@ -80,24 +82,6 @@ fn hole_of<'a>(plan: &'a Plan, hole: &Subject) -> Option<(&'a PiecePlan, Id)> {
         let mut holes = piece.mount.iter().flat_map(|mount| &mount.holes);
         holes.find(|one| one.subject == *hole).map(|one| (piece, one.id.clone()))
     })
-}
-
-/// The job with everything of a piece's plate written as it is chosen in a list: by hole, what goes into it.
-#[must_use]
-pub fn with_all_by_hand(job: &Job, plan: &Plan, piece: &Id, holes: &[(Id, Option<Id>)]) -> Job {
-    let mut after = job.clone();
-    let shown = plan.pieces.iter().find(|shown| shown.id == *piece);
-    let subjects = shown.iter().flat_map(|piece| &piece.mount).flat_map(|mount| &mount.holes);
-    let mut plan = std::borrow::Cow::Borrowed(plan);
-    for hole in subjects.map(|hole| (hole.subject.clone(), hole.id.clone())).collect::<Vec<_>>() {
-        let Some((_, stock)) = holes.iter().find(|(id, _)| *id == hole.1) else { continue };
-        let wanted = stock.clone().map_or(Wanted::Empty, Wanted::UsedWith);
-        after = with_by_hand(&after, &plan, &hole.0, Some(wanted));
-        if plan.option.is_none() {
-            plan = std::borrow::Cow::Owned(strikeline_solver::solve::solve(&after, &plan.wall, None));
-        }
-    }
-    after
 }
 
 #[cfg(test)]

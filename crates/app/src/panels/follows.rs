@@ -27,7 +27,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         ui.spacing_mut().item_spacing.y = 2.0;
         findings(ui, &mut list, plan);
         assumed(ui, &mut list, plan);
-        holding(ui, &mut list, session, plan);
+        holding(ui, &mut list, session, plan, is_touched);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);

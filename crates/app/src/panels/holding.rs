@@ -12,18 +12,26 @@ use crate::widgets::unbroken::unbroken;
 use egui::{Button, Id, Label, RichText, Ui, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::choosing;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
 /// Shows it; nothing where nothing hangs on a mount.
-pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, plan: &Plan) {
+pub(super) fn holding(
+    ui: &mut Ui,
+    list: &mut List<'_>,
+    session: &mut Session,
+    plan: &Plan,
+    is_touched: bool,
+) {
     let mounted = plan.pieces.iter().filter_map(|piece| Some((piece, &piece.mount.as_ref()?.fastening)));
     let mounted: Vec<_> = mounted.collect();
     if mounted.is_empty() {
         return;
     }
     section(ui, "Fasteners");
+    let offers = session.better_holes(!is_touched);
     for (piece, fastening) in &mounted {
         if mounted.len() > 1 {
             ui.label(words::capital(&words::thing(plan, &piece.id.whole())));
@@ -45,6 +53,13 @@ pub(super) fn holding(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, p
         for more in told {
             let text = RichText::new(unbroken(more)).color(theme::quiet(ui.theme()));
             ui.add(Label::new(text).wrap());
+        }
+        if let Some(better) = offers.iter().find(|better| better.piece == piece.id) {
+            ui.add(Label::new(unbroken(&words::better_holes(better))).wrap());
+            let button = Button::new("Take this choice").min_size(vec2(0.0, theme::TOUCH + 6.0));
+            if ui.add(button).clicked() {
+                session.job = choosing::taken(&session.job, plan, better);
+            }
         }
         if !rests.is_empty() {
             let label = format!("Rests on {} chosen values", rests.len());

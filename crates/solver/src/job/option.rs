@@ -61,6 +61,10 @@ pub struct ByHand {
     pub hole: Id,
     /// What is wanted of it.
     pub wanted: Wanted,
+    /// Of a slot, how far from its middle the fastener stands: to the right, in an upright slot up. Farther than its
+    /// end is at its end; where not given it is the plan's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub along: Option<Offset>,
 }
 
 /// What is wanted of a hole by hand.

@@ -5,6 +5,7 @@
 
 mod asks;
 mod by_hand;
+mod exact;
 mod kind;
 mod rank;
 mod sets;
@@ -72,7 +73,8 @@ impl Candidates<'_> {
     }
 
     fn holes(&self, offset: Length) -> Vec<HolePlan> {
-        holes(&self.ground, self.piece, self.plate, self.frame(offset))
+        let along = |slot: &Id| ByHandOf(self.by_hand).along(slot);
+        holes(&self.ground, self.piece, self.plate, self.frame(offset), &along)
     }
 
     /// Every offset that puts a hole, or a slot's middle or end, on a stud's centre, within `reach` of none.
@@ -81,7 +83,9 @@ impl Candidates<'_> {
         let slots = self.plate.slots.iter().flat_map(|slot| {
             let half = if slot.upright { Length::default() } else { slot.travel / 2.0 };
             let middle = slot.right.length();
-            [middle - half, middle, middle + half].map(|right| Point::new(right, -slot.down))
+            let along = ByHandOf(self.by_hand).along(&slot.id).filter(|_| !slot.upright);
+            let along = middle + along.map_or(Length::default(), |along| along.min(half).max(-half));
+            [middle - half, middle, middle + half, along].map(|right| Point::new(right, -slot.down))
         });
         let mut offsets: Vec<Length> = Vec::new();
         for in_plate in round.chain(slots) {
@@ -115,7 +119,7 @@ impl Candidates<'_> {
     /// The best place and the best fasteners there.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
-        let places: Vec<Place> =
+        let mut places: Vec<Place> =
             self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
         let middle = places.first().map_or(Length::default(), |place| place.offset);
         let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(middle));
@@ -129,7 +133,12 @@ impl Candidates<'_> {
             return self.mixed(&site, &found, places);
         }
         let kinds = found;
-        let picked = self.pick(&site, &kinds, &places);
+        let mut picked = self.pick(&site, &kinds, &places);
+        if self.ground.exact == Some(self.piece)
+            && let Some(first) = &picked
+        {
+            picked = self.exact(&site, &kinds, &mut places, first).or(picked);
+        }
         let at = picked.as_ref().map_or_else(|| most_studs(&places), |picked| picked.place);
         let Some(place) = places.into_iter().nth(at) else {
             // There is always the place of rest.
@@ -194,6 +203,18 @@ impl Candidates<'_> {
 
     /// The fasteners of one kind at one place, ready to be weighed.
     fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place, cases: &[Case]) -> Table<'k> {
+        self.table_with(site, kind, place, &[], cases)
+    }
+
+    /// The same with slots' other positions, each by the slot's place in the plate's list.
+    fn table_with<'k>(
+        &self,
+        site: &Site<'_>,
+        kind: &'k Kind<'k>,
+        place: &Place,
+        variants: &[(usize, HolePlan)],
+        cases: &[Case],
+    ) -> Table<'k> {
         let asks = Asks::of(self.mount.required.as_ref());
         let asked = Asked {
             cases,
@@ -209,7 +230,7 @@ impl Candidates<'_> {
             by_hand: ByHandOf(self.by_hand),
             most_reserve: self.most_reserve,
         };
-        Table::of(site, kind, &place.holes, &asked)
+        Table::of(site, kind, &place.holes, variants, &asked)
     }
 
     /// The best kind and set; `None` where no hole takes any fastener, or what hangs makes no sense.

@@ -4,6 +4,7 @@ use super::case::{case, why};
 use super::phrase::{capital, list, mass, one_line, sentence};
 use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
+use crate::choosing::BetterHoles;
 use crate::handbook::wood_screw;
 use crate::job::Job;
 use crate::job::kit::{FastenerKind, FastenerStock};
@@ -221,6 +222,30 @@ fn fine(length: Length) -> String {
         (true, rest) => format!("{whole} {rest}/{under}\""),
         (false, rest) => format!("{rest}/{under}\""),
     }
+}
+
+/// A better choice of holes, as sentences: what it gains, and which holes it is.
+#[must_use]
+pub fn better_holes(better: &BetterHoles) -> String {
+    let (now, then) = (&better.now, &better.then);
+    let used = |fastening: &Fastening| fastening.verdict.governing.as_ref().map(|one| share(one.used));
+    let gain = if then.verdict.if_probed != now.verdict.if_probed {
+        format!(
+            "is {} instead of {}, if each stud is met",
+            verdict_word(then.verdict.if_probed),
+            verdict_word(now.verdict.if_probed)
+        )
+    } else if let (Some(then), Some(now)) = (used(then), used(now))
+        && then < now
+    {
+        format!("leaves more in reserve: {then} used instead of {now}")
+    } else if then.fasteners.len() < now.fasteners.len() {
+        format!("is as good with {} fasteners instead of {}", then.fasteners.len(), now.fasteners.len())
+    } else {
+        "is surer to meet wood, or more even about the load".to_owned()
+    };
+    let holes: Vec<String> = then.fasteners.iter().map(|one| hole_name(&one.hole)).collect();
+    format!("Another choice of holes {gain}. It is {}.", list(&holes))
 }
 
 /// Why a hole is left empty, as a sentence.

@@ -3,12 +3,29 @@
 use super::mm;
 use serde_json::{Map, Value, json};
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::choosing::BetterHoles;
+use strikeline_solver::job::option::Wanted;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Verdict};
 use strikeline_solver::words;
 
 /// The keys that a piece gains. Without a mount of its own there is nothing to say.
-pub(super) fn keys(plan: &Plan, fastening: Option<&Fastening>) -> Map<String, Value> {
+pub(super) fn keys(
+    plan: &Plan,
+    fastening: Option<&Fastening>,
+    better: Option<&BetterHoles>,
+) -> Map<String, Value> {
+    let better = better.map(|better| {
+        let fasteners = better.holes.iter().filter_map(|one| match &one.wanted {
+            Wanted::UsedWith(stock) => Some(json!({
+                "hole": better.piece.part(one.hole.as_str()).to_string(),
+                "fastener": stock.to_string(),
+                "along_mm": one.along.map(|along| mm(along.length())),
+            })),
+            Wanted::Used | Wanted::Empty => None,
+        });
+        json!({ "words": words::better_holes(better), "fasteners": fasteners.collect::<Vec<_>>() })
+    });
     let fasteners = fastening.iter().flat_map(|fastening| &fastening.fasteners).map(|fastener| {
         let asked = fastener.asked;
         json!({
@@ -36,6 +53,7 @@ pub(super) fn keys(plan: &Plan, fastening: Option<&Fastening>) -> Map<String, Va
         ("verdict", fastening.map_or(Value::Null, |fastening| Value::Object(verdict(plan, fastening)))),
         ("fasteners", fasteners.collect()),
         ("left_empty", left_empty.collect()),
+        ("better_holes", json!(better)),
     ];
     told.into_iter().map(|(key, value)| (key.to_owned(), value)).collect()
 }

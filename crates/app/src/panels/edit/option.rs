@@ -79,6 +79,7 @@ fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id,
 fn by_hand(ui: &mut Ui, form: &Form<'_>, around: &Around<'_>, hanging: &mut Hanging) {
     form.field("holes.hole");
     form.field("holes.wanted");
+    form.field("holes.along");
     let mut all = vec![
         (None, "as the plan likes".to_owned()),
         (Some(Wanted::Used), "used".to_owned()),
@@ -102,6 +103,15 @@ fn by_hand(ui: &mut Ui, form: &Form<'_>, around: &Around<'_>, hanging: &mut Hang
                 Some(wanted) => one.wanted = wanted.clone(),
                 None => let_go = Some(index),
             }
+        }
+    }
+    let slots = hanging.mount.as_ref().and_then(|mount| around.job.mount(mount)?.plate.as_ref());
+    let slots: Vec<&Id> = slots.iter().flat_map(|plate| &plate.slots).map(|slot| &slot.id).collect();
+    for one in &mut hanging.holes {
+        if one.wanted != Wanted::Empty && (slots.contains(&&one.hole) || one.along.is_some()) {
+            let name = words::capital(&one.hole.as_str().replace('-', " "));
+            let label = format!("{name}, along from its middle");
+            form.offset(ui, &format!("holes.{}.along", one.hole), &label, &mut one.along);
         }
     }
     if let Some(index) = let_go {

@@ -8,6 +8,8 @@ use crate::job::option::{ByHand, Wanted};
 use crate::plan::piece::HolePlan;
 use crate::plan::verdict::{EmptyWhy, Fastening, LeftEmpty, Required};
 use crate::subject::Id;
+use crate::tape::Offset;
+use crate::units::Length;
 
 /// What was chosen by hand, each hole and fastener of it there.
 #[derive(Clone, Copy)]
@@ -16,6 +18,11 @@ pub(in super::super) struct ByHandOf<'a>(pub(in super::super) &'a [ByHand]);
 impl<'a> ByHandOf<'a> {
     fn of(self, hole: &Id) -> Option<&'a Wanted> {
         self.0.iter().find(|one| one.hole == *hole).map(|one| &one.wanted)
+    }
+
+    /// How far along a slot its fastener stands by hand.
+    pub(super) fn along(self, hole: &Id) -> Option<Length> {
+        self.0.iter().find(|one| one.hole == *hole)?.along.map(Offset::length)
     }
 
     /// Whether a hole is to be used.

@@ -54,6 +54,8 @@ pub(in super::super) struct Kind<'a> {
 pub(in super::super) struct Seated {
     /// Its place in the plate's list of holes.
     pub(super) hole: usize,
+    /// Which of a slot's other positions it has, where it has one.
+    pub(super) variant: Option<usize>,
     pub(super) seat: Seat,
     /// The chance that it has its edge need in solid wood; 1 where nothing is left to chance.
     pub(super) chance: f64,
@@ -279,7 +281,7 @@ impl<'a> Kind<'a> {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
-            return Ok(Seated { hole: index, seat, chance: 1.0, met: true });
+            return Ok(Seated { hole: index, variant: None, seat, chance: 1.0, met: true });
         }
         let upright = ground.framing.studs.get(stud).ok_or(EmptyWhy::Meets(Meets::NotKnown))?;
         let at = InFace {
@@ -290,7 +292,13 @@ impl<'a> Kind<'a> {
         let Some(screw) = &self.screw else {
             edge_in_steel(self.diameter, &at).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
-            return Ok(Seated { hole: index, seat, chance: hole.chance.unwrap_or_default(), met: hole.met });
+            return Ok(Seated {
+                hole: index,
+                variant: None,
+                seat,
+                chance: hole.chance.unwrap_or_default(),
+                met: hole.met,
+            });
         };
         // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
@@ -307,7 +315,13 @@ impl<'a> Kind<'a> {
         let need = edge_needs(screw).0;
         let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
         let met = hole.met && chance >= ground.level;
-        Ok(Seated { hole: index, seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs), chance, met })
+        Ok(Seated {
+            hole: index,
+            variant: None,
+            seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs),
+            chance,
+            met,
+        })
     }
 
     /// Whether two of them stand too near each other.

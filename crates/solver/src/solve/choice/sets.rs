@@ -32,6 +32,7 @@ pub(in super::super) struct Table<'a> {
     /// For each usable hole, those that stand too near it.
     pub(super) near: Vec<u64>,
     required: u64,
+    required_count: usize,
     /// Those that were chosen by hand.
     wanted: u64,
     /// Whether this kind and all of the required holes can do what the maker requires.
@@ -72,15 +73,24 @@ pub(in super::super) struct Set {
 }
 
 impl<'a> Table<'a> {
-    pub(super) fn of(site: &Site<'_>, kind: &'a Kind<'a>, holes: &[HolePlan], asked: &Asked<'_>) -> Self {
-        let (mut seated, mut refused) = (Vec::new(), Vec::new());
-        for (index, hole) in holes.iter().enumerate() {
+    pub(super) fn of(
+        site: &Site<'_>,
+        kind: &'a Kind<'a>,
+        holes: &[HolePlan],
+        variants: &[(usize, HolePlan)],
+        asked: &Asked<'_>,
+    ) -> Self {
+        let (mut seated, mut refused): (Vec<Seated>, _) = (Vec::new(), Vec::new());
+        let others = variants.iter().enumerate().map(|(at, (index, hole))| (*index, Some(at), hole));
+        for (index, variant, hole) in
+            holes.iter().enumerate().map(|(index, hole)| (index, None, hole)).chain(others)
+        {
             let seat = match asked.by_hand.refused(&hole.id, &kind.stock.id) {
                 Some(why) => Err(why),
                 None => kind.seat(site, index, hole),
             };
             match seat {
-                Ok(seat) if seated.len() < MOST => seated.push(seat),
+                Ok(seat) if seated.len() < MOST => seated.push(Seated { variant, ..seat }),
                 Ok(_) => refused.push((index, EmptyWhy::NotNeeded)),
                 Err(why) => refused.push((index, why)),
             }
@@ -89,7 +99,9 @@ impl<'a> Table<'a> {
             .iter()
             .map(|one| {
                 bits(seated.iter().map(|other: &Seated| {
-                    one.hole != other.hole && kind.too_near(site, &one.seat, &other.seat)
+                    // Two positions of one slot are one hole.
+                    let is_same = one.hole == other.hole && one.variant == other.variant;
+                    !is_same && (one.hole == other.hole || kind.too_near(site, &one.seat, &other.seat))
                 }))
             })
             .collect();
@@ -98,7 +110,15 @@ impl<'a> Table<'a> {
         let required = bits(seated.iter().map(|one| of(one, &|hole| asked.asks.is_required(hole))));
         let wanted = bits(seated.iter().map(|one| of(one, &|hole| asked.by_hand.is_wanted(hole))));
         let count = asked.asks.count(holes);
-        let all = usize::try_from(required.count_ones()).is_ok_and(|required| required == count);
+        let mut can: Vec<usize> = seated
+            .iter()
+            .enumerate()
+            .filter(|(bit, _)| required >> bit & 1 == 1)
+            .map(|(_, one)| one.hole)
+            .collect();
+        can.sort_unstable();
+        can.dedup();
+        let all = can.len() == count;
         let across = seated.iter().any(|one| one.seat.across);
         let leading = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
         Self {
@@ -106,6 +126,7 @@ impl<'a> Table<'a> {
             refused,
             near,
             required,
+            required_count: count,
             wanted,
             requirable: all && asked.asks.of_fastener(kind.stock.kind, site.framing) == Required::Met,
             hold: kind.hold.ok(),
@@ -123,9 +144,9 @@ impl<'a> Table<'a> {
     }
 
     /// Whether all that the maker requires of holes is in a set.
-    pub(super) fn has_required(&self, mask: u64, holes: &[HolePlan], asks: &Asks<'_>) -> bool {
-        let has = mask & self.required;
-        usize::try_from(has.count_ones()).is_ok_and(|count| count == asks.count(holes))
+    pub(super) fn has_required(&self, mask: u64) -> bool {
+        let has = (mask & self.required).count_ones();
+        usize::try_from(has).is_ok_and(|count| count == self.required_count)
     }
 
     /// The seats of a set.
@@ -157,7 +178,7 @@ impl<'a> Table<'a> {
         });
         Rank {
             by_hand: (mask & self.wanted).count_ones() as usize,
-            required: self.requirable && mask & self.required == self.required,
+            required: self.requirable && self.has_required(mask),
             holds: 2,
             known: true,
             reserve: f64::INFINITY,
@@ -194,7 +215,7 @@ impl<'a> Table<'a> {
 
     /// How good a set is; `None` where it cannot be better than `than`. `hardest` is a case to try first: where one case
     /// alone makes a set no better, the others are spared.
-    fn rank(&self, mask: u64, than: Option<&Rank>, hardest: &mut Option<Case>) -> Option<Rank> {
+    pub(super) fn rank(&self, mask: u64, than: Option<&Rank>, hardest: &mut Option<Case>) -> Option<Rank> {
         let hold = self.hold.as_ref()?;
         let best = self.at_best(mask);
         let beaten = |rank: &Rank| than.is_some_and(|than| rank.against(than).is_le());

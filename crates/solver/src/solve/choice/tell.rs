@@ -187,7 +187,7 @@ impl Told<'_> {
     /// searched. More of the maker's words nobody but the reader can check.
     fn required_by(&self, table: &Table<'_>, set: &Set) -> Required {
         let of_fastener = self.asks.of_fastener(table.kind.stock.kind, self.site.framing);
-        if table.has_required(set.mask, self.holes, self.asks) || of_fastener == Required::NotMet {
+        if table.has_required(set.mask) || of_fastener == Required::NotMet {
             return of_fastener;
         }
         let in_use: Vec<usize> = table.members(set.mask).map(|one| one.hole).collect();
