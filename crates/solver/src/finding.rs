@@ -217,6 +217,11 @@ pub enum What {
     NoStudMet,
     /// A hole that was chosen by hand takes no fastener.
     ByHandNotMet,
+    /// The fastener would reach past the stud by so much.
+    PastStud {
+        /// By how much.
+        by: Length,
+    },
     /// A stud of steel is met by metal, which a pipe is too.
     SteelByMetal,
     /// Fewer studs are met than could be.
@@ -307,6 +312,7 @@ impl What {
             Self::ZeroSize => "zero_size",
             Self::NoStudMet => "no_stud_met",
             Self::ByHandNotMet => "by_hand_not_met",
+            Self::PastStud { .. } => "past_stud",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",

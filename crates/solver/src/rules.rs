@@ -31,6 +31,7 @@ mod other_side;
 mod over_feature;
 mod over_piece;
 mod over_rating;
+mod past_stud;
 mod pattern_outside;
 mod plane;
 mod plans_only;
@@ -72,6 +73,7 @@ const RULES: &[Rule] = &[
     plate_over_proud::check,
     lift_room::check,
     no_stud_met::check,
+    past_stud::check,
     by_hand_not_met::check,
     steel_by_metal::check,
     more_studs_near::check,

@@ -1,4 +1,4 @@
-//! What is on the truck: fasteners, anchors, cables, boxes, levels and measures.
+//! What is on the truck: fasteners, anchors, drill bits, cables, boxes, levels and measures.
 
 use crate::subject::Id;
 use crate::units::{ForcePerLength, Length, Ratio, Stress};
@@ -11,6 +11,9 @@ pub struct Kit {
     /// Fasteners, by type and size.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub fasteners: Vec<FastenerStock>,
+    /// Drill bits.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub bits: Vec<DrillBit>,
     /// Cables, by stocked length.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cables: Vec<CableStock>,
@@ -101,6 +104,21 @@ pub enum FastenerKind {
     ConcreteScrew,
     /// A hollow-wall anchor: never counted in a verdict.
     Anchor,
+}
+
+/// A drill bit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct DrillBit {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// Its diameter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub diameter: Option<Length>,
+    /// How deep it drills, from its tip to the chuck.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length: Option<Length>,
 }
 
 /// One stocked length of cable.

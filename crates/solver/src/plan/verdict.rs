@@ -172,14 +172,27 @@ pub struct FastenerPlan {
     pub diameter: Length,
     /// Its length under the head.
     pub length: Length,
-    /// The bit of its lead hole, of those that any set has; `None` where no rule tells.
+    /// The bit of its lead hole; `None` where no rule tells.
     pub lead: Option<Length>,
-    /// How deep the lead hole is from the wall's face, tip included; `None` where that is not known.
+    /// Where that bit is from.
+    pub bit: BitFrom,
+    /// How deep its hole is from the wall's face, tip included, for the bit's stop; `None` where that is not known.
     pub depth: Option<Length>,
     /// Whether it was chosen by hand that this hole is used.
     pub by_hand: bool,
     /// What its worst case asks of it, and how much is used; `None` where that is not known.
     pub asked: Option<FastenerAsked>,
+}
+
+/// Where a lead hole's bit is from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum BitFrom {
+    /// No bits are told: one that any set has.
+    UsualSet,
+    /// A bit of the kit.
+    Kit(Id),
+    /// Bits are told, and none of them fits: one that any set has, to be brought.
+    NotInKit,
 }
 
 /// What the worst case of a fastener asks of it.

@@ -17,7 +17,7 @@ use super::load::Load;
 use crate::capacity::case::Case;
 use crate::capacity::seat::Edges;
 use crate::geometry::{Frame, Point, Rect};
-use crate::job::kit::FastenerStock;
+use crate::job::kit::Kit;
 use crate::job::mount::Mount;
 use crate::job::option::ByHand;
 use crate::job::plate::Plate;
@@ -57,7 +57,7 @@ pub(super) struct Candidates<'a> {
     pub(super) plate_assumed: bool,
     pub(super) load: &'a Load,
     /// What is on the truck.
-    pub(super) stocks: &'a [FastenerStock],
+    pub(super) kit: &'a Kit,
     /// What was chosen by hand, of holes and fasteners that are there.
     pub(super) by_hand: &'a [ByHand],
     /// Up to which reserve another fastener is worth its hole.
@@ -122,12 +122,19 @@ impl Candidates<'_> {
         let mut places: Vec<Place> =
             self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
         let middle = places.first().map_or(Length::default(), |place| place.offset);
-        let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(middle));
+        let site = Site::of(
+            self.ground,
+            &self.mount.id,
+            self.plate,
+            self.plate_assumed,
+            &self.kit.bits,
+            self.middle(middle),
+        );
         let by_hand = ByHandOf(self.by_hand);
         let chosen_types = by_hand.stocks();
-        let (mut found, mut missing) = kinds(&site, self.stocks, &chosen_types);
+        let (mut found, mut missing) = kinds(&site, &self.kit.fasteners, &chosen_types);
         if found.is_empty() && !chosen_types.is_empty() {
-            let (others, more) = kinds(&site, self.stocks, &[]);
+            let (others, more) = kinds(&site, &self.kit.fasteners, &[]);
             (found, missing) = (others, missing.into_iter().chain(more).collect());
         } else if chosen_types.len() > 1 && found.len() > 1 {
             return self.mixed(&site, &found, places);
@@ -281,7 +288,7 @@ impl Candidates<'_> {
         let chosen = picked.and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
         match chosen {
             Some((kind, set)) => told.chosen(&self.table(site, kind, place, &cases), set),
-            None => told.none(kinds, missing, self.stocks.is_empty()),
+            None => told.none(kinds, missing, self.kit.fasteners.is_empty()),
         }
     }
 

@@ -59,7 +59,7 @@ pub(super) fn mounted(
         outline: in_plate,
         plate_assumed: holes_assumed,
         load: &load,
-        stocks: &job.kit.fasteners,
+        kit: &job.kit,
         by_hand: &by_hand,
         most_reserve: job.settings.reserve().value(),
     };

@@ -10,7 +10,9 @@ use crate::job::Job;
 use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
-use crate::plan::verdict::{EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want};
+use crate::plan::verdict::{
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want,
+};
 use crate::subject::{Id, Subject};
 use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Length, LengthUnit};
@@ -196,11 +198,19 @@ fn named(plan: &Plan, kind: FastenerKind, diameter: Option<Length>, length: Opti
     format!("{name}{}{}", wide.unwrap_or_default(), long.unwrap_or_default())
 }
 
-/// `lead hole 11/64", 2 15/16" deep from the wall's face`.
+/// `lead hole 11/64", 2 15/16" deep from the wall's face`; of a fastener of which no rule tells how wide, how deep.
 pub(super) fn lead(plan: &Plan, fastener: &FastenerPlan) -> Option<String> {
-    let bit = fine(fastener.lead?);
-    Some(match fastener.depth {
-        Some(depth) => format!("lead hole {bit}, {} deep from the wall's face", plan.style.print(depth)),
+    let deep = fastener.depth.map(|depth| format!("{} deep from the wall's face", plan.style.print(depth)));
+    let Some(bit) = fastener.lead else {
+        return deep.map(|deep| format!("hole as wide as its own instructions say, {deep}"));
+    };
+    let bit = match &fastener.bit {
+        BitFrom::UsualSet => fine(bit),
+        BitFrom::Kit(_) => format!("{}, a bit of the kit", fine(bit)),
+        BitFrom::NotInKit => format!("{}, a bit that is not in the kit", fine(bit)),
+    };
+    Some(match deep {
+        Some(deep) => format!("lead hole {bit}, {deep}"),
         None => format!("lead hole {bit}"),
     })
 }

@@ -156,6 +156,12 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 why.unwrap_or_default()
             )
         }
+        What::PastStud { by } => format!(
+            "a fastener in {} would reach {} past the stud, where nobody knows what is; take a shorter one, or measure how \
+             deep the studs are",
+            thing(plan, subject),
+            size(*by)
+        ),
         What::SteelByMetal => format!(
             "{} is on studs met by metal and a magnet: pipes, ducts and armoured cable are metal too; make sure that it \
              is a stud before drilling",

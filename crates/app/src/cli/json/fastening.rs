@@ -6,7 +6,7 @@ use strikeline_solver::capacity::group::Word;
 use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::option::Wanted;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Verdict};
+use strikeline_solver::plan::verdict::{BitFrom, EmptyWhy, Fastening, Verdict};
 use strikeline_solver::words;
 
 /// The keys that a piece gains. Without a mount of its own there is nothing to say.
@@ -35,6 +35,10 @@ pub(super) fn keys(
             "length_mm": mm(fastener.length),
             "lead_mm": fastener.lead.map(mm),
             "depth_mm": fastener.depth.map(mm),
+            "bit": match &fastener.bit {
+                BitFrom::Kit(bit) => Some(bit.to_string()),
+                BitFrom::UsualSet | BitFrom::NotInKit => None,
+            },
             "shear_n": asked.map(|asked| rounded(asked.shear_n)),
             "pull_n": asked.map(|asked| rounded(asked.pull_n)),
             "use": asked.map(|asked| rounded(asked.used)),

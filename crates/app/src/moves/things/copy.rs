@@ -163,6 +163,7 @@ fn of_the_kit(job: &mut Job, id: &Id) -> Option<Id> {
     let new = job.give_id(&word);
     let kit = &mut job.kit;
     let copy = entry(&mut kit.fasteners, |entry| &mut entry.id, id, &new)
+        .or_else(|| entry(&mut kit.bits, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.cables, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.boxes, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.measures, |entry| &mut entry.id, id, &new))

@@ -18,6 +18,7 @@ pub fn without(job: &Job, id: &Id) -> Job {
     }
     let kit = &mut after.kit;
     kit.fasteners.retain(|entry| entry.id != *id);
+    kit.bits.retain(|entry| entry.id != *id);
     kit.cables.retain(|entry| entry.id != *id);
     kit.boxes.retain(|entry| entry.id != *id);
     kit.measures.retain(|entry| entry.id != *id);

@@ -2,7 +2,9 @@
 
 use super::{Around, Form, kinds};
 use egui::Ui;
-use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, Report};
+use strikeline_solver::job::kit::{
+    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, Report,
+};
 
 /// Shows the fields of one size of fastener.
 pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &mut FastenerStock) {
@@ -35,6 +37,14 @@ fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>) {
         form.quantity(ui, "least_depth", "Least depth in wood", &mut report.least_depth);
         form.quantity(ui, "least_edge", "Least edge distance", &mut report.least_edge);
     });
+}
+
+/// Shows the fields of a drill bit.
+pub(in crate::panels) fn drill_bit(ui: &mut Ui, around: &Around<'_>, bit: &mut DrillBit) {
+    let form = around.form(&bit.id);
+    form.quantity(ui, "diameter", "Diameter", &mut bit.diameter);
+    form.quantity(ui, "length", "Drills so deep", &mut bit.length);
+    form.copy_and_delete(ui);
 }
 
 /// Shows the fields of a stocked cable.

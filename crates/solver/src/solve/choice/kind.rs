@@ -16,17 +16,17 @@ use crate::capacity::stated::Report as Stated;
 use crate::capacity::steel::in_steel;
 use crate::capacity::why::{Known, Why};
 use crate::capacity::wood::in_wood;
-use crate::handbook::concrete_screw::UNMEASURED_PSI;
+use crate::handbook::concrete_screw::{DUST_IN, UNMEASURED_PSI};
 use crate::handbook::dowel_bearing::SHEET_STEEL_PSI;
 use crate::handbook::gravity::UNIDENTIFIED;
 use crate::handbook::placing::CONCRETE_EDGE;
-use crate::handbook::steel_stud::SHEAR_THROUGH_BOARD;
+use crate::handbook::steel_stud::{SHEAR_THROUGH_BOARD, THROUGH_STEEL_IN};
 use crate::handbook::wood_screw;
 use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
-use crate::job::kit::{FastenerKind, FastenerStock};
+use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label};
 use crate::plan::piece::{HolePlan, Meets};
-use crate::plan::verdict::{EmptyWhy, Rest, Want};
+use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
 use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
 use crate::units::{Length, LengthUnit, Ratio, Stress};
@@ -204,8 +204,13 @@ impl<'a> Kind<'a> {
         if site.front.value > Length::default() {
             self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
         }
-        self.hold =
-            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear);
+        let has = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value - site.front.value;
+        let needs = thickness.value + Length::inches(THROUGH_STEEL_IN.value);
+        self.hold = if has.mm() < needs.mm() - SAME_PLACE_MM {
+            Err(Why::Shallow { has, needs })
+        } else {
+            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear)
+        };
     }
 
     fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
@@ -236,20 +241,50 @@ impl<'a> Kind<'a> {
         !self.screw.as_ref().is_some_and(Screw::is_large)
     }
 
-    /// The bit of its lead hole: by 1/64 in, or by half a millimetre for a metric fastener (chosen: any set has them).
-    pub(super) fn bit(&self) -> Option<Length> {
+    /// The bit of its lead hole: of the kit where one is in the rule's range and long enough; else by 1/64 in, or by half
+    /// a millimetre for a metric fastener (chosen: any set has them).
+    pub(super) fn bit(&self, site: &Site<'_>) -> (Option<Length>, BitFrom) {
+        let own = if site.bits.is_empty() { BitFrom::UsualSet } else { BitFrom::NotInKit };
+        let Some(lead) = self.lead.as_ref() else { return (None, BitFrom::UsualSet) };
+        let deep = self.depth(site).unwrap_or(lead.depth + site.front.value);
+        let is_long =
+            |one: &&DrillBit| one.length.is_none_or(|length| length.mm() >= deep.mm() - SAME_PLACE_MM);
+        let long: Vec<&DrillBit> = site.bits.iter().filter(is_long).collect();
+        let widths: Vec<Length> = long.iter().filter_map(|one| one.diameter).collect();
+        if let Some(width) = bit(lead, &widths)
+            && let Some(one) = long.iter().find(|one| one.diameter == Some(width))
+        {
+            return (Some(width), BitFrom::Kit(one.id.clone()));
+        }
         let step = match self.diameter.unit() {
             LengthUnit::Millimetre => Length::millimetres(0.5),
             LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
         };
-        let bits: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
-        bit(self.lead.as_ref()?, &bits)
+        let usual: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
+        (bit(lead, &usual), own)
     }
 
-    /// How deep its lead hole is from the wall's face.
+    /// How deep its hole is from the wall's face, where the bit's stop goes.
+    ///
+    /// In wood as deep as the rule has it. In concrete deeper than the screw goes, by the room for its dust. Into steel no
+    /// deeper than the screw itself comes.
     pub(super) fn depth(&self, site: &Site<'_>) -> Option<Length> {
-        let deep = self.lead.as_ref().map(|lead| lead.depth)?;
-        (site.front.label != Label::Assumed).then(|| deep + site.front.value)
+        if site.front.label == Label::Assumed {
+            return None;
+        }
+        if let Some(lead) = &self.lead {
+            return Some(lead.depth + site.front.value);
+        }
+        let is_for_wood = self.screw.is_some() || is_for_wood(self.stock.kind);
+        if is_for_wood || site.sheet.label == Label::Assumed {
+            return None;
+        }
+        let deep = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value;
+        let room = match site.framing {
+            Some(WallFraming::Concrete(_)) => Length::inches(DUST_IN.value),
+            _ => Length::default(),
+        };
+        (deep > site.front.value).then(|| deep + room)
     }
 
     /// The fastener in a hole, or why it has none.

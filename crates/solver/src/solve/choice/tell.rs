@@ -142,6 +142,7 @@ impl Told<'_> {
         hole: &HolePlan,
         asked: Option<FastenerAsked>,
     ) -> FastenerPlan {
+        let (lead, bit) = kind.bit(self.site);
         FastenerPlan {
             hole: hole.id.clone(),
             subject: hole.subject.clone(),
@@ -149,7 +150,8 @@ impl Told<'_> {
             kind: kind.stock.kind,
             diameter: kind.diameter,
             length: kind.length,
-            lead: kind.bit(),
+            lead,
+            bit,
             depth: kind.depth(self.site),
             by_hand: self.by_hand.is_wanted(&hole.id),
             asked,
