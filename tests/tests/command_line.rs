@@ -261,7 +261,7 @@ fn piece_has_its_keys(piece: &Value) {
     let of_piece: Vec<&str> = ["id", "name", "kind"]
         .into_iter()
         .chain(sides)
-        .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "better_holes"])
+        .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes"])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);

@@ -217,6 +217,8 @@ pub enum What {
     NoStudMet,
     /// A hole that was chosen by hand takes no fastener.
     ByHandNotMet,
+    /// A drywall screw is no structural fastener.
+    Brittle,
     /// The fastener would reach past the stud by so much.
     PastStud {
         /// By how much.
@@ -312,6 +314,7 @@ impl What {
             Self::ZeroSize => "zero_size",
             Self::NoStudMet => "no_stud_met",
             Self::ByHandNotMet => "by_hand_not_met",
+            Self::Brittle => "brittle",
             Self::PastStud { .. } => "past_stud",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",

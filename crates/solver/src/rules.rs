@@ -7,6 +7,7 @@ mod access_below;
 mod behind_hole;
 mod breaking_in;
 mod brackets_off_threads;
+mod brittle;
 mod by_hand_not_met;
 mod crooked_edge;
 mod does_not_close;
@@ -74,6 +75,7 @@ const RULES: &[Rule] = &[
     lift_room::check,
     no_stud_met::check,
     past_stud::check,
+    brittle::check,
     by_hand_not_met::check,
     steel_by_metal::check,
     more_studs_near::check,

@@ -27,7 +27,7 @@ pub use case::case;
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use fastening::{
-    asks, better_holes, fastener, left_empty, rests_on, stock, verdict, verdict_line, verdict_word,
+    asks, better_holes, brittle, fastener, left_empty, rests_on, stock, verdict, verdict_line, verdict_word,
     wall_verdict, wall_verdict_line, wanted,
 };
 pub use finding::finding;

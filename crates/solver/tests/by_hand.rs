@@ -148,6 +148,7 @@ fn screw() -> FastenerStock {
         head: Some(Length::inches(0.5)),
         washer: Some(Length::default()),
         count: None,
+        to_standard: None,
         report: None,
     }
 }

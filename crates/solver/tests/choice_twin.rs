@@ -2,6 +2,7 @@
 //! the plate, sizes of the kit, slots, and walls of wood, steel and concrete.
 #![allow(
     clippy::unwrap_used,
+    clippy::expect_used,
     clippy::panic,
     clippy::indexing_slicing,
     reason = "a failure here is a failed test"

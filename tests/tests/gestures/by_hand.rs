@@ -40,6 +40,7 @@ fn with_lags() -> Job {
         head: Some(inches(0.5)),
         washer: Some(inches(0.0)),
         count: None,
+        to_standard: None,
         report: None,
     }];
     room

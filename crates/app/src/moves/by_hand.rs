@@ -107,6 +107,7 @@ mod tests {
             head: inches(0.5),
             washer: inches(0.0),
             count: None,
+            to_standard: None,
             report: None,
         }
     }

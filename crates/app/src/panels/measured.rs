@@ -223,6 +223,7 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             head: None,
             washer: None,
             count: None,
+            to_standard: None,
             report: None,
         }),
         Some(1) => kit.cables.push(CableStock { id, name: None, length: None, count: None }),

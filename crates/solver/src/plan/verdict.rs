@@ -18,6 +18,21 @@ pub struct Fastening {
     pub fasteners: Vec<FastenerPlan>,
     /// The holes left empty, in the order of the plate.
     pub left_empty: Vec<LeftEmpty>,
+    /// What anchors in board would add; no part of the verdict.
+    pub anchors: Option<InBoard>,
+}
+
+/// What anchors in board would add by their maker's rating, at a quarter.
+#[derive(Clone, Debug, PartialEq)]
+pub struct InBoard {
+    /// Which anchor of the kit.
+    pub stock: Id,
+    /// At how many holes.
+    pub holes: usize,
+    /// Shear of each; `None` where it is not rated.
+    pub shear: Option<Force>,
+    /// Pull of each; `None` where it is not rated.
+    pub pull: Option<Force>,
 }
 
 /// Whether a plate holds. Of several cases the worst: short before not known before holds.
@@ -96,6 +111,10 @@ pub enum Rest {
     Head(Angle),
     /// That the screw is a lag to its standard.
     LagMade,
+    /// What the maker of a fixing recommends for its base: stated.
+    MakersLoad,
+    /// A pull test on this wall: stated, and of one hole.
+    PullTest,
     /// The strength of concrete that nobody measured.
     Concrete(Stress),
     /// How far fasteners in concrete stand from edges and one another, in diameters.
@@ -264,6 +283,7 @@ impl Fastening {
             },
             fasteners: Vec::new(),
             left_empty: Vec::new(),
+            anchors: None,
         }
     }
 }

@@ -189,6 +189,7 @@ impl Candidates<'_> {
             asks,
             by_hand: ByHandOf(self.by_hand),
             first_case: cases.first().map(|case| case.name),
+            stocks: &self.kit.fasteners,
         }
     }
 

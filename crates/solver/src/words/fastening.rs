@@ -11,7 +11,7 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
 use crate::plan::verdict::{
-    BitFrom, EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want,
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Rest, Verdict, Want,
 };
 use crate::subject::{Id, Subject};
 use crate::tolerance::SAME_SIZE_IN;
@@ -81,6 +81,7 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
             "The fasteners are the best that a search by single holes found, not of every set.".to_owned(),
         );
     }
+    told.extend(fastening.anchors.as_ref().map(in_board));
     let wanted = wanted(plan, fastening);
     if !wanted.is_empty() {
         told.push(sentence(&list(&wanted)));
@@ -90,6 +91,27 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
         told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
     }
     told
+}
+
+/// Why a drywall screw is refused, as a sentence.
+#[must_use]
+pub fn brittle() -> &'static str {
+    "A drywall screw is hardened and brittle: it snaps without a warning, so that it is no structural fastener and the \
+     plan never uses it."
+}
+
+/// What anchors in board would add.
+fn in_board(anchors: &InBoard) -> String {
+    let each = [(anchors.shear, "shear"), (anchors.pull, "pull")]
+        .into_iter()
+        .filter_map(|(load, way)| Some(format!("{:.0} N of {way}", load?.n().floor())));
+    let each: Vec<String> = each.collect();
+    let holes = if anchors.holes == 1 { "1 hole".to_owned() } else { format!("{} holes", anchors.holes) };
+    format!(
+        "Anchors in board are no part of this: by their maker's rating, taken at a quarter, each would add {} at {holes} \
+         over board.",
+        list(&each)
+    )
 }
 
 /// Case by case: what is known, and what is not.
@@ -185,6 +207,8 @@ fn named(plan: &Plan, kind: FastenerKind, diameter: Option<Length>, length: Opti
         FastenerKind::SheetMetalScrew => "sheet-metal screw",
         FastenerKind::ConcreteScrew => "concrete screw",
         FastenerKind::Anchor => "anchor",
+        FastenerKind::Fixing => "fixing",
+        FastenerKind::DrywallScrew => "drywall screw",
     };
     let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
     let number = |d_in: f64| {
@@ -359,6 +383,8 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
             "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
                 .to_owned()
         }
+        Rest::MakersLoad => "what the fixing's maker recommends for its base, stated".to_owned(),
+        Rest::PullTest => "a pull test on this wall, stated: it proves one hole, not the group".to_owned(),
         Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
         Rest::ConcreteEdge(diameters) => {
             format!("{diameters:.0} diameters to each edge and from one to the next")

@@ -1,6 +1,6 @@
 //! What a finding says.
 
-use super::fastening::because;
+use super::fastening::{because, brittle};
 use super::phrase::{amount, beside, edge, mass, sentence};
 use super::things::{piece_part, piece_words, thing, whole};
 use crate::finding::{Finding, MissingWhat, What};
@@ -156,6 +156,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 why.unwrap_or_default()
             )
         }
+        What::Brittle => brittle().trim_end_matches('.').to_owned(),
         What::PastStud { by } => format!(
             "a fastener in {} would reach {} past the stud, where nobody knows what is; take a shorter one, or measure how \
              deep the studs are",

@@ -53,10 +53,19 @@ pub(super) fn keys(
             "wanted": empty.wanted,
         })
     });
+    let anchors = fastening.and_then(|fastening| fastening.anchors.as_ref()).map(|anchors| {
+        json!({
+            "fastener": anchors.stock.to_string(),
+            "holes": anchors.holes,
+            "shear_n": anchors.shear.map(|load| rounded(load.n())),
+            "pull_n": anchors.pull.map(|load| rounded(load.n())),
+        })
+    });
     let told = [
         ("verdict", fastening.map_or(Value::Null, |fastening| Value::Object(verdict(plan, fastening)))),
         ("fasteners", fasteners.collect()),
         ("left_empty", left_empty.collect()),
+        ("anchors", json!(anchors)),
         ("better_holes", json!(better)),
     ];
     told.into_iter().map(|(key, value)| (key.to_owned(), value)).collect()

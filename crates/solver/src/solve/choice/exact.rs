@@ -16,6 +16,9 @@ use crate::units::Length;
 /// More usable holes than this are not tried (chosen: every set of twelve at every place still is a moment's work).
 const MOST_EXACT: usize = 12;
 
+/// A slot's other position: the slot's place in the plate's list, and what it meets there.
+type Variant = (usize, HolePlan);
+
 impl Candidates<'_> {
     /// The best of all sets, places and slots' positions where it is better than the first choice. The place that it is
     /// at then has its slots' fasteners where they are best.
@@ -26,7 +29,7 @@ impl Candidates<'_> {
         places: &mut [Place],
         first: &Picked,
     ) -> Option<Picked> {
-        let mut best: Option<(usize, usize, Set, Vec<(usize, HolePlan)>)> = None;
+        let mut best: Option<(usize, usize, Set, Vec<Variant>)> = None;
         for (index, place) in places.iter().enumerate() {
             let cases = self.load.cases(place.offset).ok()?;
             let variants = self.variants(place);
@@ -60,8 +63,8 @@ impl Candidates<'_> {
 
     /// The other positions of each slot at a place: at its ends, and on each stud's centre that it reaches. One that was
     /// chosen by hand stays.
-    fn variants(&self, place: &Place) -> Vec<(usize, HolePlan)> {
-        let mut variants: Vec<(usize, HolePlan)> = Vec::new();
+    fn variants(&self, place: &Place) -> Vec<Variant> {
+        let mut variants: Vec<Variant> = Vec::new();
         let frame = self.frame(place.offset);
         for (at, slot) in self.plate.slots.iter().enumerate() {
             let index = self.plate.holes.len() + at;

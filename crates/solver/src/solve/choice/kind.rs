@@ -12,11 +12,11 @@ use crate::capacity::placing::{
 };
 use crate::capacity::screw::Screw;
 use crate::capacity::seat::Seat;
-use crate::capacity::stated::Report as Stated;
+use crate::capacity::stated::{Report as Stated, fixing};
 use crate::capacity::steel::in_steel;
 use crate::capacity::why::{Known, Why};
 use crate::capacity::wood::in_wood;
-use crate::handbook::concrete_screw::{DUST_IN, UNMEASURED_PSI};
+use crate::handbook::concrete_screw::{DUST_IN, MOST_GAP_IN, UNMEASURED_PSI};
 use crate::handbook::dowel_bearing::SHEET_STEEL_PSI;
 use crate::handbook::gravity::UNIDENTIFIED;
 use crate::handbook::placing::CONCRETE_EDGE;
@@ -98,7 +98,8 @@ fn suits(site: &Site<'_>, kind: FastenerKind) -> bool {
         Some(WallFraming::Wood(studs)) => studs.furring != Some(true) && is_for_wood(kind),
         Some(WallFraming::Steel(_)) => kind == FastenerKind::SheetMetalScrew,
         Some(WallFraming::Concrete(_)) => kind == FastenerKind::ConcreteScrew,
-        Some(WallFraming::Masonry(_) | WallFraming::Veneer | WallFraming::NoFraming) => false,
+        Some(WallFraming::Masonry(_)) => kind == FastenerKind::Fixing,
+        Some(WallFraming::Veneer | WallFraming::NoFraming) => false,
     }
 }
 
@@ -122,6 +123,7 @@ impl<'a> Kind<'a> {
         match site.framing {
             Some(WallFraming::Steel(studs)) => kind.in_steel(site, studs),
             Some(WallFraming::Concrete(concrete)) => kind.in_concrete(site, concrete),
+            Some(WallFraming::Masonry(_)) => kind.in_masonry(site)?,
             Some(WallFraming::Wood(studs)) => kind.in_wood(site, studs)?,
             _ => kind.in_wood(site, &WoodStuds::default())?,
         }
@@ -133,9 +135,11 @@ impl<'a> Kind<'a> {
 
     fn in_wood(&mut self, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
         let (diameter, length) = (Given::measured(self.diameter), Given::measured(self.length));
-        let screw = match self.stock.kind {
+        let screw = match self.kind() {
             FastenerKind::Lag => {
-                self.rests.push(Rest::LagMade);
+                if self.stock.to_standard.is_none() {
+                    self.rests.push(Rest::LagMade);
+                }
                 Screw::lag(diameter, length)
             }
             FastenerKind::StructuralScrew => {
@@ -213,6 +217,22 @@ impl<'a> Kind<'a> {
         };
     }
 
+    /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
+    fn in_masonry(&mut self, site: &Site<'_>) -> Result<(), Want> {
+        let report = self.stock.report.as_ref();
+        let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
+        let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+        let tested = report.is_some_and(|report| report.tested == Some(true));
+        self.rests.push(if tested { Rest::PullTest } else { Rest::MakersLoad });
+        self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
+        self.hold = if site.front.value.in_inches() > MOST_GAP_IN.value {
+            Err(Why::OffTheConcrete { gap: site.front.value })
+        } else {
+            fixing(shear, pull).map(Hold::Linear)
+        };
+        Ok(())
+    }
+
     fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
         let strength = concrete.strength.map(Given::measured);
         if strength.is_none() {
@@ -234,6 +254,14 @@ impl<'a> Kind<'a> {
             normal_weight: concrete.normal_weight == Some(true),
         };
         self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
+    }
+
+    /// What it is: a lag that is not made to its standard is a structural screw.
+    pub(super) fn kind(&self) -> FastenerKind {
+        match (self.stock.kind, self.stock.to_standard) {
+            (FastenerKind::Lag, Some(false)) => FastenerKind::StructuralScrew,
+            (kind, _) => kind,
+        }
     }
 
     /// Whether it carries along a stud and across it alike, where it carries both ways.
@@ -276,7 +304,8 @@ impl<'a> Kind<'a> {
             return Some(lead.depth + site.front.value);
         }
         let is_for_wood = self.screw.is_some() || is_for_wood(self.stock.kind);
-        if is_for_wood || site.sheet.label == Label::Assumed {
+        // How deep a fixing's hole is, its own instructions say.
+        if is_for_wood || self.stock.kind == FastenerKind::Fixing || site.sheet.label == Label::Assumed {
             return None;
         }
         let deep = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value;
@@ -297,7 +326,7 @@ impl<'a> Kind<'a> {
         if site.is_stripped(hole.place) {
             return Err(EmptyWhy::Stripped);
         }
-        let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+        let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,
             (Meets::Masonry, _) if in_concrete => index,
@@ -311,7 +340,9 @@ impl<'a> Kind<'a> {
         self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
         let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
         if in_concrete {
-            let (has, needs) = (site.to_edge(hole.place), self.diameter * CONCRETE_EDGE.value);
+            let stated = self.stock.report.as_ref().and_then(|report| report.least_edge);
+            let needs = (self.diameter * CONCRETE_EDGE.value).max(stated.unwrap_or_default());
+            let has = site.to_edge(hole.place);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
@@ -367,7 +398,8 @@ impl<'a> Kind<'a> {
                 a.stud == b.stud && too_near_in_stud(screw, true, site.face().value, across_mm, along_mm)
             }
             None => {
-                let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+                let in_concrete =
+                    matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
                 let needs = if in_concrete {
                     apart_in_concrete(self.diameter)
                 } else {

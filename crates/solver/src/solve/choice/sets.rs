@@ -128,7 +128,7 @@ impl<'a> Table<'a> {
             required,
             required_count: count,
             wanted,
-            requirable: all && asked.asks.of_fastener(kind.stock.kind, site.framing) == Required::Met,
+            requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
             hold: kind.hold.ok(),
             leading,
             all: asked.cases.to_vec(),

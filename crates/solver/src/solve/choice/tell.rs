@@ -12,11 +12,14 @@ use crate::capacity::hold::Hold;
 use crate::capacity::used::used;
 use crate::capacity::why::Why;
 use crate::job::framing::WallFraming;
+use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::ledger::Blank;
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{
-    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, LeftEmpty, Required, Verdict, Want,
+    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, InBoard, LeftEmpty, Required, Verdict, Want,
 };
+use crate::tolerance::ANCHOR_SHARE;
+use crate::units::Force;
 
 /// What is told about.
 pub(super) struct Told<'a> {
@@ -27,6 +30,8 @@ pub(super) struct Told<'a> {
     pub(super) by_hand: ByHandOf<'a>,
     /// The first case of load.
     pub(super) first_case: Option<CaseName>,
+    /// What is on the truck.
+    pub(super) stocks: &'a [FastenerStock],
 }
 
 impl Told<'_> {
@@ -34,10 +39,11 @@ impl Told<'_> {
     pub(super) fn none(&self, kinds: &[Kind<'_>], missing: Vec<Want>, empty_kit: bool) -> Fastening {
         let mut wants = self.load.wants.clone();
         add(&mut wants, self.site.wants());
-        let takes_any = self.takes_fasteners();
+        // In brick and block only what is stated of a fixing tells anything.
+        let takes_any = self.takes_fasteners() || !kinds.is_empty() || !missing.is_empty();
         if takes_any {
             add(&mut wants, missing);
-            if empty_kit || kinds.is_empty() && !wants.iter().any(is_of_fastener) {
+            if self.takes_fasteners() && empty_kit || kinds.is_empty() && !wants.iter().any(is_of_fastener) {
                 add(&mut wants, [Want::Fasteners]);
             }
         }
@@ -59,7 +65,9 @@ impl Told<'_> {
             let wanted = self.by_hand.is_wanted(&hole.id);
             LeftEmpty { hole: hole.id.clone(), subject: hole.subject.clone(), why, wanted }
         });
-        let mut fastening = Fastening { left_empty: left_empty.collect(), ..Fastening::unknown() };
+        let left_empty: Vec<LeftEmpty> = left_empty.collect();
+        let anchors = self.anchors(&left_empty);
+        let mut fastening = Fastening { left_empty, anchors, ..Fastening::unknown() };
         fastening.verdict.wanted = wants;
         fastening.verdict.required = if self.asks.names_holes() { Required::NotKnown } else { Required::Met };
         fastening
@@ -132,7 +140,28 @@ impl Told<'_> {
             let hole = self.holes.get(one.hole)?;
             Some(self.in_use(kind, hole, asked(seat)))
         });
-        Fastening { verdict, fasteners: fasteners.collect(), left_empty: self.left_empty(table, set) }
+        let left_empty = self.left_empty(table, set);
+        let anchors = self.anchors(&left_empty);
+        Fastening { verdict, fasteners: fasteners.collect(), left_empty, anchors }
+    }
+
+    /// What the first rated anchor of the kit would add at the holes over board that are left empty, by hand apart.
+    fn anchors(&self, left_empty: &[LeftEmpty]) -> Option<InBoard> {
+        let rated =
+            self.stocks.iter().filter(|stock| stock.kind == FastenerKind::Anchor && stock.count != Some(0));
+        let (stock, report) = rated
+            .filter_map(|stock| Some((stock, stock.report.as_ref()?)))
+            .find(|(_, report)| report.shear.is_some() || report.pull.is_some())?;
+        let on_board = |empty: &&LeftEmpty| empty.why == EmptyWhy::Meets(Meets::Board);
+        let holes = left_empty.iter().filter(on_board).count();
+        let most = stock.count.map_or(usize::MAX, |count| count as usize);
+        let share = |load: Force| Force::newtons(load.n() * ANCHOR_SHARE);
+        (holes > 0).then(|| InBoard {
+            stock: stock.id.clone(),
+            holes: holes.min(most),
+            shear: report.shear.map(share),
+            pull: report.pull.map(share),
+        })
     }
 
     /// A fastener of a kind in a hole.
@@ -147,7 +176,7 @@ impl Told<'_> {
             hole: hole.id.clone(),
             subject: hole.subject.clone(),
             stock: kind.stock.id.clone(),
-            kind: kind.stock.kind,
+            kind: kind.kind(),
             diameter: kind.diameter,
             length: kind.length,
             lead,
@@ -188,7 +217,7 @@ impl Told<'_> {
     /// Whether what the maker requires is met: of holes as far as they are named, of fasteners as far as words can be
     /// searched. More of the maker's words nobody but the reader can check.
     fn required_by(&self, table: &Table<'_>, set: &Set) -> Required {
-        let of_fastener = self.asks.of_fastener(table.kind.stock.kind, self.site.framing);
+        let of_fastener = self.asks.of_fastener(table.kind.kind(), self.site.framing);
         if table.has_required(set.mask) || of_fastener == Required::NotMet {
             return of_fastener;
         }
