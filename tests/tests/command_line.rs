@@ -261,7 +261,9 @@ fn piece_has_its_keys(piece: &Value) {
     let of_piece: Vec<&str> = ["id", "name", "kind"]
         .into_iter()
         .chain(sides)
-        .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "limits"])
+        .chain([
+            "plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes", "limits",
+        ])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
@@ -375,4 +377,33 @@ fn without_a_display_the_window_says_so_and_names_the_other_two_ways() {
     assert!(said.contains("strikeline: no display, so the window cannot open"), "{said}");
     assert!(said.contains("strikeline plan rooms/den.ron\n"), "{said}");
     assert!(said.contains("strikeline sheet rooms/den.ron --out FILE.svg\n"), "{said}");
+}
+
+#[test]
+fn holes_chosen_by_hand_are_told_as_text_and_as_json() {
+    let room = Room::new();
+    let demo = demos().into_iter().find(|path| path.ends_with("breakfast_room.ron")).unwrap();
+    let text = std::fs::read_to_string(demo).unwrap();
+    let before = json(&room.job("before.ron", &text), &[]);
+    let piece = &before["walls"][0]["pieces"][0];
+    let id = piece["id"].as_str().unwrap();
+    assert!(list(piece, "fasteners").iter().all(|one| one["by_hand"] == false));
+    let used: Vec<&str> = list(piece, "fasteners").iter().map(|one| one["hole"].as_str().unwrap()).collect();
+    let hole = used[0].rsplit('.').next().unwrap();
+    let by_hand = format!("holes: [(hole: \"{hole}\", wanted: empty)], cables:");
+    let path = room.job(
+        "after.ron",
+        &text.replacen("cables:", "\u{1}", 1).replace("cables:", &by_hand).replacen("\u{1}", "cables:", 1),
+    );
+    let after = json(&path, &[]);
+    let piece = after["walls"][0]["pieces"].as_array().unwrap().iter().find(|one| one["id"] == id).unwrap();
+    let left = list(piece, "left_empty").iter().find(|one| one["hole"] == used[0]).unwrap();
+    assert_eq!((&left["by_hand"], &left["wanted"]), (&Value::Bool(true), &Value::Bool(false)));
+    let said = run(&["plan", &path]);
+    assert!(said.out.contains("stays empty: your choice."), "{}", said.out);
+    // A verdict's word is a key, without a space.
+    for key in ["word", "if_probed", "as_stated"] {
+        let word = piece["verdict"][key].as_str().unwrap();
+        assert!(["holds", "short", "not_known"].contains(&word), "{word}");
+    }
 }

@@ -104,6 +104,7 @@ list! { /// A type of fastener or anchor.
     FASTENERS of FastenerKind {
         WoodScrew: "wood screw", Lag: "lag screw", StructuralScrew: "structural screw",
         SheetMetalScrew: "sheet-metal screw", ConcreteScrew: "concrete screw", Anchor: "hollow-wall anchor",
+        Fixing: "fixing in brick or block", DrywallScrew: "drywall screw",
     }
 }
 list! { /// A tool that measures or levels.

@@ -4,6 +4,7 @@
 //! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
 
 mod after_taping;
+mod by_hand;
 pub mod dimension;
 pub mod edge;
 mod extent;
@@ -20,6 +21,7 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
+pub use by_hand::{by_hand, choices, with_by_hand};
 pub use facts::{doable, fact_of, went, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;

@@ -5,6 +5,7 @@ use crate::history::History;
 use crate::solved::{Mends, Solved};
 use std::path::PathBuf;
 use std::rc::Rc;
+use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::WallOption;
@@ -101,6 +102,12 @@ impl Session {
     pub fn which_of_mine(&mut self, piece: &Id, mounts: &[Mount], is_asked: bool) -> Option<Rc<Vec<Suits>>> {
         let plan = self.plan();
         self.solved.which_of_mine(&self.job, &plan, piece, mounts, is_asked)
+    }
+
+    /// Better choices of holes than the plan's, where there are any; not while a hand is on something.
+    pub fn better_holes(&mut self, is_asked: bool) -> Rc<Vec<BetterHoles>> {
+        let plan = self.plan();
+        self.solved.better_holes(&self.job, &plan, is_asked)
     }
 
     fn shown_wall_has(&self, option: &Id) -> bool {

@@ -137,6 +137,28 @@ mod tests {
     }
 
     #[test]
+    fn a_hole_chosen_by_hand_flies_a_pennant_filled_or_open() {
+        use strikeline_solver::plan::verdict::{EmptyWhy, LeftEmpty};
+        let (job, mut plan) = sample::inches();
+        let pennants = |plan: &Plan, filled: bool| {
+            let scene = elevation(&job, plan, &Look::whole_wall(plan, 1.0 / 16.0));
+            let is_one = |item: &&crate::scene::Item| {
+                matches!(item.ink, Ink::Hole(_))
+                    && matches!(&item.kind, ItemKind::Polygon { points, filled: is, .. } if points.len() == 3 && *is == filled)
+            };
+            scene.items.iter().filter(is_one).count()
+        };
+        assert_eq!((pennants(&plan, true), pennants(&plan, false)), (0, 0));
+        let mount = plan.pieces[0].mount.as_mut().unwrap();
+        let (hole, subject) = (mount.holes[0].id.clone(), mount.holes[0].subject.clone());
+        mount.fastening.left_empty = vec![LeftEmpty { hole, subject, why: EmptyWhy::ByHand, wanted: false }];
+        assert_eq!((pennants(&plan, true), pennants(&plan, false)), (0, 1));
+        let empty = &mut plan.pieces[0].mount.as_mut().unwrap().fastening.left_empty[0];
+        (empty.why, empty.wanted) = (EmptyWhy::TooFew, true);
+        assert_eq!((pennants(&plan, true), pennants(&plan, false)), (1, 0));
+    }
+
+    #[test]
     fn no_two_texts_lie_on_each_other() {
         for per in [1.0 / 16.0, 1.0 / 24.0, 1.0 / 32.0, 1.0 / 48.0, 1.0 / 96.0] {
             let scene = sample_scene(per);

@@ -262,6 +262,15 @@ pub enum What {
     },
     /// No hole of the plate meets a stud.
     NoStudMet,
+    /// A hole that was chosen by hand takes no fastener.
+    ByHandNotMet,
+    /// A drywall screw is no structural fastener.
+    Brittle,
+    /// The fastener would reach past the stud by so much.
+    PastStud {
+        /// By how much.
+        by: Length,
+    },
     /// A stud of steel is met by metal, which a pipe is too.
     SteelByMetal,
     /// Fewer studs are met than could be.
@@ -377,6 +386,9 @@ impl What {
             Self::PlateShort { .. } => "plate_short",
             Self::PlateNotKnown { .. } => "plate_not_known",
             Self::NoStudMet => "no_stud_met",
+            Self::ByHandNotMet => "by_hand_not_met",
+            Self::Brittle => "brittle",
+            Self::PastStud { .. } => "past_stud",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",

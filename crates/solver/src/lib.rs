@@ -23,5 +23,6 @@ pub mod probing;
 pub mod limits;
 pub mod mend;
 pub mod which_of_mine;
+pub mod choosing;
 pub mod beside;
 pub mod words;

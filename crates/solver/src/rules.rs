@@ -7,6 +7,8 @@ mod access_below;
 mod behind_hole;
 mod breaking_in;
 mod brackets_off_threads;
+mod brittle;
+mod by_hand_not_met;
 mod crooked_edge;
 mod cut_opening;
 mod does_not_close;
@@ -33,6 +35,7 @@ mod other_side;
 mod over_feature;
 mod over_piece;
 mod over_rating;
+mod past_stud;
 mod pattern_outside;
 mod plane;
 mod plans_only;
@@ -83,6 +86,9 @@ const RULES: &[Rule] = &[
     plate_short::check,
     plate_not_known::check,
     no_stud_met::check,
+    past_stud::check,
+    brittle::check,
+    by_hand_not_met::check,
     steel_by_metal::check,
     more_studs_near::check,
     near_box::check,

@@ -81,6 +81,15 @@ pub fn chosen_option(wall: &Wall) -> Option<&WallOption> {
 /// the same plan on every machine.
 #[must_use]
 pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
+    worked_out(job, wall, option, None)
+}
+
+/// The same plan, but every set of holes of one piece's plate tried at every place of it: for [`crate::choosing`].
+pub(crate) fn with_exact_holes(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id) -> Plan {
+    worked_out(job, wall, option, Some(piece))
+}
+
+fn worked_out(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>) -> Plan {
     let Some(wall) = job.wall(wall) else { return empty_plan(job, wall) };
     let mut notes = Notes::default();
     let named = option.and_then(|id| wall.options.iter().find(|option| option.id == *id));
@@ -105,7 +114,7 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
     let mut framing = framing::framing(wall, &survey, level);
     let pieces = pieces::pieces(
         job,
-        Ground { wall, survey: &survey, framing: &framing, facts: &facts, level },
+        Ground { wall, survey: &survey, framing: &framing, facts: &facts, level, exact },
         &arrangement,
         &mut notes,
     );

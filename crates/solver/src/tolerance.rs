@@ -97,6 +97,10 @@ pub const SPOKEN_OF: f64 = 0.8;
 /// takes off the depth in wood is on the safe side).
 pub const WASHER_MM: f64 = 3.175;
 
+/// What share of an anchor's rating shows what it would add: a quarter (chosen; board is weaker where it is damp, cut or
+/// old, and nobody saw it). No part of a verdict.
+pub const ANCHOR_SHARE: f64 = 0.25;
+
 /// A stud's depth where nobody measured it: 2 1/2 in, the least usual of a wall (chosen; no fastener may reach past it).
 pub const LEAST_STUD_DEPTH_MM: f64 = 63.5;
 

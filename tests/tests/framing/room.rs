@@ -66,6 +66,7 @@ impl Room {
                 by: mm(1600.0),
             },
             nudge: Nudge::default(),
+            holes: Vec::new(),
             cables: Vec::new(),
         };
         let hit = |((kind, x), id): (&(HitKind, f64), u32)| Hit {

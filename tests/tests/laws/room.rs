@@ -317,6 +317,7 @@ impl Room {
                 _ => height(UprightDatum::Floor, None, self.size.2),
             },
             nudge: Nudge { right: Offset(mm(self.nudge.0)), up: Offset(mm(self.nudge.1)) },
+            holes: Vec::new(),
             cables: Vec::new(),
         }
     }

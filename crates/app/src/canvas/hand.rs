@@ -227,8 +227,7 @@ impl Canvas {
     fn open_menu(&mut self, at: Pos2, session: &mut Session, window: &Window) {
         let plan = session.plan();
         let grabbable = handles::handles(&session.job, &plan, window, session.selected.as_ref());
-        // Of a hole or an edge the whole thing: no part can be copied or taken out here.
-        let about: Option<Subject> = grab(at, &grabbable).map(|taken| taken.handle.id.whole());
+        let about: Option<Subject> = grab(at, &grabbable).map(handles::selects);
         if about.is_some() {
             session.selected.clone_from(&about);
         }

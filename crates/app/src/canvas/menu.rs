@@ -3,6 +3,7 @@
 mod kinds;
 
 use crate::moves::things::{copied, with_new, without};
+use crate::moves::{by_hand, choices, with_by_hand};
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{ViewState, Window};
@@ -25,6 +26,8 @@ pub(super) struct Menu {
     in_wall: Point,
     /// What is there.
     about: Option<Subject>,
+    /// The hole of a plate that is there.
+    hole: Option<Subject>,
     /// The list of kinds that was opened.
     kinds: Option<Kinds>,
     is_new: bool,
@@ -34,7 +37,10 @@ impl Menu {
     /// Opens it.
     #[must_use]
     pub(super) fn open(at: Pos2, in_wall: Point, about: Option<Subject>) -> Self {
-        Self { at, in_wall, about, kinds: None, is_new: true }
+        let hole = about.clone().filter(|about| about.part.is_some());
+        // Of a hole or an edge the whole thing: no part can be copied or taken out here.
+        let about = about.map(|about| about.id.whole());
+        Self { at, in_wall, about, hole, kinds: None, is_new: true }
     }
 
     /// Shows it. Whether it stays open.
@@ -80,6 +86,21 @@ impl Menu {
     ) -> bool {
         let plan = session.plan();
         let mut is_done = false;
+        let choices = self.hole.as_ref().map(|hole| choices(&session.job, &plan, hole)).unwrap_or_default();
+        if let Some(hole) = self.hole.clone().filter(|_| !choices.is_empty()) {
+            ui.add(
+                egui::Label::new(RichText::new(words::capital(&words::thing(&plan, &hole))).strong())
+                    .truncate(),
+            );
+            let held = by_hand(&session.job, &plan, &hole);
+            for (wanted, name) in choices {
+                if chosen(ui, &name, held == wanted) {
+                    session.job = with_by_hand(&session.job, &plan, &hole, wanted);
+                    is_done = true;
+                }
+            }
+            ui.separator();
+        }
         if let Some(about) = self.about.clone() {
             ui.add(egui::Label::new(RichText::new(words::thing(&plan, &about)).strong()).truncate());
             if entry(ui, "Copy") {
@@ -129,6 +150,12 @@ impl Menu {
         });
         is_done
     }
+}
+
+/// An entry that may hold now.
+fn chosen(ui: &mut Ui, text: &str, holds: bool) -> bool {
+    let button = Button::selectable(holds, text).min_size(vec2(WIDTH, theme::TOUCH));
+    ui.add(button).clicked()
 }
 
 /// An entry as high as a fingertip.

@@ -3,6 +3,7 @@
 mod fastening;
 
 use serde_json::{Map, Value, json};
+use strikeline_solver::choosing::better_holes;
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
@@ -159,7 +160,9 @@ fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
         piece.mount.as_ref().map_or(Value::Null, |mount| Value::Object(sides(mount.plate))),
     );
     object.insert("holes".into(), holes.collect());
-    object.extend(fastening::keys(plan, piece.mount.as_ref().map(|mount| &mount.fastening)));
+    let better = better_holes(job, plan, &piece.id);
+    let fastening = piece.mount.as_ref().map(|mount| &mount.fastening);
+    object.extend(fastening::keys(plan, fastening, better.as_ref()));
     object.insert("limits".into(), fastening::limits(job, plan, &piece.id));
     Value::Object(object)
 }

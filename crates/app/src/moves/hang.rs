@@ -38,6 +38,7 @@ pub fn with_hung(job: &Job, plan: &Plan, piece: &Id) -> Job {
         across,
         upright,
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     if after.wall(&plan.wall).is_some_and(|wall| wall.options.is_empty()) {
@@ -65,6 +66,10 @@ pub fn with_mount(job: &Job, plan: &Plan, piece: &Id, mount: &Id) -> Job {
     if let Some(piece) = plan.pieces.iter().find(|shown| shown.id == *piece)
         && let Some(hanging) = hanging_mut(&mut after, plan, piece)
     {
+        if hanging.mount.as_ref() != Some(mount) {
+            // What was chosen by hand is of the other mount's holes.
+            hanging.holes.clear();
+        }
         hanging.mount = Some(mount.clone());
         hanging.hung_on = None;
     }

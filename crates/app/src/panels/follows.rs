@@ -78,6 +78,11 @@ impl List<'_> {
         })
     }
 
+    /// Whether a subject itself is selected.
+    pub(super) fn is_selected(&self, subject: &Subject) -> bool {
+        self.selected.as_ref() == Some(subject)
+    }
+
     /// Whether a mark is that which is selected: itself, one at the selected hole, or a line of the selected piece's
     /// plate, which says where the piece is.
     fn is_mark(&self, mark: &Mark) -> bool {

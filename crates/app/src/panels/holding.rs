@@ -5,6 +5,7 @@ use super::edit::fold;
 use super::follows::List;
 use super::measured::section;
 use crate::command::{Command, Pane, Queue};
+use crate::moves;
 use crate::session::Session;
 use crate::theme;
 use crate::widgets::row::Row;
@@ -12,7 +13,9 @@ use crate::widgets::unbroken::unbroken;
 use egui::{Button, Id, Label, RichText, Ui, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::choosing;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::subject::Subject;
 use strikeline_solver::words;
 
 /// What asks which of one's own mounts suit the place.
@@ -34,6 +37,7 @@ pub(super) fn holding(
     }
     let limits = session.limits(is_resting);
     section(ui, "Fasteners");
+    let offers = session.better_holes(!is_touched);
     for (piece, fastening) in &mounted {
         if mounted.len() > 1 {
             ui.label(words::capital(&words::thing(plan, &piece.id.whole())));
@@ -60,6 +64,13 @@ pub(super) fn holding(
         if let Some(text) = reach.and_then(|(_, limits)| words::limits(plan, piece, limits)) {
             ui.add(Label::new(unbroken(&text)).wrap());
         }
+        if let Some(better) = offers.iter().find(|better| better.piece == piece.id) {
+            ui.add(Label::new(unbroken(&words::better_holes(better))).wrap());
+            let button = Button::new("Take this choice").min_size(vec2(0.0, theme::TOUCH + 6.0));
+            if ui.add(button).clicked() {
+                session.job = choosing::taken(&session.job, plan, better);
+            }
+        }
         if !rests.is_empty() {
             let label = format!("Rests on {} chosen values", rests.len());
             fold(ui, (piece.id.as_str(), "rests on"), &label, false, |ui| {
@@ -73,6 +84,7 @@ pub(super) fn holding(
             let is_selected = list.is_about(&fastener.subject);
             let row = Row { title: &title, colour: None, text: "", is_selected };
             list.row(ui, Id::unique(("fastener", fastener.subject.to_string())), &fastener.subject, row);
+            by_hand(ui, list, session, plan, &fastener.subject);
         }
         for empty in &fastening.left_empty {
             let title = words::left_empty(plan, empty);
@@ -80,9 +92,27 @@ pub(super) fn holding(
             let colour = Some(theme::quiet(ui.theme()));
             let row = Row { title: &title, colour, text: "", is_selected };
             list.row(ui, Id::unique(("left empty", empty.subject.to_string())), &empty.subject, row);
+            by_hand(ui, list, session, plan, &empty.subject);
         }
     }
     if ui.add(Button::new(MINE).min_size(vec2(0.0, theme::TAKEN))).clicked() {
         queue.push(Command::Show(Pane::Mine));
     }
+}
+
+/// Under the row of the selected hole: what a hand can choose of it. What holds now is pressed in.
+fn by_hand(ui: &mut Ui, list: &List<'_>, session: &mut Session, plan: &Plan, hole: &Subject) {
+    if !list.is_selected(hole) {
+        return;
+    }
+    let held = moves::by_hand(&session.job, plan, hole);
+    ui.horizontal_wrapped(|ui| {
+        for (wanted, name) in moves::choices(&session.job, plan, hole) {
+            let button = Button::selectable(held == wanted, unbroken(&name));
+            let button = button.frame_when_inactive(true).min_size(vec2(0.0, theme::TOUCH + 6.0));
+            if ui.add(button).clicked() && held != wanted {
+                session.job = moves::with_by_hand(&session.job, plan, hole, wanted);
+            }
+        }
+    });
 }

@@ -12,7 +12,9 @@ use crate::widgets::pick::menu;
 use crate::widgets::row::{Row, row};
 use egui::{Align, Id, Key, ScrollArea, Ui};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, MeasureKind};
+use strikeline_solver::job::kit::{
+    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, MeasureKind,
+};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id as JobId;
 use strikeline_solver::words;
@@ -187,6 +189,10 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
         let (title, text) = (names.fastener(one), how_many(one.count));
         list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::fastener(ui, around, one));
     }
+    for one in &mut kit.bits {
+        let title = names.bit(one);
+        list.entry(ui, &one.id.clone(), &title, "", |ui, around| edit::drill_bit(ui, around, one));
+    }
     for one in &mut kit.cables {
         let title = one.name.as_deref().map_or_else(|| "Cable".to_owned(), titled);
         list.entry(ui, &one.id.clone(), &title, &how_many(one.count), |ui, around| {
@@ -204,7 +210,11 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
         list.entry(ui, &one.id.clone(), &title, "", |ui, around| edit::measure(ui, around, one));
     }
     let id = JobId::default();
-    match menu(ui, "Add to the truck\u{2026}", &["fastener", "cable", "box or bracket", "measure"]) {
+    match menu(
+        ui,
+        "Add to the truck\u{2026}",
+        &["fastener", "cable", "box or bracket", "drill bit", "measure"],
+    ) {
         Some(0) => kit.fasteners.push(FastenerStock {
             id,
             kind: FastenerKind::WoodScrew,
@@ -213,12 +223,14 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             head: None,
             washer: None,
             count: None,
+            to_standard: None,
             report: None,
         }),
         Some(1) => kit.cables.push(CableStock { id, name: None, length: None, count: None }),
         Some(2) => {
             kit.boxes.push(BoxStock { id, name: None, width: None, height: None, depth: None, count: None });
         }
+        Some(3) => kit.bits.push(DrillBit { id, diameter: None, length: None }),
         Some(_) => kit.measures.push(Measure { id, kind: MeasureKind::Tape, doubt: None }),
         None => {}
     }

@@ -5,6 +5,8 @@ use crate::pen::{Pen, turned};
 use crate::symbol;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::piece::{MountedPlan, PiecePlan};
+use strikeline_solver::plan::verdict::{EmptyWhy, Fastening};
+use strikeline_solver::subject::Id;
 
 /// Draws a piece and what it hangs on.
 pub(super) fn hung(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan) {
@@ -18,6 +20,17 @@ pub(super) fn hung(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan) {
     }
     pen.take(piece.id.whole(), piece.assumed);
     symbol::display::piece(pen, piece.kind, piece.outline, piece.frame);
+}
+
+/// Whether a hole was chosen by hand to be used, or to stay empty; `None` where the plan decided.
+fn by_hand(fastening: &Fastening, hole: &Id) -> Option<bool> {
+    let used = fastening.fasteners.iter().any(|one| one.hole == *hole && one.by_hand);
+    let empty = fastening.left_empty.iter().find(|one| one.hole == *hole);
+    match empty {
+        Some(empty) if empty.wanted => Some(true),
+        Some(empty) if empty.why == EmptyWhy::ByHand => Some(false),
+        _ => used.then_some(true),
+    }
 }
 
 fn mount(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan, mounted: &MountedPlan) {
@@ -51,6 +64,9 @@ fn mount(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan, mounted: &MountedPlan)
         symbol::hole::hole(pen, at, diameter, hole.meets);
         if mounted.fastening.fasteners.iter().any(|fastener| fastener.hole == hole.id) {
             symbol::hole::in_use(pen, at, diameter, hole.meets);
+        }
+        if let Some(is_used) = by_hand(&mounted.fastening, &hole.id) {
+            symbol::hole::by_hand(pen, at, diameter, hole.meets, is_used);
         }
     }
 }

@@ -50,6 +50,27 @@ pub(crate) fn in_use(pen: &mut Pen<'_>, at: PaperPoint, diameter: Option<Length>
     pen.outline(Ink::Hole(meets), &head);
 }
 
+/// Flags a hole that was chosen by hand: a pennant on a staff, filled for one to be used, open for one to stay empty.
+pub(crate) fn by_hand(
+    pen: &mut Pen<'_>,
+    at: PaperPoint,
+    diameter: Option<Length>,
+    meets: Meets,
+    is_used: bool,
+) {
+    let radius = diameter.map_or(0.0, |diameter| pen.scale.paper_mm(diameter) / 2.0).max(LEAST_RADIUS_MM);
+    let ink = Ink::Hole(meets);
+    // From the ring's upper right corner, so that neither the hole nor its ring is covered.
+    let (foot, top) = (at.moved(radius, -radius * 1.7), at.moved(radius, -radius * 4.4));
+    pen.line(ink, foot, top);
+    let pennant = [top, top.moved(radius * 1.8, radius * 0.7), top.moved(0.0, radius * 1.4)];
+    if is_used {
+        pen.shape(ink, &pennant);
+    } else {
+        pen.outline(ink, &pennant);
+    }
+}
+
 /// The left half of a disc, as an outline.
 fn half_disc(at: PaperPoint, radius: f64) -> Vec<PaperPoint> {
     // Half-circle in steps of 22.5 degrees, from the top over the left to the bottom.

@@ -88,6 +88,8 @@ pub enum Why {
     NoLever,
     /// No fastener is used.
     NoFastener,
+    /// Fasteners of more than one type: the method supposes that all are as stiff.
+    Mixed,
     /// An arm or a pull-down on steel studs: no published value.
     ArmOnSteel,
     /// A row of fasteners that is not screwed to two studs, on steel.

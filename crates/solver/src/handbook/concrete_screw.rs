@@ -42,3 +42,9 @@ pub const MOST_GAP_IN: Row<f64> = Row::chosen(
 
 /// The strength of concrete that nobody measured, psi: the lowest of the table.
 pub const UNMEASURED_PSI: Row<f64> = Row::chosen(2500.0, "the lowest strength of the table");
+
+/// How much deeper than the screw its hole is drilled, inches.
+pub const DUST_IN: Row<f64> = Row::chosen(
+    0.25,
+    "room for the dust at the hole's end; the fastener's own instructions go before it where they ask for more",
+);

@@ -52,3 +52,10 @@ pub const CELLS: [SteelCell; 10] = [
 /// apart: tests found less, much less where the load pries, and their numbers were not read.
 pub const SHEAR_THROUGH_BOARD: Row<f64> =
     Row::chosen(0.5, "a hospital office's paper of 2010 on screws through board found less; half is taken");
+
+/// How far a screw has to come out behind a steel flange, inches.
+pub const THROUGH_STEEL_IN: Row<f64> = Row::chosen(
+    0.25,
+    "three whole threads of twelve to the inch behind the sheet, the coarsest that is usual; a screw that ends in the \
+     sheet holds by its tip",
+);

@@ -21,6 +21,9 @@ impl Job {
         for fastener in &mut self.kit.fasteners {
             see("fastener", &mut fastener.id);
         }
+        for bit in &mut self.kit.bits {
+            see("bit", &mut bit.id);
+        }
         for cable in &mut self.kit.cables {
             see("cable", &mut cable.id);
         }

@@ -1,7 +1,7 @@
-//! What is on the truck: fasteners, anchors, cables, boxes, levels and measures.
+//! What is on the truck: fasteners, anchors, drill bits, cables, boxes, levels and measures.
 
 use crate::subject::Id;
-use crate::units::{ForcePerLength, Length, Ratio, Stress};
+use crate::units::{Force, ForcePerLength, Length, Ratio, Stress};
 use serde::{Deserialize, Serialize};
 
 /// What is on the truck.
@@ -11,6 +11,9 @@ pub struct Kit {
     /// Fasteners, by type and size.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub fasteners: Vec<FastenerStock>,
+    /// Drill bits.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub bits: Vec<DrillBit>,
     /// Cables, by stocked length.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cables: Vec<CableStock>,
@@ -46,6 +49,10 @@ pub struct FastenerStock {
     /// How many there are.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub count: Option<u32>,
+    /// Of a lag screw, whether it has a hex head and a coarse thread to a smooth shank, made to B18.2.1. If not, it is a
+    /// structural screw.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub to_standard: Option<bool>,
     /// What its maker says it can carry.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub report: Option<Report>,
@@ -83,6 +90,18 @@ pub struct Report {
     /// The least distance to an edge.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub least_edge: Option<Length>,
+    /// Of an anchor or a fixing, the load that its maker recommends or rates it for, in shear.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shear: Option<Force>,
+    /// The same pulled straight out; or what a pull test on this wall withstood, made as a licensed tester has it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pull: Option<Force>,
+    /// What these loads are for, in the document's own words, such as "solid brick".
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub base: Option<String>,
+    /// Whether the pull is from a test on this wall. It proves one hole, not the group.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tested: Option<bool>,
 }
 
 /// A type of fastener or anchor.
@@ -101,6 +120,25 @@ pub enum FastenerKind {
     ConcreteScrew,
     /// A hollow-wall anchor: never counted in a verdict.
     Anchor,
+    /// A fixing in brick or block: by what is stated of it, so never the ground of a verdict.
+    Fixing,
+    /// A hardened drywall screw: refused, since it is brittle.
+    DrywallScrew,
+}
+
+/// A drill bit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct DrillBit {
+    /// Its id.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// Its diameter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub diameter: Option<Length>,
+    /// How deep it drills, from its tip to the chuck.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length: Option<Length>,
 }
 
 /// One stocked length of cable.

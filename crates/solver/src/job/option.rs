@@ -45,9 +45,49 @@ pub struct Hanging {
     /// How far it is moved from there.
     #[serde(default, skip_serializing_if = "super::is_default")]
     pub nudge: Nudge,
+    /// What was chosen by hand of its mount's holes; of a hole not named here the plan decides.
+    #[serde(default, skip_serializing_if = "Vec::is_empty", deserialize_with = "each_once")]
+    pub holes: Vec<ByHand>,
     /// Which of its ports are used, and where their cables should end.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cables: Vec<CableWish>,
+}
+
+/// What was chosen by hand of a hole.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ByHand {
+    /// The hole or slot of the mount's plate.
+    pub hole: Id,
+    /// What is wanted of it.
+    pub wanted: Wanted,
+    /// Of a slot, how far from its middle the fastener stands: to the right, in an upright slot up. Farther than its
+    /// end is at its end; where not given it is the plan's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub along: Option<Offset>,
+}
+
+/// What is wanted of a hole by hand.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Wanted {
+    /// No fastener, whatever it meets.
+    Empty,
+    /// A fastener, whichever suits.
+    Used,
+    /// This fastener of the kit.
+    UsedWith(Id),
+}
+
+/// Two choices for one hole are refused: nobody can tell which was meant.
+fn each_once<'de, D: serde::Deserializer<'de>>(from: D) -> Result<Vec<ByHand>, D::Error> {
+    let all = Vec::<ByHand>::deserialize(from)?;
+    for (index, one) in all.iter().enumerate() {
+        if all.iter().take(index).any(|earlier| earlier.hole == one.hole) {
+            return Err(serde::de::Error::custom(format!("{} is chosen by hand twice", one.hole)));
+        }
+    }
+    Ok(all)
 }
 
 /// How far a piece is moved from where its rules put it.

@@ -1,5 +1,6 @@
 //! What a job may set, with what holds where it does not. Each default is *chosen*, with its reason.
 
+use crate::tolerance::MOST_RESERVE;
 use crate::units::{Force, Length, Ratio};
 use serde::{Deserialize, Serialize};
 
@@ -25,6 +26,9 @@ pub struct Settings {
     /// The chance of solid wood from which a fastener counts as met.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub chance: Option<Ratio>,
+    /// Up to which reserve beyond the need more fasteners are worth their holes: 100 % is twice the need.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reserve: Option<Ratio>,
 }
 
 impl Settings {
@@ -62,5 +66,11 @@ impl Settings {
     #[must_use]
     pub fn chance(&self) -> Ratio {
         self.chance.unwrap_or(Ratio::bare(0.95))
+    }
+
+    /// 100 % unless set: up to twice the need (chosen: more buys nothing that can be told).
+    #[must_use]
+    pub fn reserve(&self) -> Ratio {
+        self.reserve.unwrap_or(Ratio::bare(MOST_RESERVE))
     }
 }

@@ -18,6 +18,21 @@ pub struct Fastening {
     pub fasteners: Vec<FastenerPlan>,
     /// The holes left empty, in the order of the plate.
     pub left_empty: Vec<LeftEmpty>,
+    /// What anchors in board would add; no part of the verdict.
+    pub anchors: Option<InBoard>,
+}
+
+/// What anchors in board would add by their maker's rating, at a quarter.
+#[derive(Clone, Debug, PartialEq)]
+pub struct InBoard {
+    /// Which anchor of the kit.
+    pub stock: Id,
+    /// At how many holes.
+    pub holes: usize,
+    /// Shear of each; `None` where it is not rated.
+    pub shear: Option<Force>,
+    /// Pull of each; `None` where it is not rated.
+    pub pull: Option<Force>,
 }
 
 /// Whether a plate holds. Of several cases the worst: short before not known before holds.
@@ -96,6 +111,10 @@ pub enum Rest {
     Head(Angle),
     /// That the screw is a lag to its standard.
     LagMade,
+    /// What the maker of a fixing recommends for its base: stated.
+    MakersLoad,
+    /// A pull test on this wall: stated, and of one hole.
+    PullTest,
     /// The strength of concrete that nobody measured.
     Concrete(Stress),
     /// How far fasteners in concrete stand from edges and one another, in diameters.
@@ -172,12 +191,27 @@ pub struct FastenerPlan {
     pub diameter: Length,
     /// Its length under the head.
     pub length: Length,
-    /// The bit of its lead hole, of those that any set has; `None` where no rule tells.
+    /// The bit of its lead hole; `None` where no rule tells.
     pub lead: Option<Length>,
-    /// How deep the lead hole is from the wall's face, tip included; `None` where that is not known.
+    /// Where that bit is from.
+    pub bit: BitFrom,
+    /// How deep its hole is from the wall's face, tip included, for the bit's stop; `None` where that is not known.
     pub depth: Option<Length>,
+    /// Whether it was chosen by hand that this hole is used.
+    pub by_hand: bool,
     /// What its worst case asks of it, and how much is used; `None` where that is not known.
     pub asked: Option<FastenerAsked>,
+}
+
+/// Where a lead hole's bit is from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum BitFrom {
+    /// No bits are told: one that any set has.
+    UsualSet,
+    /// A bit of the kit.
+    Kit(Id),
+    /// Bits are told, and none of them fits: one that any set has, to be brought.
+    NotInKit,
 }
 
 /// What the worst case of a fastener asks of it.
@@ -200,6 +234,8 @@ pub struct LeftEmpty {
     pub subject: Subject,
     /// Why.
     pub why: EmptyWhy,
+    /// Whether it was chosen by hand that it is used: that choice is then not met.
+    pub wanted: bool,
 }
 
 /// Why a hole is left empty.
@@ -221,6 +257,14 @@ pub enum EmptyWhy {
     NoFastener,
     /// The plate holds no worse without it.
     NotNeeded,
+    /// It was chosen by hand that it stays empty.
+    ByHand,
+    /// It was chosen by hand for a fastener that is not made for this wall, or of which too little is measured.
+    OnlyWith(Id),
+    /// Fasteners of more than one type were chosen by hand: the plan adds none of its own.
+    Mixed,
+    /// The kit has too few of the fastener.
+    TooFew,
 }
 
 impl Fastening {
@@ -241,6 +285,7 @@ impl Fastening {
             },
             fasteners: Vec::new(),
             left_empty: Vec::new(),
+            anchors: None,
         }
     }
 }

@@ -246,6 +246,7 @@ fn wall() -> Wall {
             by: mm(1500.0),
         },
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     Wall {

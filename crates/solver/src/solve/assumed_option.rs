@@ -30,6 +30,7 @@ pub fn assumed_option(job: &Job, wall: &Id) -> WallOption {
         across,
         upright,
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     WallOption { hangings: vec![hanging], ..WallOption::default() }

@@ -3,6 +3,9 @@
 //! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
 //! nothing is there to choose from, the place that meets most studs.
 
+mod asks;
+mod by_hand;
+mod exact;
 mod fixed;
 mod kind;
 mod rank;
@@ -15,14 +18,17 @@ use super::load::Load;
 use crate::capacity::case::Case;
 use crate::capacity::seat::Edges;
 use crate::geometry::{Frame, Point, Rect};
-use crate::job::kit::FastenerStock;
+use crate::job::kit::Kit;
 use crate::job::mount::Mount;
+use crate::job::option::ByHand;
 use crate::job::plate::Plate;
 use crate::plan::piece::{HolePlan, Wish};
 use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
+use asks::Asks;
+use by_hand::ByHandOf;
 pub(super) use fixed::Fixed;
 use kind::{Kind, kinds};
 use rank::Rank;
@@ -53,7 +59,11 @@ pub(super) struct Candidates<'a> {
     pub(super) plate_assumed: bool,
     pub(super) load: &'a Load,
     /// What is on the truck.
-    pub(super) stocks: &'a [FastenerStock],
+    pub(super) kit: &'a Kit,
+    /// What was chosen by hand, of holes and fasteners that are there.
+    pub(super) by_hand: &'a [ByHand],
+    /// Up to which reserve another fastener is worth its hole.
+    pub(super) most_reserve: f64,
     /// How far right of the plate's middle the piece is, where what was done settles that.
     pub(super) held: Option<Length>,
 }
@@ -67,7 +77,8 @@ impl Candidates<'_> {
     }
 
     fn holes(&self, offset: Length) -> Vec<HolePlan> {
-        holes(&self.ground, self.piece, self.plate, self.frame(offset))
+        let along = |slot: &Id| ByHandOf(self.by_hand).along(slot);
+        holes(&self.ground, self.piece, self.plate, self.frame(offset), &along)
     }
 
     /// Every offset that puts a hole, or a slot's middle or end, on a stud's centre, within `reach` of none.
@@ -76,7 +87,9 @@ impl Candidates<'_> {
         let slots = self.plate.slots.iter().flat_map(|slot| {
             let half = if slot.upright { Length::default() } else { slot.travel / 2.0 };
             let middle = slot.right.length();
-            [middle - half, middle, middle + half].map(|right| Point::new(right, -slot.down))
+            let along = ByHandOf(self.by_hand).along(&slot.id).filter(|_| !slot.upright);
+            let along = middle + along.map_or(Length::default(), |along| along.min(half).max(-half));
+            [middle - half, middle, middle + half, along].map(|right| Point::new(right, -slot.down))
         });
         let mut offsets: Vec<Length> = Vec::new();
         for in_plate in round.chain(slots) {
@@ -113,12 +126,33 @@ impl Candidates<'_> {
     /// The best place and the best fasteners there.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
-        let places: Vec<Place> =
+        let mut places: Vec<Place> =
             self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
         let middle = places.first().map_or(Length::default(), |place| place.offset);
-        let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(middle));
-        let (kinds, missing) = kinds(&site, self.stocks);
-        let picked = self.pick(&site, &kinds, &places);
+        let site = Site::of(
+            self.ground,
+            &self.mount.id,
+            self.plate,
+            self.plate_assumed,
+            &self.kit.bits,
+            self.middle(middle),
+        );
+        let by_hand = ByHandOf(self.by_hand);
+        let chosen_types = by_hand.stocks();
+        let (mut found, mut missing) = kinds(&site, &self.kit.fasteners, &chosen_types);
+        if found.is_empty() && !chosen_types.is_empty() {
+            let (others, more) = kinds(&site, &self.kit.fasteners, &[]);
+            (found, missing) = (others, missing.into_iter().chain(more).collect());
+        } else if chosen_types.len() > 1 && found.len() > 1 {
+            return self.mixed(&site, &found, places);
+        }
+        let kinds = found;
+        let mut picked = self.pick(&site, &kinds, &places);
+        if self.ground.exact == Some(self.piece)
+            && let Some(first) = &picked
+        {
+            picked = self.exact(&site, &kinds, &mut places, first).or(picked);
+        }
         let at = picked.as_ref().map_or_else(|| most_studs(&places), |picked| picked.place);
         let Some(place) = places.into_iter().nth(at) else {
             // There is always the place of rest.
@@ -127,6 +161,43 @@ impl Candidates<'_> {
         let fastening = self.tell(&site, &kinds, missing, &place, picked.as_ref());
         let wish = self.wish(studs(&place.holes), least, most);
         Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+    }
+
+    /// Where fasteners of more than one type were chosen by hand: at the place where most of them can be put in.
+    fn mixed(&self, site: &Site<'_>, kinds: &[Kind<'_>], places: Vec<Place>) -> Chosen {
+        let (least, most) = self.mount.offsets();
+        let asks = Asks::of(self.mount.required.as_ref());
+        let go_in = |place: &Place| {
+            self.told(site, &asks, place)
+                .in_mixed(kinds, &place.holes)
+                .iter()
+                .filter(|goes| goes.is_ok())
+                .count()
+        };
+        let mut best: Option<(usize, Place)> = None;
+        for place in places {
+            let count = go_in(&place);
+            if best.as_ref().is_none_or(|(most, _)| count > *most) {
+                best = Some((count, place));
+            }
+        }
+        let Some((_, place)) = best else { return self.nowhere() };
+        let fastening = self.told(site, &asks, &place).mixed(kinds);
+        let wish = self.wish(studs(&place.holes), least, most);
+        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+    }
+
+    fn told<'t>(&'t self, site: &'t Site<'t>, asks: &'t Asks<'t>, place: &'t Place) -> tell::Told<'t> {
+        let cases = self.load.cases(place.offset).unwrap_or_default();
+        tell::Told {
+            site,
+            load: self.load,
+            holes: &place.holes,
+            asks,
+            by_hand: ByHandOf(self.by_hand),
+            first_case: cases.first().map(|case| case.name),
+            stocks: &self.kit.fasteners,
+        }
     }
 
     fn nowhere(&self) -> Chosen {
@@ -147,8 +218,19 @@ impl Candidates<'_> {
 
     /// The fasteners of one kind at one place, ready to be weighed.
     fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place, cases: &[Case]) -> Table<'k> {
-        let required = self.mount.required.as_ref();
-        let says = required.and_then(|required| required.fasteners.as_deref()).unwrap_or_default();
+        self.table_with(site, kind, place, &[], cases)
+    }
+
+    /// The same with slots' other positions, each by the slot's place in the plate's list.
+    fn table_with<'k>(
+        &self,
+        site: &Site<'_>,
+        kind: &'k Kind<'k>,
+        place: &Place,
+        variants: &[(usize, HolePlan)],
+        cases: &[Case],
+    ) -> Table<'k> {
+        let asks = Asks::of(self.mount.required.as_ref());
         let asked = Asked {
             cases,
             edges: Edges {
@@ -159,10 +241,11 @@ impl Candidates<'_> {
             },
             weight_x_mm: self.load.weight_x_mm(place.offset),
             swings_out: self.load.swings_out,
-            required: required.map(|required| required.holes.as_slice()).unwrap_or_default(),
-            lags_only: asks_for_lags(says),
+            asks: &asks,
+            by_hand: ByHandOf(self.by_hand),
+            most_reserve: self.most_reserve,
         };
-        Table::of(site, kind, &place.holes, &asked)
+        Table::of(site, kind, &place.holes, variants, &asked)
     }
 
     /// The best kind and set; `None` where no hole takes any fastener, or what hangs makes no sense.
@@ -207,13 +290,13 @@ impl Candidates<'_> {
         place: &Place,
         picked: Option<&Picked>,
     ) -> Fastening {
-        let told =
-            tell::Told { site, load: self.load, holes: &place.holes, required: self.mount.required.as_ref() };
+        let asks = Asks::of(self.mount.required.as_ref());
+        let told = self.told(site, &asks, place);
         let cases = self.load.cases(place.offset).unwrap_or_default();
         let chosen = picked.and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
         match chosen {
             Some((kind, set)) => told.chosen(&self.table(site, kind, place, &cases), set),
-            None => told.none(kinds, missing, self.stocks.is_empty()),
+            None => told.none(kinds, missing, self.kit.fasteners.is_empty()),
         }
     }
 
@@ -257,11 +340,6 @@ struct Picked {
     place: usize,
     kind: usize,
     set: Set,
-}
-
-/// Whether a maker's words ask for lag screws (the safer reading: whatever they say of them).
-fn asks_for_lags(says: &str) -> bool {
-    says.to_lowercase().split(|c: char| !c.is_alphanumeric()).any(|word| word == "lag" || word == "lags")
 }
 
 /// The place that meets most studs, then in solid wood most surely; of equals the first.

@@ -4,7 +4,7 @@ use crate::geometry::{Frame, Point};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hit::HitKind;
-use crate::job::plate::Plate;
+use crate::job::plate::{Plate, PlateSlot};
 use crate::job::wall::Wall;
 use crate::plan::fact::PlacedFact;
 use crate::plan::framing::{Framing, Known};
@@ -24,39 +24,63 @@ pub(super) struct Ground<'a> {
     pub(super) facts: &'a [PlacedFact],
     /// The chance of solid wood from which a fastener counts as met.
     pub(super) level: f64,
+    /// The piece of which every set of holes is to be tried at every place.
+    pub(super) exact: Option<&'a Id>,
 }
 
-/// What each hole meets with the plate at `frame`: round holes, then slots, in the order of the job.
-pub(super) fn holes(ground: &Ground<'_>, piece: &Id, plate: &Plate, frame: Frame) -> Vec<HolePlan> {
-    let plan = |id: &Id, in_plate: Point, radius: Length| {
-        let place = frame.to_wall(in_plate.x, in_plate.y);
-        let (meets, stud, hidden) = ground.meets(place, radius);
-        // Whatever the odds: nothing is fastened where a probe met no wood.
-        let is_empty = meets == Meets::Stud && ground.is_empty(place, Length::millimetres(EDGE_NEED_MM));
-        let (meets, stud) = if is_empty { (Meets::Board, None) } else { (meets, stud) };
-        let chance = if is_empty { Some(0.0) } else { ground.chance(place) };
-        let met = stud.is_some_and(|stud| ground.is_met(stud, place, chance));
-        let subject = piece.part(id.as_str());
-        HolePlan { id: id.clone(), subject, place, in_plate, meets, stud, hidden, chance, met }
-    };
-    let radius = |diameter: Option<Length>| diameter.unwrap_or_default() / 2.0;
-    let round = plate
-        .holes
-        .iter()
-        .map(|hole| plan(&hole.id, Point::new(hole.right.length(), -hole.down), radius(hole.diameter)));
+/// What each hole meets with the plate at `frame`: round holes, then slots, in the order of the job. A slot of which
+/// `along` tells has its fastener there, any other where it meets a stud best.
+pub(super) fn holes(
+    ground: &Ground<'_>,
+    piece: &Id,
+    plate: &Plate,
+    frame: Frame,
+    along: &dyn Fn(&Id) -> Option<Length>,
+) -> Vec<HolePlan> {
+    let round = plate.holes.iter().map(|hole| {
+        let in_plate = Point::new(hole.right.length(), -hole.down);
+        ground.hole(piece, &hole.id, frame, in_plate, hole.diameter)
+    });
     let slots = plate.slots.iter().map(|slot| {
         let middle = Point::new(slot.right.length(), -slot.down);
-        let shift = if slot.upright {
-            Length::default()
-        } else {
-            ground.toward_stud(frame, middle, slot.travel / 2.0)
+        let half = slot.travel / 2.0;
+        let shift = match along(&slot.id) {
+            Some(along) => along.min(half).max(-half),
+            None if slot.upright => Length::default(),
+            None => ground.toward_stud(frame, middle, half),
         };
-        plan(&slot.id, Point::new(middle.x + shift, middle.y), radius(slot.width))
+        ground.hole(piece, &slot.id, frame, in_slot(slot, shift), slot.width)
     });
     round.chain(slots).collect()
 }
 
+/// A place in a slot, so far along it from its middle.
+pub(super) fn in_slot(slot: &PlateSlot, along: Length) -> Point {
+    let middle = Point::new(slot.right.length(), -slot.down);
+    if slot.upright { Point::new(middle.x, middle.y + along) } else { Point::new(middle.x + along, middle.y) }
+}
+
 impl Ground<'_> {
+    /// What a hole meets at its place in a plate.
+    pub(super) fn hole(
+        &self,
+        piece: &Id,
+        id: &Id,
+        frame: Frame,
+        in_plate: Point,
+        width: Option<Length>,
+    ) -> HolePlan {
+        let place = frame.to_wall(in_plate.x, in_plate.y);
+        let (meets, stud, hidden) = self.meets(place, width.unwrap_or_default() / 2.0);
+        // Whatever the odds: nothing is fastened where a probe met no wood.
+        let is_empty = meets == Meets::Stud && self.is_empty(place, Length::millimetres(EDGE_NEED_MM));
+        let (meets, stud) = if is_empty { (Meets::Board, None) } else { (meets, stud) };
+        let chance = if is_empty { Some(0.0) } else { self.chance(place) };
+        let met = stud.is_some_and(|stud| self.is_met(stud, place, chance));
+        let subject = piece.part(id.as_str());
+        HolePlan { id: id.clone(), subject, place, in_plate, meets, stud, hidden, chance, met }
+    }
+
     /// How far along a sideways slot the fastener moves: to the nearest stud's centre, or as near to it as it goes where
     /// it then has room to the stud's edge; else not.
     fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
@@ -157,7 +181,6 @@ impl Ground<'_> {
 mod tests {
     use super::*;
     use crate::geometry::Rect;
-    use crate::job::plate::PlateSlot;
     use crate::job::wall::End;
     use crate::plan::framing::Stud;
     use crate::plan::survey::Floor;
@@ -211,8 +234,15 @@ mod tests {
             let end = mm(12.1) - mm(59.4) / 2.0;
             let frame =
                 Frame { origin: Point::new(centre - end, mm(1500.0)), roll: crate::units::Angle::default() };
-            let ground = Ground { wall: &wall, survey: &survey, framing: &framing, facts: &[], level: 0.95 };
-            let met = holes(&ground, &Id::new("display-1"), &plate, frame);
+            let ground = Ground {
+                wall: &wall,
+                survey: &survey,
+                framing: &framing,
+                facts: &[],
+                level: 0.95,
+                exact: None,
+            };
+            let met = holes(&ground, &Id::new("display-1"), &plate, frame, &|_| None);
             assert_eq!(met[0].meets, Meets::Stud, "stud at {} mm", centre.mm());
         }
     }

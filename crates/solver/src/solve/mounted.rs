@@ -8,14 +8,17 @@ use super::holes::Ground;
 use super::load::{Load, Loaded};
 use super::placement::{self, Placed};
 use super::usual_plate::usual_plate;
+use crate::finding::What;
 use crate::geometry::{Frame, Point, Rect, Span};
 use crate::job::Job;
 use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
+use crate::job::option::{ByHand, Hanging, Wanted};
 use crate::job::piece::Piece;
 use crate::job::plate::{Plate, Solid};
 use crate::plan::AssumedWhat;
 use crate::plan::piece::{MountedPlan, PortPlan};
+use crate::subject::Id;
 use crate::units::Length;
 
 /// The mount of a placed piece: its plate at the best of its possible places.
@@ -24,7 +27,7 @@ use crate::units::Length;
 pub(super) fn mounted(
     job: &Job,
     ground: Ground<'_>,
-    (piece, mount): (&Piece, &Mount),
+    (hanging, piece, mount): (&Hanging, &Piece, &Mount),
     (place, held): (&Placed, Option<&HeldPlate>),
     ports: &[PortPlan],
     with: &[(&Piece, Rect)],
@@ -47,6 +50,7 @@ pub(super) fn mounted(
     });
     let pull = job.settings.pull();
     let load = Load::of(&Loaded { pull, piece, mount, place, drop: (drop, drop_assumed), with });
+    let by_hand = by_hand(job, hanging, plate, notes);
     let candidates = Candidates {
         ground,
         piece: &piece.id,
@@ -57,7 +61,9 @@ pub(super) fn mounted(
         outline: in_plate,
         plate_assumed: holes_assumed,
         load: &load,
-        stocks: &job.kit.fasteners,
+        kit: &job.kit,
+        by_hand: &by_hand,
+        most_reserve: job.settings.reserve().value(),
         held: held.and_then(|held| held.offset),
     };
     let chosen = candidates.choose();
@@ -98,6 +104,29 @@ pub(super) fn mounted(
         holes_assumed,
         middle_assumed: holes_assumed && least_offset != most_offset,
     }
+}
+
+/// What was chosen by hand, of the plate's own holes and with fasteners that the kit has; what names others is told.
+pub(super) fn by_hand(job: &Job, hanging: &Hanging, plate: &Plate, notes: &mut Notes) -> Vec<ByHand> {
+    let is_there = |id: &Id| {
+        plate.holes.iter().any(|hole| hole.id == *id) || plate.slots.iter().any(|slot| slot.id == *id)
+    };
+    let mut there = Vec::new();
+    for one in &hanging.holes {
+        if !is_there(&one.hole) {
+            notes.stop(hanging.piece.whole(), What::NotThere { named: one.hole.whole() });
+            continue;
+        }
+        let mut one = one.clone();
+        if let Wanted::UsedWith(stock) = &one.wanted
+            && !job.kit.fasteners.iter().any(|known| known.id == *stock)
+        {
+            notes.stop(hanging.piece.whole(), What::NotThere { named: stock.whole() });
+            one.wanted = Wanted::Used;
+        }
+        there.push(one);
+    }
+    there
 }
 
 /// What the wall, or the chimney breast at a place, is made of.

@@ -74,7 +74,7 @@ pub(super) fn pieces(
             mounted(
                 job,
                 ground,
-                (one.piece, mount),
+                (one.hanging, one.piece, mount),
                 (&one.place, one.held.as_ref()),
                 &plan.ports,
                 &with,

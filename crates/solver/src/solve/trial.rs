@@ -6,6 +6,7 @@ use super::choice::{Candidates, Fixed};
 use super::framing::framing;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
+use super::mounted::by_hand;
 use super::pieces::hung_on;
 use super::placement::{self, Placed};
 use crate::geometry::Rect;
@@ -65,8 +66,18 @@ impl<'a> Trial<'a> {
         let drop = placement::drop(own, mount, place.outline.height(), &mut Notes::default());
         let pull = job.settings.pull();
         let load = Load::of(&Loaded { pull, piece: own, mount, place: &place, drop, with: &with });
+        let hanging = hangings.iter().find(|hanging| hanging.id == piece.hanging);
+        let by_hand =
+            hanging.map(|hanging| by_hand(job, hanging, plate, &mut Notes::default())).unwrap_or_default();
         let candidates = Candidates {
-            ground: Ground { wall, survey: &plan.survey, framing: &framing, facts: &plan.facts, level },
+            ground: Ground {
+                wall,
+                survey: &plan.survey,
+                framing: &framing,
+                facts: &plan.facts,
+                level,
+                exact: None,
+            },
             piece: &piece.id,
             piece_frame: place.frame,
             rise: place.outline.height() / 2.0 - drop.0,
@@ -75,7 +86,9 @@ impl<'a> Trial<'a> {
             outline,
             plate_assumed: false,
             load: &load,
-            stocks: &job.kit.fasteners,
+            kit: &job.kit,
+            by_hand: &by_hand,
+            most_reserve: job.settings.reserve().value(),
             held: None,
         };
         let fixed = candidates.fixed(mounted.offset, &mounted.fastening)?;

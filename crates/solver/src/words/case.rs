@@ -65,6 +65,10 @@ pub(super) fn why(plan: &Plan, why: &Why) -> String {
         ),
         Why::NoLever => "all fasteners stand in one row at the plate's edge".to_owned(),
         Why::NoFastener => "no fastener is in use".to_owned(),
+        Why::Mixed => {
+            "with fasteners of more than one type the load is not shared as the method supposes, by equal stiffness"
+                .to_owned()
+        }
         Why::ArmOnSteel => "no published value for an arm or pull-down on steel studs".to_owned(),
         Why::RowOnOneStud => "on steel studs each row in use has to be screwed to two studs".to_owned(),
         Why::NotNormalWeight => "nobody said that the concrete is of normal weight".to_owned(),

@@ -4,12 +4,15 @@ use super::case::{case, why};
 use super::phrase::{capital, list, mass, one_line, sentence};
 use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
+use crate::choosing::BetterHoles;
 use crate::handbook::wood_screw;
 use crate::job::Job;
-use crate::job::kit::FastenerKind;
+use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
-use crate::plan::verdict::{EmptyWhy, FastenerPlan, Fastening, LeftEmpty, Required, Rest, Verdict, Want};
+use crate::plan::verdict::{
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Rest, Verdict, Want,
+};
 use crate::subject::{Id, Subject};
 use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Length, LengthUnit};
@@ -78,6 +81,7 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
             "The fasteners are the best that a search by single holes found, not of every set.".to_owned(),
         );
     }
+    told.extend(fastening.anchors.as_ref().map(in_board));
     let wanted = wanted(plan, fastening);
     if !wanted.is_empty() {
         told.push(sentence(&list(&wanted)));
@@ -87,6 +91,27 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
         told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
     }
     told
+}
+
+/// Why a drywall screw is refused, as a sentence.
+#[must_use]
+pub fn brittle() -> &'static str {
+    "A drywall screw is hardened and brittle: it snaps without a warning, so that it is no structural fastener and the \
+     plan never uses it."
+}
+
+/// What anchors in board would add.
+fn in_board(anchors: &InBoard) -> String {
+    let each = [(anchors.shear, "shear"), (anchors.pull, "pull")]
+        .into_iter()
+        .filter_map(|(load, way)| Some(format!("{:.0} N of {way}", load?.n().floor())));
+    let each: Vec<String> = each.collect();
+    let holes = if anchors.holes == 1 { "1 hole".to_owned() } else { format!("{} holes", anchors.holes) };
+    format!(
+        "Anchors in board are no part of this: by their maker's rating, taken at a quarter, each would add {} at {holes} \
+         over board.",
+        list(&each)
+    )
 }
 
 /// Case by case: what is known, and what is not.
@@ -145,6 +170,9 @@ pub(super) fn share(used: f64) -> String {
 #[must_use]
 pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
     let mut told = format!("{}: {}", capital(&hole_name(&fastener.hole)), fastener_name(plan, fastener));
+    if fastener.by_hand {
+        told.push_str(", your choice");
+    }
     if let Some(lead) = lead(plan, fastener) {
         told.push_str(&format!("; {lead}"));
     }
@@ -162,19 +190,32 @@ pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
 
 /// `lag screw 5/16" x 3"`.
 pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
-    size_name(plan, fastener.kind, fastener.diameter, fastener.length)
+    named(plan, fastener.kind, Some(fastener.diameter), Some(fastener.length))
 }
 
 /// A size of fastener.
 pub(super) fn size_name(plan: &Plan, kind: FastenerKind, diameter: Length, length: Length) -> String {
-    let d_in = diameter.in_inches();
+    named(plan, kind, Some(diameter), Some(length))
+}
+
+/// A fastener of the kit: `lag screw 5/16" x 3"`, with what is measured of it.
+#[must_use]
+pub fn stock(plan: &Plan, stock: &FastenerStock) -> String {
+    named(plan, stock.kind, stock.diameter, stock.length)
+}
+
+fn named(plan: &Plan, kind: FastenerKind, diameter: Option<Length>, length: Option<Length>) -> String {
+    let name = kind_name(kind);
     let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
-    let number = wood_screw::SIZES
-        .iter()
-        .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN)
-        .map(|row| format!("#{}", row.value.number));
-    let diameter = number.unwrap_or_else(|| fine(diameter));
-    format!("{} {diameter} x {}", kind_name(kind), plan.style.print(length))
+    let number = |d_in: f64| {
+        let size = wood_screw::SIZES
+            .iter()
+            .find(|row| numbered && (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN);
+        size.map(|row| format!("#{}", row.value.number))
+    };
+    let wide = diameter.map(|wide| format!(" {}", number(wide.in_inches()).unwrap_or_else(|| fine(wide))));
+    let long = length.map(|long| format!(" x {}", plan.style.print(long)));
+    format!("{name}{}{}", wide.unwrap_or_default(), long.unwrap_or_default())
 }
 
 /// A type of fastener.
@@ -186,14 +227,24 @@ pub(super) fn kind_name(kind: FastenerKind) -> &'static str {
         FastenerKind::SheetMetalScrew => "sheet-metal screw",
         FastenerKind::ConcreteScrew => "concrete screw",
         FastenerKind::Anchor => "anchor",
+        FastenerKind::Fixing => "fixing",
+        FastenerKind::DrywallScrew => "drywall screw",
     }
 }
 
-/// `lead hole 11/64", 2 15/16" deep from the wall's face`.
+/// `lead hole 11/64", 2 15/16" deep from the wall's face`; of a fastener of which no rule tells how wide, how deep.
 pub(super) fn lead(plan: &Plan, fastener: &FastenerPlan) -> Option<String> {
-    let bit = fine(fastener.lead?);
-    Some(match fastener.depth {
-        Some(depth) => format!("lead hole {bit}, {} deep from the wall's face", plan.style.print(depth)),
+    let deep = fastener.depth.map(|depth| format!("{} deep from the wall's face", plan.style.print(depth)));
+    let Some(bit) = fastener.lead else {
+        return deep.map(|deep| format!("hole as wide as its own instructions say, {deep}"));
+    };
+    let bit = match &fastener.bit {
+        BitFrom::UsualSet => fine(bit),
+        BitFrom::Kit(_) => format!("{}, a bit of the kit", fine(bit)),
+        BitFrom::NotInKit => format!("{}, a bit that is not in the kit", fine(bit)),
+    };
+    Some(match deep {
+        Some(deep) => format!("lead hole {bit}, {deep}"),
         None => format!("lead hole {bit}"),
     })
 }
@@ -217,10 +268,39 @@ fn fine(length: Length) -> String {
     }
 }
 
+/// A better choice of holes, as sentences: what it gains, and which holes it is.
+#[must_use]
+pub fn better_holes(better: &BetterHoles) -> String {
+    let (now, then) = (&better.now, &better.then);
+    let used = |fastening: &Fastening| fastening.verdict.governing.as_ref().map(|one| share(one.used));
+    let gain = if then.verdict.if_probed != now.verdict.if_probed {
+        format!(
+            "is {} instead of {}, if each stud is met",
+            verdict_word(then.verdict.if_probed),
+            verdict_word(now.verdict.if_probed)
+        )
+    } else if let (Some(then), Some(now)) = (used(then), used(now))
+        && then < now
+    {
+        format!("leaves more in reserve: {then} used instead of {now}")
+    } else if then.fasteners.len() < now.fasteners.len() {
+        format!("is as good with {} fasteners instead of {}", then.fasteners.len(), now.fasteners.len())
+    } else {
+        "is surer to meet wood, or more even about the load".to_owned()
+    };
+    let holes: Vec<String> = then.fasteners.iter().map(|one| hole_name(&one.hole)).collect();
+    format!("Another choice of holes {gain}. It is {}.", list(&holes))
+}
+
 /// Why a hole is left empty, as a sentence.
 #[must_use]
 pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
-    let because = match &empty.why {
+    format!("{} stays empty: {}.", capital(&hole_name(&empty.hole)), because(plan, &empty.why))
+}
+
+/// Why a hole takes no fastener, as a clause.
+pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
+    match empty {
         EmptyWhy::Meets(meets) => match meets {
             Meets::Stud => "no fastener of the kit is made for it".to_owned(),
             Meets::StudEdge => "too near a stud's edge".to_owned(),
@@ -239,8 +319,15 @@ pub fn left_empty(plan: &Plan, empty: &LeftEmpty) -> String {
         EmptyWhy::NotNeeded => {
             "the plate holds no worse without it; fill it where the mount's maker asks for it".to_owned()
         }
-    };
-    format!("{} stays empty: {because}.", capital(&hole_name(&empty.hole)))
+        EmptyWhy::ByHand => "your choice".to_owned(),
+        EmptyWhy::OnlyWith(stock) => format!(
+            "you chose {stock} for it, which is not made for this wall or of which too little is measured"
+        ),
+        EmptyWhy::Mixed => {
+            "with more than one type of fastener chosen by hand the plan adds none of its own".to_owned()
+        }
+        EmptyWhy::TooFew => "the kit has too few of that fastener".to_owned(),
+    }
 }
 
 /// What the maker of a mount asks for and how much it is rated for, on a line of its own: neither makes a verdict.
@@ -307,6 +394,8 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
             "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
                 .to_owned()
         }
+        Rest::MakersLoad => "what the fixing's maker recommends for its base, stated".to_owned(),
+        Rest::PullTest => "a pull test on this wall, stated: it proves one hole, not the group".to_owned(),
         Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
         Rest::ConcreteEdge(diameters) => {
             format!("{diameters:.0} diameters to each edge and from one to the next")

@@ -2,6 +2,7 @@
 
 mod holding;
 
+use super::fastening::{because, brittle};
 use super::phrase::{amount, beside, edge, mass, sentence};
 use super::things::{piece_part, piece_words, thing, whole};
 use crate::finding::{Finding, MissingWhat, What};
@@ -141,10 +142,30 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         | What::LeftByOption { .. } => done::clause(plan, finding),
         What::Ring => format!("{} is measured from what is measured from it; give one place from the wall", thing(plan, subject)),
         What::NotThere { named } => {
-            format!("{} is measured from or placed by \"{named}\", which is not there", thing(plan, subject))
+            format!("{} is measured from, placed by or fixed with \"{named}\", which is not there", thing(plan, subject))
         }
         What::Missing { what } => missing(*what, &piece()),
         What::ZeroSize => format!("{} has a size of nothing; measure it", thing(plan, subject)),
+        What::ByHandNotMet => {
+            let mut empty = plan
+                .pieces
+                .iter()
+                .filter_map(|piece| piece.mount.as_ref())
+                .flat_map(|mount| &mount.fastening.left_empty);
+            let why = empty.find(|empty| empty.subject == *subject).map(|empty| because(plan, &empty.why));
+            format!(
+                "you chose {} by hand, and it takes no fastener: {}",
+                thing(plan, subject),
+                why.unwrap_or_default()
+            )
+        }
+        What::Brittle => brittle().trim_end_matches('.').to_owned(),
+        What::PastStud { by } => format!(
+            "a fastener in {} would reach {} past the stud, where nobody knows what is; take a shorter one, or measure how \
+             deep the studs are",
+            thing(plan, subject),
+            size(*by)
+        ),
         What::SteelByMetal => format!(
             "{} is on studs met by metal and a magnet: pipes, ducts and armoured cable are metal too; make sure that it \
              is a stud before drilling",

@@ -195,8 +195,9 @@ fn through_the_plate(plan: &Plan, mark: &Mark, found: Vec<String>) -> Vec<String
     let last = same.rev().find(|other| matches!(other.what, MarkWhat::Hole { .. }));
     if last.is_some_and(|last| last.id == mark.id) {
         told.push(
-            "Then take the plate off, drill the lead holes at their depth, put the plate on again and tighten from \
-             the middle outward."
+            "Then take the plate off, drill the lead holes at their depth, the bit's stop set to it, put the plate on again \
+             and tighten from the middle outward, snug by hand at the end, never hammered. One that spins is stripped: \
+             mark it so, and another hole is found."
                 .to_owned(),
         );
     }
@@ -313,7 +314,7 @@ mod tests {
             "{text}"
         );
         assert!(
-            text.ends_with("tighten from the middle outward."),
+            text.contains("tighten from the middle outward") && text.ends_with("another hole is found."),
             "the last hole tells what comes after: {text}"
         );
         assert!(!told(&sample::plan(), "display-1.hole-1").contains("outward"));

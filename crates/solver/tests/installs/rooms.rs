@@ -162,6 +162,7 @@ fn stock(into: &Into) -> FastenerStock {
         head: Some(Length::inches(0.5)),
         washer: Some(mm(0.0)),
         count: None,
+        to_standard: None,
         report: None,
     }
 }
@@ -201,6 +202,7 @@ fn wall(install: &Install) -> Wall {
             by: mm(MIDDLE_MM.1),
         },
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     Wall {

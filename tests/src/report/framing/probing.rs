@@ -231,6 +231,7 @@ fn hung(made: &Made, left_mm: f64, right_mm: f64, rows: u32) -> Job {
             by: mm(HEIGHT_MM + 200.0 + 30.0 + ROWS_MM / 2.0),
         },
         nudge: Nudge::default(),
+        holes: Vec::new(),
         cables: Vec::new(),
     };
     for wall in &mut job.walls {

@@ -127,6 +127,7 @@ fn of_framing(framing: &WallFraming, style: Style) -> String {
 fn of_kit(kit: &Kit) -> Vec<String> {
     vec![
         counted(kit.fasteners.len(), "size of fasteners", "sizes of fasteners"),
+        counted(kit.bits.len(), "drill bit", "drill bits"),
         counted(kit.cables.len(), "cable", "cables"),
         counted(kit.boxes.len(), "box", "boxes"),
         counted(kit.measures.len(), "tool", "tools"),

@@ -72,7 +72,11 @@ fn piece(job: &mut Job, plan: &Plan, id: &Id) -> Option<Id> {
         .unwrap_or_default();
     for mut hanging in hangings {
         hanging.id = job.give_id("hanging");
-        hanging.mount = hanging.mount.as_ref().and_then(|old| mount(job, old));
+        let on = hanging.mount.as_ref().and_then(|old| mount_and_holes(job, old));
+        if let Some((_, hole_ids)) = &on {
+            hanging.holes.iter_mut().for_each(|one| rename(&mut one.hole, hole_ids));
+        }
+        hanging.mount = on.map(|(copy, _)| copy);
         for wish in &mut hanging.cables {
             wish.id = job.give_id("wish");
         }
@@ -99,6 +103,11 @@ fn again(name: &str) -> String {
 }
 
 fn mount(job: &mut Job, id: &Id) -> Option<Id> {
+    mount_and_holes(job, id).map(|(copy, _)| copy)
+}
+
+/// A mount once more, and which of its parts became which.
+fn mount_and_holes(job: &mut Job, id: &Id) -> Option<(Id, NewIds)> {
     let mount = job.mount(id)?.clone();
     let (part, new_ids) = renamed(job, Job { mounts: vec![mount], ..Job::default() });
     let mut mount: Mount = part.mounts.into_iter().next()?;
@@ -108,7 +117,7 @@ fn mount(job: &mut Job, id: &Id) -> Option<Id> {
     }
     let copy = mount.id.clone();
     job.mounts.push(mount);
-    Some(copy)
+    Some((copy, new_ids))
 }
 
 fn wall(job: &mut Job, id: &Id) -> Option<Id> {
@@ -154,6 +163,7 @@ fn of_the_kit(job: &mut Job, id: &Id) -> Option<Id> {
     let new = job.give_id(&word);
     let kit = &mut job.kit;
     let copy = entry(&mut kit.fasteners, |entry| &mut entry.id, id, &new)
+        .or_else(|| entry(&mut kit.bits, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.cables, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.boxes, |entry| &mut entry.id, id, &new))
         .or_else(|| entry(&mut kit.measures, |entry| &mut entry.id, id, &new))

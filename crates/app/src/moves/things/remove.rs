@@ -2,6 +2,7 @@
 
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
+use strikeline_solver::job::option::Wanted;
 use strikeline_solver::subject::Id;
 
 /// The job without the thing of this id: any entry of any of its lists; as it is where there is none.
@@ -17,6 +18,7 @@ pub fn without(job: &Job, id: &Id) -> Job {
     }
     let kit = &mut after.kit;
     kit.fasteners.retain(|entry| entry.id != *id);
+    kit.bits.retain(|entry| entry.id != *id);
     kit.cables.retain(|entry| entry.id != *id);
     kit.boxes.retain(|entry| entry.id != *id);
     kit.measures.retain(|entry| entry.id != *id);
@@ -46,6 +48,13 @@ pub fn without(job: &Job, id: &Id) -> Job {
             for hanging in &mut option.hangings {
                 if hanging.mount.as_ref() == Some(id) {
                     hanging.mount = None;
+                    hanging.holes.clear();
+                }
+                hanging.holes.retain(|one| one.hole != *id);
+                for one in &mut hanging.holes {
+                    if one.wanted == Wanted::UsedWith(id.clone()) {
+                        one.wanted = Wanted::Used;
+                    }
                 }
                 hanging.cables.retain(|wish| wish.id != *id && wish.port != *id);
             }

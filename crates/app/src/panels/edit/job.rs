@@ -43,5 +43,12 @@ fn settings(ui: &mut Ui, form: &Form<'_>, settings: &mut Settings) {
         let mut chance = settings.chance.map(Share);
         form.quantity(ui, "chance", &label, &mut chance);
         settings.chance = chance.map(|share| share.0);
+        let label = format!(
+            "Reserve worth more fasteners ({:.0} % unless set, twice the need)",
+            usual.reserve().in_percent()
+        );
+        let mut reserve = settings.reserve.map(Share);
+        form.quantity(ui, "reserve", &label, &mut reserve);
+        settings.reserve = reserve.map(|share| share.0);
     });
 }

@@ -2,7 +2,18 @@
 
 use super::{Around, Form, kinds};
 use egui::Ui;
-use strikeline_solver::job::kit::{BoxStock, CableStock, FastenerKind, FastenerStock, Measure, Report};
+use strikeline_solver::job::kit::{
+    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, Report,
+};
+use strikeline_solver::words;
+
+/// What is asked of every lag.
+const LAG_ASKED: &str =
+    "Hex head, coarse thread to a smooth shank, made to B18.2.1? If not, it is a structural screw.";
+
+/// What is told beside loads that are stated.
+const STATED: &str = "Stated: shows beside the verdict and never makes it. A pull test proves one hole, not the group. An \
+                      anchor in board shows at a quarter what it would add.";
 
 /// Shows the fields of one size of fastener.
 pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &mut FastenerStock) {
@@ -13,19 +24,39 @@ pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &m
     form.quantity(ui, "head", "Head or washer", &mut fastener.head);
     form.quantity(ui, "washer", "Washer's thickness (0 for none)", &mut fastener.washer);
     form.number(ui, "count", "How many", &mut fastener.count);
-    if matches!(fastener.kind, FastenerKind::StructuralScrew | FastenerKind::Anchor)
-        || fastener.report.is_some()
-    {
-        report(ui, &form, &mut fastener.report);
+    if fastener.kind == FastenerKind::Lag || fastener.to_standard.is_some() {
+        ui.add(egui::Label::new(LAG_ASKED).wrap());
+        form.yes_no(ui, "to_standard", "Made so", &mut fastener.to_standard);
+    }
+    if fastener.kind == FastenerKind::DrywallScrew {
+        ui.add(egui::Label::new(words::brittle()).wrap());
+    }
+    let is_by_report = fastener.kind == FastenerKind::StructuralScrew || fastener.to_standard == Some(false);
+    let is_rated = matches!(fastener.kind, FastenerKind::Anchor | FastenerKind::Fixing);
+    if is_by_report || is_rated || fastener.report.is_some() {
+        report(ui, &form, &mut fastener.report, is_rated);
     }
     form.copy_and_delete(ui);
 }
 
 /// What its maker states.
-fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>) {
+fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>, is_rated: bool) {
     form.part(ui, "report", "Stated by its maker", value, &Report::default(), |ui, form, report| {
         form.line(ui, "document", "Document", &mut report.document);
         form.line(ui, "date", "Its date", &mut report.date);
+        let loads =
+            [report.shear.is_some(), report.pull.is_some(), report.base.is_some(), report.tested.is_some()];
+        if is_rated || loads.contains(&true) {
+            form.quantity(ui, "shear", "Rated or recommended in shear", &mut report.shear);
+            form.quantity(ui, "pull", "Rated or recommended in pull", &mut report.pull);
+            form.text(ui, "base", "For which base", &mut report.base);
+            form.yes_no(ui, "tested", "Pull tested on this wall", &mut report.tested);
+            ui.add(egui::Label::new(STATED).wrap());
+        }
+        if is_rated {
+            form.quantity(ui, "least_edge", "Least edge distance", &mut report.least_edge);
+            return;
+        }
         form.quantity(ui, "withdrawal", "Withdrawal", &mut report.withdrawal);
         form.quantity(ui, "gravity", "Wood's gravity", &mut report.gravity);
         form.quantity(ui, "outer_diameter", "Thread's outer diameter", &mut report.outer_diameter);
@@ -35,6 +66,14 @@ fn report(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Report>) {
         form.quantity(ui, "least_depth", "Least depth in wood", &mut report.least_depth);
         form.quantity(ui, "least_edge", "Least edge distance", &mut report.least_edge);
     });
+}
+
+/// Shows the fields of a drill bit.
+pub(in crate::panels) fn drill_bit(ui: &mut Ui, around: &Around<'_>, bit: &mut DrillBit) {
+    let form = around.form(&bit.id);
+    form.quantity(ui, "diameter", "Diameter", &mut bit.diameter);
+    form.quantity(ui, "length", "Drills so deep", &mut bit.length);
+    form.copy_and_delete(ui);
 }
 
 /// Shows the fields of a stocked cable.

@@ -5,7 +5,7 @@ use super::super::measured::titled;
 use super::kinds;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::hit::Hit;
-use strikeline_solver::job::kit::FastenerStock;
+use strikeline_solver::job::kit::{DrillBit, FastenerStock};
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::Piece;
@@ -84,6 +84,11 @@ impl Names<'_> {
         let kind = titled(words_of(kinds::FASTENERS, &fastener.kind));
         let sizes = [fastener.diameter, fastener.length].into_iter().flatten().map(tape::write_length);
         [kind].into_iter().chain(sizes).collect::<Vec<_>>().join(", ")
+    }
+
+    pub(in crate::panels) fn bit(&self, bit: &DrillBit) -> String {
+        let sizes = [bit.diameter, bit.length].into_iter().flatten().map(tape::write_length);
+        ["Drill bit".to_owned()].into_iter().chain(sizes).collect::<Vec<_>>().join(", ")
     }
 
     /// The size of a thing as far as it was measured.

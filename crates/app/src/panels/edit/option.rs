@@ -2,11 +2,13 @@
 //! the placement's.
 
 use super::{Around, Ask, Form, fold};
+use crate::widgets::choice::choice;
 use crate::widgets::pick::menu;
 use egui::Ui;
-use strikeline_solver::job::option::{CableWish, Hanging, WallOption};
+use strikeline_solver::job::option::{CableWish, Hanging, WallOption, Wanted};
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::subject::Id;
+use strikeline_solver::words;
 
 /// What the menu of pieces to hang is called.
 pub(in crate::panels) const HANG: &str = "Hang a piece\u{2026}";
@@ -54,6 +56,7 @@ fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id,
     if let Some(piece) = piece {
         hanging.piece = piece;
     }
+    let mount_before = hanging.mount.clone();
     let mounts: Vec<(Id, String)> =
         around.job.mounts.iter().map(|mount| (mount.id.clone(), around.names().mount(mount))).collect();
     form.named(ui, "mount", "On mount", &mut hanging.mount, &mounts, "none");
@@ -61,9 +64,58 @@ fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id,
     if !others.is_empty() || hanging.hung_on.is_some() {
         form.named(ui, "hung_on", "Hung on", &mut hanging.hung_on, &others, "the wall");
     }
+    if hanging.mount != mount_before {
+        // What was chosen by hand is of the other mount's holes.
+        hanging.holes.clear();
+    }
+    by_hand(ui, &form, around, hanging);
     cables(ui, &form, around, hanging, outlets);
     if ui.button("Take off this option").clicked() {
         around.ask(Ask::Delete(hanging.id.clone()));
+    }
+}
+
+/// What was chosen by hand of its mount's holes: each choice can be changed or let go.
+fn by_hand(ui: &mut Ui, form: &Form<'_>, around: &Around<'_>, hanging: &mut Hanging) {
+    form.field("holes.hole");
+    form.field("holes.wanted");
+    form.field("holes.along");
+    let mut all = vec![
+        (None, "as the plan likes".to_owned()),
+        (Some(Wanted::Used), "used".to_owned()),
+        (Some(Wanted::Empty), "left empty".to_owned()),
+    ];
+    let kit = around.job.kit.fasteners.iter();
+    all.extend(kit.map(|stock| (Some(Wanted::UsedWith(stock.id.clone())), around.names().fastener(stock))));
+    let entries: Vec<String> = all.iter().map(|(_, words)| words.clone()).collect();
+    let mut let_go = None;
+    for (index, one) in hanging.holes.iter_mut().enumerate() {
+        let held = all.iter().position(|(wanted, _)| wanted.as_ref() == Some(&one.wanted));
+        let gone = if let Wanted::UsedWith(stock) = &one.wanted {
+            format!("\"{stock}\", not there")
+        } else {
+            String::new()
+        };
+        let label = format!("{}, your choice", words::capital(&one.hole.as_str().replace('-', " ")));
+        let id = form.field(&format!("holes.{}", one.hole));
+        if let Some((wanted, _)) = choice(ui, id, &label, &gone, &entries, held).and_then(|at| all.get(at)) {
+            match wanted {
+                Some(wanted) => one.wanted = wanted.clone(),
+                None => let_go = Some(index),
+            }
+        }
+    }
+    let slots = hanging.mount.as_ref().and_then(|mount| around.job.mount(mount)?.plate.as_ref());
+    let slots: Vec<&Id> = slots.iter().flat_map(|plate| &plate.slots).map(|slot| &slot.id).collect();
+    for one in &mut hanging.holes {
+        if one.wanted != Wanted::Empty && (slots.contains(&&one.hole) || one.along.is_some()) {
+            let name = words::capital(&one.hole.as_str().replace('-', " "));
+            let label = format!("{name}, along from its middle");
+            form.offset(ui, &format!("holes.{}.along", one.hole), &label, &mut one.along);
+        }
+    }
+    if let Some(index) = let_go {
+        hanging.holes.remove(index);
     }
 }
 

@@ -69,6 +69,7 @@ fn shown(job: &Job) -> BTreeSet<String> {
             }
             let kit = &mut edited.kit;
             kit.fasteners.iter_mut().for_each(|one| fastener(ui, &around, one));
+            kit.bits.iter_mut().for_each(|one| drill_bit(ui, &around, one));
             kit.cables.iter_mut().for_each(|one| cable_stock(ui, &around, one));
             kit.boxes.iter_mut().for_each(|one| box_stock(ui, &around, one));
             kit.measures.iter_mut().for_each(|one| measure(ui, &around, one));

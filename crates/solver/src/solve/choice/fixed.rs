@@ -23,9 +23,11 @@ impl Candidates<'_> {
     /// published value carries them.
     pub(in super::super) fn fixed(&self, offset: Length, chosen: &Fastening) -> Option<Fixed> {
         let rest = self.offsets().first().copied().unwrap_or_default();
-        let site = Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, self.middle(rest));
+        let middle = self.middle(rest);
+        let site =
+            Site::of(self.ground, &self.mount.id, self.plate, self.plate_assumed, &self.kit.bits, middle);
         let stock = &chosen.fasteners.first()?.stock;
-        let (kinds, _) = kinds(&site, self.stocks);
+        let (kinds, _) = kinds(&site, &self.kit.fasteners, &[stock]);
         let kind = kinds.iter().find(|kind| kind.stock.id == *stock)?;
         let place = Place { offset, holes: self.holes(offset) };
         let table = self.table(&site, kind, &place, &[]);

@@ -12,21 +12,22 @@ use crate::capacity::placing::{
 };
 use crate::capacity::screw::Screw;
 use crate::capacity::seat::Seat;
-use crate::capacity::stated::Report as Stated;
+use crate::capacity::stated::{Report as Stated, fixing};
 use crate::capacity::steel::in_steel;
 use crate::capacity::why::{Known, Why};
 use crate::capacity::wood::in_wood;
-use crate::handbook::concrete_screw::UNMEASURED_PSI;
+use crate::handbook::concrete_screw::{DUST_IN, MOST_GAP_IN, UNMEASURED_PSI};
 use crate::handbook::dowel_bearing::SHEET_STEEL_PSI;
 use crate::handbook::gravity::UNIDENTIFIED;
 use crate::handbook::placing::CONCRETE_EDGE;
-use crate::handbook::steel_stud::SHEAR_THROUGH_BOARD;
+use crate::handbook::steel_stud::{SHEAR_THROUGH_BOARD, THROUGH_STEEL_IN};
 use crate::handbook::wood_screw;
 use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
-use crate::job::kit::{FastenerKind, FastenerStock};
+use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label};
 use crate::plan::piece::{HolePlan, Meets};
-use crate::plan::verdict::{EmptyWhy, Rest, Want};
+use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
+use crate::subject::Id;
 use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
 use crate::units::{Length, LengthUnit, Ratio, Stress};
 
@@ -53,6 +54,8 @@ pub(in super::super) struct Kind<'a> {
 pub(in super::super) struct Seated {
     /// Its place in the plate's list of holes.
     pub(super) hole: usize,
+    /// Which of a slot's other positions it has, where it has one.
+    pub(super) variant: Option<usize>,
     pub(super) seat: Seat,
     /// The chance that it has its edge need in solid wood; 1 where nothing is left to chance.
     pub(super) chance: f64,
@@ -60,14 +63,19 @@ pub(in super::super) struct Seated {
     pub(super) met: bool,
 }
 
-/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted.
+/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted; of `only` these where
+/// any are named.
 pub(in super::super) fn kinds<'a>(
     site: &Site<'_>,
     stocks: &'a [FastenerStock],
+    only: &[&Id],
 ) -> (Vec<Kind<'a>>, Vec<Want>) {
     let mut kinds = Vec::new();
     let mut missing = Vec::new();
-    for stock in stocks.iter().filter(|stock| suits(site, stock.kind) && stock.count != Some(0)) {
+    let is_asked = |stock: &FastenerStock| only.is_empty() || only.contains(&&stock.id);
+    for stock in
+        stocks.iter().filter(|stock| is_asked(stock) && suits(site, stock.kind) && stock.count != Some(0))
+    {
         match (stock.diameter, stock.length) {
             (Some(diameter), Some(length)) => match Kind::of(site, stock, diameter, length) {
                 Ok(kind) => kinds.push(kind),
@@ -77,7 +85,7 @@ pub(in super::super) fn kinds<'a>(
         }
     }
     // What is fully known goes before what would make it not known.
-    if kinds.iter().any(|kind| kind.wants.is_empty() && kind.hold.is_ok()) {
+    if only.is_empty() && kinds.iter().any(|kind| kind.wants.is_empty() && kind.hold.is_ok()) {
         kinds.retain(|kind| kind.wants.is_empty());
     }
     (kinds, missing)
@@ -90,7 +98,8 @@ fn suits(site: &Site<'_>, kind: FastenerKind) -> bool {
         Some(WallFraming::Wood(studs)) => studs.furring != Some(true) && is_for_wood(kind),
         Some(WallFraming::Steel(_)) => kind == FastenerKind::SheetMetalScrew,
         Some(WallFraming::Concrete(_)) => kind == FastenerKind::ConcreteScrew,
-        Some(WallFraming::Masonry(_) | WallFraming::Veneer | WallFraming::NoFraming) => false,
+        Some(WallFraming::Masonry(_)) => kind == FastenerKind::Fixing,
+        Some(WallFraming::Veneer | WallFraming::NoFraming) => false,
     }
 }
 
@@ -114,6 +123,7 @@ impl<'a> Kind<'a> {
         match site.framing {
             Some(WallFraming::Steel(studs)) => kind.in_steel(site, studs),
             Some(WallFraming::Concrete(concrete)) => kind.in_concrete(site, concrete),
+            Some(WallFraming::Masonry(_)) => kind.in_masonry(site)?,
             Some(WallFraming::Wood(studs)) => kind.in_wood(site, studs)?,
             _ => kind.in_wood(site, &WoodStuds::default())?,
         }
@@ -125,9 +135,11 @@ impl<'a> Kind<'a> {
 
     fn in_wood(&mut self, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
         let (diameter, length) = (Given::measured(self.diameter), Given::measured(self.length));
-        let screw = match self.stock.kind {
+        let screw = match self.kind() {
             FastenerKind::Lag => {
-                self.rests.push(Rest::LagMade);
+                if self.stock.to_standard.is_none() {
+                    self.rests.push(Rest::LagMade);
+                }
                 Screw::lag(diameter, length)
             }
             FastenerKind::StructuralScrew => {
@@ -196,8 +208,29 @@ impl<'a> Kind<'a> {
         if site.front.value > Length::default() {
             self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
         }
-        self.hold =
-            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear);
+        let has = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value - site.front.value;
+        let needs = thickness.value + Length::inches(THROUGH_STEEL_IN.value);
+        self.hold = if has.mm() < needs.mm() - SAME_PLACE_MM {
+            Err(Why::Shallow { has, needs })
+        } else {
+            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear)
+        };
+    }
+
+    /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
+    fn in_masonry(&mut self, site: &Site<'_>) -> Result<(), Want> {
+        let report = self.stock.report.as_ref();
+        let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
+        let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+        let tested = report.is_some_and(|report| report.tested == Some(true));
+        self.rests.push(if tested { Rest::PullTest } else { Rest::MakersLoad });
+        self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
+        self.hold = if site.front.value.in_inches() > MOST_GAP_IN.value {
+            Err(Why::OffTheConcrete { gap: site.front.value })
+        } else {
+            fixing(shear, pull).map(Hold::Linear)
+        };
+        Ok(())
     }
 
     fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
@@ -223,9 +256,12 @@ impl<'a> Kind<'a> {
         self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
     }
 
-    /// Whether it is a lag screw.
-    pub(super) fn is_lag(&self) -> bool {
-        self.stock.kind == FastenerKind::Lag
+    /// What it is: a lag that is not made to its standard is a structural screw.
+    pub(super) fn kind(&self) -> FastenerKind {
+        match (self.stock.kind, self.stock.to_standard) {
+            (FastenerKind::Lag, Some(false)) => FastenerKind::StructuralScrew,
+            (kind, _) => kind,
+        }
     }
 
     /// Whether it carries along a stud and across it alike, where it carries both ways.
@@ -233,20 +269,51 @@ impl<'a> Kind<'a> {
         !self.screw.as_ref().is_some_and(Screw::is_large)
     }
 
-    /// The bit of its lead hole: by 1/64 in, or by half a millimetre for a metric fastener (chosen: any set has them).
-    pub(super) fn bit(&self) -> Option<Length> {
+    /// The bit of its lead hole: of the kit where one is in the rule's range and long enough; else by 1/64 in, or by half
+    /// a millimetre for a metric fastener (chosen: any set has them).
+    pub(super) fn bit(&self, site: &Site<'_>) -> (Option<Length>, BitFrom) {
+        let own = if site.bits.is_empty() { BitFrom::UsualSet } else { BitFrom::NotInKit };
+        let Some(lead) = self.lead.as_ref() else { return (None, BitFrom::UsualSet) };
+        let deep = self.depth(site).unwrap_or(lead.depth + site.front.value);
+        let is_long =
+            |one: &&DrillBit| one.length.is_none_or(|length| length.mm() >= deep.mm() - SAME_PLACE_MM);
+        let long: Vec<&DrillBit> = site.bits.iter().filter(is_long).collect();
+        let widths: Vec<Length> = long.iter().filter_map(|one| one.diameter).collect();
+        if let Some(width) = bit(lead, &widths)
+            && let Some(one) = long.iter().find(|one| one.diameter == Some(width))
+        {
+            return (Some(width), BitFrom::Kit(one.id.clone()));
+        }
         let step = match self.diameter.unit() {
             LengthUnit::Millimetre => Length::millimetres(0.5),
             LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
         };
-        let bits: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
-        bit(self.lead.as_ref()?, &bits)
+        let usual: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
+        (bit(lead, &usual), own)
     }
 
-    /// How deep its lead hole is from the wall's face.
+    /// How deep its hole is from the wall's face, where the bit's stop goes.
+    ///
+    /// In wood as deep as the rule has it. In concrete deeper than the screw goes, by the room for its dust. Into steel no
+    /// deeper than the screw itself comes.
     pub(super) fn depth(&self, site: &Site<'_>) -> Option<Length> {
-        let deep = self.lead.as_ref().map(|lead| lead.depth)?;
-        (site.front.label != Label::Assumed).then(|| deep + site.front.value)
+        if site.front.label == Label::Assumed {
+            return None;
+        }
+        if let Some(lead) = &self.lead {
+            return Some(lead.depth + site.front.value);
+        }
+        let is_for_wood = self.screw.is_some() || is_for_wood(self.stock.kind);
+        // How deep a fixing's hole is, its own instructions say.
+        if is_for_wood || self.stock.kind == FastenerKind::Fixing || site.sheet.label == Label::Assumed {
+            return None;
+        }
+        let deep = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value;
+        let room = match site.framing {
+            Some(WallFraming::Concrete(_)) => Length::inches(DUST_IN.value),
+            _ => Length::default(),
+        };
+        (deep > site.front.value).then(|| deep + room)
     }
 
     /// The fastener in a hole, or why it has none.
@@ -262,7 +329,7 @@ impl<'a> Kind<'a> {
         if site.is_beside_a_hole(hole.place) {
             return Err(EmptyWhy::BesideHole);
         }
-        let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+        let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,
             (Meets::Masonry, _) if in_concrete => index,
@@ -276,12 +343,14 @@ impl<'a> Kind<'a> {
         self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
         let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
         if in_concrete {
-            let (has, needs) = (site.to_edge(hole.place), self.diameter * CONCRETE_EDGE.value);
+            let stated = self.stock.report.as_ref().and_then(|report| report.least_edge);
+            let needs = (self.diameter * CONCRETE_EDGE.value).max(stated.unwrap_or_default());
+            let has = site.to_edge(hole.place);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
-            return Ok(Seated { hole: index, seat, chance: 1.0, met: true });
+            return Ok(Seated { hole: index, variant: None, seat, chance: 1.0, met: true });
         }
         let upright = ground.framing.studs.get(stud).ok_or(EmptyWhy::Meets(Meets::NotKnown))?;
         let at = InFace {
@@ -292,7 +361,13 @@ impl<'a> Kind<'a> {
         let Some(screw) = &self.screw else {
             edge_in_steel(self.diameter, &at).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
-            return Ok(Seated { hole: index, seat, chance: hole.chance.unwrap_or_default(), met: hole.met });
+            return Ok(Seated {
+                hole: index,
+                variant: None,
+                seat,
+                chance: hole.chance.unwrap_or_default(),
+                met: hole.met,
+            });
         };
         // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
@@ -312,7 +387,13 @@ impl<'a> Kind<'a> {
         }
         let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
         let met = hole.met && chance >= ground.level;
-        Ok(Seated { hole: index, seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs), chance, met })
+        Ok(Seated {
+            hole: index,
+            variant: None,
+            seat: Seat::in_stud(x_mm, y_mm, stud, carry, runs),
+            chance,
+            met,
+        })
     }
 
     /// Whether two of them stand too near each other.
@@ -323,7 +404,8 @@ impl<'a> Kind<'a> {
                 a.stud == b.stud && too_near_in_stud(screw, true, site.face().value, across_mm, along_mm)
             }
             None => {
-                let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
+                let in_concrete =
+                    matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
                 let needs = if in_concrete {
                     apart_in_concrete(self.diameter)
                 } else {

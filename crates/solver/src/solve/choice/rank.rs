@@ -2,7 +2,6 @@
 
 use crate::capacity::group::{Outcome, Word};
 use crate::capacity::hold::Hold;
-use crate::tolerance::MOST_RESERVE;
 use crate::units::Length;
 use std::cmp::Ordering;
 
@@ -14,6 +13,8 @@ const CHANCE_STEP: f64 = 20.0;
 /// How good a set of fasteners is. What comes first counts first; larger is better.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(in super::super) struct Rank {
+    /// How many of the holes that were chosen by hand are in use.
+    pub(super) by_hand: usize,
     /// What the maker requires is met.
     pub(super) required: bool,
     /// 2 where it holds if probed, 1 where only makers' values make it hold, else 0.
@@ -25,7 +26,7 @@ pub(in super::super) struct Rank {
     pub(super) known: bool,
     /// How many holes that are drilled already it uses.
     pub(super) drilled: u32,
-    /// The least reserve, counted up to twice the need, in hundredths.
+    /// The least reserve, counted up to the most that is worth a hole, in hundredths.
     pub(super) reserve: f64,
     /// The least chance of a hole in use, in twentieths.
     pub(super) chance: f64,
@@ -38,9 +39,9 @@ pub(in super::super) struct Rank {
 }
 
 impl Rank {
-    /// With what its cases ask of it.
-    pub(super) fn with(self, outcome: &Outcome, hold: &Hold) -> Self {
-        let used = outcome.governing.map(|(_, used)| used.reserve(MOST_RESERVE));
+    /// With what its cases ask of it, reserve counted up to `most`.
+    pub(super) fn with(self, outcome: &Outcome, hold: &Hold, most: f64) -> Self {
+        let used = outcome.governing.map(|(_, used)| used.reserve(most));
         let holds = match outcome.word() {
             Word::Holds if hold.label().bears(false) => 2,
             Word::Holds if hold.label().bears(true) => 1,
@@ -55,20 +56,22 @@ impl Rank {
     }
 
     /// With nothing asked of it: no set does better.
-    pub(super) fn unloaded(self, hold: &Hold) -> Self {
+    pub(super) fn unloaded(self, hold: &Hold, most: f64) -> Self {
         let holds = if hold.label().bears(false) { 2 } else { u8::from(hold.label().bears(true)) };
-        Self { holds, known: true, reserve: in_steps(MOST_RESERVE, RESERVE_STEP), ..self }
+        Self { holds, known: true, reserve: in_steps(most, RESERVE_STEP), ..self }
     }
 
     /// Whether it leads as far as the keys before the reserve tell.
     pub(super) fn leads_with(&self, lead: &Self) -> bool {
-        (self.required, self.holds, self.known) == (lead.required, lead.holds, lead.known)
+        (self.by_hand, self.required, self.holds, self.known)
+            == (lead.by_hand, lead.required, lead.holds, lead.known)
     }
 
     /// Which is the better: `Greater` where this one is.
     pub(super) fn against(&self, other: &Self) -> Ordering {
-        self.required
-            .cmp(&other.required)
+        self.by_hand
+            .cmp(&other.by_hand)
+            .then(self.required.cmp(&other.required))
             .then(self.holds.cmp(&other.holds))
             .then(self.known.cmp(&other.known))
             .then(self.drilled.cmp(&other.drilled))

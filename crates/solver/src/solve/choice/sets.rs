@@ -1,6 +1,8 @@
 //! The best set of holes for one size of fastener with the plate at one place: every set of up to eight usable holes,
 //! above that a search by single steps.
 
+use super::asks::Asks;
+use super::by_hand::ByHandOf;
 use super::kind::{Kind, Seated};
 use super::rank::{Rank, chance_steps};
 use super::site::Site;
@@ -14,7 +16,7 @@ use crate::capacity::why::Why;
 use crate::job::framing::WallFraming;
 use crate::ledger::{Blank, Label};
 use crate::plan::piece::HolePlan;
-use crate::plan::verdict::EmptyWhy;
+use crate::plan::verdict::{EmptyWhy, Required};
 use crate::subject::Id;
 
 /// Up to so many usable holes every set is tried.
@@ -30,6 +32,9 @@ pub(in super::super) struct Table<'a> {
     /// For each usable hole, those that stand too near it.
     pub(super) near: Vec<u64>,
     required: u64,
+    required_count: usize,
+    /// Those that were chosen by hand.
+    wanted: u64,
     /// Those that are drilled already.
     drilled: u64,
     /// Whether this kind and all of the required holes can do what the maker requires.
@@ -43,6 +48,7 @@ pub(in super::super) struct Table<'a> {
     steel: bool,
     swings_out: bool,
     most: usize,
+    most_reserve: f64,
     length: crate::units::Length,
     pub(super) kind: &'a Kind<'a>,
 }
@@ -53,8 +59,11 @@ pub(in super::super) struct Asked<'a> {
     pub(super) edges: Edges,
     pub(super) weight_x_mm: f64,
     pub(super) swings_out: bool,
-    pub(super) required: &'a [Id],
-    pub(super) lags_only: bool,
+    /// What the maker requires.
+    pub(super) asks: &'a Asks<'a>,
+    pub(super) by_hand: ByHandOf<'a>,
+    /// Up to which reserve another fastener is worth its hole.
+    pub(super) most_reserve: f64,
 }
 
 /// A set of usable holes and how good it is.
@@ -66,11 +75,24 @@ pub(in super::super) struct Set {
 }
 
 impl<'a> Table<'a> {
-    pub(super) fn of(site: &Site<'_>, kind: &'a Kind<'a>, holes: &[HolePlan], asked: &Asked<'_>) -> Self {
-        let (mut seated, mut refused) = (Vec::new(), Vec::new());
-        for (index, hole) in holes.iter().enumerate() {
-            match kind.seat(site, index, hole) {
-                Ok(seat) if seated.len() < MOST => seated.push(seat),
+    pub(super) fn of(
+        site: &Site<'_>,
+        kind: &'a Kind<'a>,
+        holes: &[HolePlan],
+        variants: &[(usize, HolePlan)],
+        asked: &Asked<'_>,
+    ) -> Self {
+        let (mut seated, mut refused): (Vec<Seated>, _) = (Vec::new(), Vec::new());
+        let others = variants.iter().enumerate().map(|(at, (index, hole))| (*index, Some(at), hole));
+        for (index, variant, hole) in
+            holes.iter().enumerate().map(|(index, hole)| (index, None, hole)).chain(others)
+        {
+            let seat = match asked.by_hand.refused(&hole.id, &kind.stock.id) {
+                Some(why) => Err(why),
+                None => kind.seat(site, index, hole),
+            };
+            match seat {
+                Ok(seat) if seated.len() < MOST => seated.push(Seated { variant, ..seat }),
                 Ok(_) => refused.push((index, EmptyWhy::NotNeeded)),
                 Err(why) => refused.push((index, why)),
             }
@@ -79,15 +101,28 @@ impl<'a> Table<'a> {
             .iter()
             .map(|one| {
                 bits(seated.iter().map(|other: &Seated| {
-                    one.hole != other.hole && kind.too_near(site, &one.seat, &other.seat)
+                    // Two positions of one slot are one hole.
+                    let is_same = one.hole == other.hole && one.variant == other.variant;
+                    !is_same && (one.hole == other.hole || kind.too_near(site, &one.seat, &other.seat))
                 }))
             })
             .collect();
-        let is_required = |hole: usize| holes.get(hole).is_some_and(|hole| asked.required.contains(&hole.id));
-        let required = bits(seated.iter().map(|one| is_required(one.hole)));
+        let of =
+            |one: &Seated, is: &dyn Fn(&Id) -> bool| holes.get(one.hole).is_some_and(|hole| is(&hole.id));
+        let required = bits(seated.iter().map(|one| of(one, &|hole| asked.asks.is_required(hole))));
+        let wanted = bits(seated.iter().map(|one| of(one, &|hole| asked.by_hand.is_wanted(hole))));
         let is_drilled = |hole: usize| holes.get(hole).is_some_and(|hole| site.is_drilled(&hole.subject));
         let drilled = bits(seated.iter().map(|one| is_drilled(one.hole)));
-        let all = usize::try_from(required.count_ones()).is_ok_and(|count| count == asked.required.len());
+        let count = asked.asks.count(holes);
+        let mut can: Vec<usize> = seated
+            .iter()
+            .enumerate()
+            .filter(|(bit, _)| required >> bit & 1 == 1)
+            .map(|(_, one)| one.hole)
+            .collect();
+        can.sort_unstable();
+        can.dedup();
+        let all = can.len() == count;
         let across = seated.iter().any(|one| one.seat.across);
         let leading = if kind.alike() || !across { leading(asked.cases) } else { asked.cases.to_vec() };
         Self {
@@ -95,8 +130,10 @@ impl<'a> Table<'a> {
             refused,
             near,
             required,
+            required_count: count,
+            wanted,
             drilled,
-            requirable: all && (!asked.lags_only || kind.is_lag()),
+            requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
             hold: kind.hold.ok(),
             leading,
             all: asked.cases.to_vec(),
@@ -105,6 +142,7 @@ impl<'a> Table<'a> {
             steel: matches!(site.framing, Some(WallFraming::Steel(_))),
             swings_out: asked.swings_out,
             most: kind.stock.count.map_or(usize::MAX, |count| count as usize),
+            most_reserve: asked.most_reserve,
             length: kind.length,
             kind,
         }
@@ -118,6 +156,12 @@ impl<'a> Table<'a> {
     /// Whether they go into steel.
     pub(super) fn is_steel(&self) -> bool {
         self.steel
+    }
+
+    /// Whether all that the maker requires of holes is in a set.
+    pub(super) fn has_required(&self, mask: u64) -> bool {
+        let has = (mask & self.required).count_ones();
+        usize::try_from(has).is_ok_and(|count| count == self.required_count)
     }
 
     /// The seats of a set.
@@ -148,7 +192,8 @@ impl<'a> Table<'a> {
             })
         });
         Rank {
-            required: self.requirable && mask & self.required == self.required,
+            by_hand: (mask & self.wanted).count_ones() as usize,
+            required: self.requirable && self.has_required(mask),
             holds: 2,
             known: true,
             drilled: (mask & self.drilled).count_ones(),
@@ -186,16 +231,16 @@ impl<'a> Table<'a> {
 
     /// How good a set is; `None` where it cannot be better than `than`. `hardest` is a case to try first: where one case
     /// alone makes a set no better, the others are spared.
-    fn rank(&self, mask: u64, than: Option<&Rank>, hardest: &mut Option<Case>) -> Option<Rank> {
+    pub(super) fn rank(&self, mask: u64, than: Option<&Rank>, hardest: &mut Option<Case>) -> Option<Rank> {
         let hold = self.hold.as_ref()?;
         let best = self.at_best(mask);
         let beaten = |rank: &Rank| than.is_some_and(|than| rank.against(than).is_le());
-        if beaten(&best.unloaded(hold)) {
+        if beaten(&best.unloaded(hold, self.most_reserve)) {
             return None;
         }
         if let (Some(case), Some(_)) = (*hardest, than) {
             let outcome = self.outcome(mask, hold, &[case]);
-            let one = best.with(&outcome, hold);
+            let one = best.with(&outcome, hold, self.most_reserve);
             // More cases only take from what one leaves; one that is not known says nothing of the others' reserve.
             let reserve = if outcome.governing.is_some() { one.reserve } else { f64::INFINITY };
             if beaten(&Rank { reserve, ..one }) {
@@ -205,7 +250,7 @@ impl<'a> Table<'a> {
         let mut cases = &self.leading;
         let mut outcome = self.outcome(mask, hold, cases);
         if outcome.not_known.is_some() {
-            if beaten(&Rank { reserve: f64::INFINITY, ..best.with(&outcome, hold) }) {
+            if beaten(&Rank { reserve: f64::INFINITY, ..best.with(&outcome, hold, self.most_reserve) }) {
                 return None;
             }
             cases = &self.all;
@@ -214,14 +259,17 @@ impl<'a> Table<'a> {
         if let Some(case) = outcome.governing.and_then(|(ask, _)| cases.get(ask.case)) {
             *hardest = Some(*case);
         }
-        let rank = best.with(&outcome, hold);
+        let rank = best.with(&outcome, hold, self.most_reserve);
         (!beaten(&rank)).then_some(rank)
     }
 
-    /// The set of all usable holes, the later of two too near left out, as many as the kit has.
+    /// The set of all usable holes, the later of two too near left out, as many as the kit has; those chosen by hand
+    /// first.
     pub(super) fn full(&self) -> Option<Set> {
         let mut mask = 0;
-        for bit in 0..self.seated.len() {
+        let is_wanted = |bit: &usize| self.wanted >> bit & 1 == 1;
+        let (wanted, others): (Vec<usize>, Vec<usize>) = (0..self.seated.len()).partition(is_wanted);
+        for bit in wanted.into_iter().chain(others) {
             let more = mask | 1 << bit;
             if self.is_allowed(more) {
                 mask = more;

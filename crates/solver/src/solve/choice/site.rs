@@ -6,6 +6,7 @@ use crate::geometry::Point;
 use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
+use crate::job::kit::DrillBit;
 use crate::job::plate::Plate;
 use crate::ledger::{Given, Label};
 use crate::numeric::root;
@@ -35,6 +36,8 @@ pub(in super::super) struct Site<'a> {
     /// Whether the plate's outline or holes are not its own.
     plate_assumed: bool,
     mount: &'a Id,
+    /// The kit's drill bits.
+    pub(super) bits: &'a [DrillBit],
 }
 
 impl<'a> Site<'a> {
@@ -44,6 +47,7 @@ impl<'a> Site<'a> {
         mount: &'a Id,
         plate: &'a Plate,
         plate_assumed: bool,
+        bits: &'a [DrillBit],
         middle: Point,
     ) -> Self {
         let breast = ground.survey.breast_at(middle.x, Some(middle.y));
@@ -68,6 +72,7 @@ impl<'a> Site<'a> {
             front: given(measured, FRONT_NOT_MEASURED_IN),
             plate_assumed: plate_assumed || plate.solids.is_empty(),
             mount,
+            bits,
         }
     }
 

@@ -1,6 +1,8 @@
 //! What is told of a choice: the word, what it rests on and what it wants, each fastener, each hole left empty.
 
 use super::super::load::Load;
+use super::asks::Asks;
+use super::by_hand::ByHandOf;
 use super::kind::Kind;
 use super::sets::{Set, Table};
 use super::site::Site;
@@ -10,19 +12,26 @@ use crate::capacity::hold::Hold;
 use crate::capacity::used::used;
 use crate::capacity::why::Why;
 use crate::job::framing::WallFraming;
-use crate::job::mount::Required as Asks;
+use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::ledger::Blank;
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{
-    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, LeftEmpty, Required, Verdict, Want,
+    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, InBoard, LeftEmpty, Required, Verdict, Want,
 };
+use crate::tolerance::ANCHOR_SHARE;
+use crate::units::Force;
 
 /// What is told about.
 pub(super) struct Told<'a> {
     pub(super) site: &'a Site<'a>,
     pub(super) load: &'a Load,
     pub(super) holes: &'a [HolePlan],
-    pub(super) required: Option<&'a Asks>,
+    pub(super) asks: &'a Asks<'a>,
+    pub(super) by_hand: ByHandOf<'a>,
+    /// The first case of load.
+    pub(super) first_case: Option<CaseName>,
+    /// What is on the truck.
+    pub(super) stocks: &'a [FastenerStock],
 }
 
 impl Told<'_> {
@@ -30,16 +39,19 @@ impl Told<'_> {
     pub(super) fn none(&self, kinds: &[Kind<'_>], missing: Vec<Want>, empty_kit: bool) -> Fastening {
         let mut wants = self.load.wants.clone();
         add(&mut wants, self.site.wants());
-        let takes_any = self.takes_fasteners();
+        // In brick and block only what is stated of a fixing tells anything.
+        let takes_any = self.takes_fasteners() || !kinds.is_empty() || !missing.is_empty();
         if takes_any {
             add(&mut wants, missing);
-            if empty_kit || kinds.is_empty() && !wants.iter().any(is_of_fastener) {
+            if self.takes_fasteners() && empty_kit || kinds.is_empty() && !wants.iter().any(is_of_fastener) {
                 add(&mut wants, [Want::Fasteners]);
             }
         }
         add(&mut wants, self.wants_hits());
         let left_empty = self.holes.iter().enumerate().map(|(index, hole)| {
+            let by_hand = self.by_hand.refused(&hole.id, &hole.id);
             let why = match hole.meets {
+                _ if by_hand == Some(EmptyWhy::ByHand) => EmptyWhy::ByHand,
                 Meets::Stud => {
                     let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
@@ -50,11 +62,14 @@ impl Told<'_> {
                 }
                 other => EmptyWhy::Meets(other),
             };
-            LeftEmpty { hole: hole.id.clone(), subject: hole.subject.clone(), why }
+            let wanted = self.by_hand.is_wanted(&hole.id);
+            LeftEmpty { hole: hole.id.clone(), subject: hole.subject.clone(), why, wanted }
         });
-        let mut fastening = Fastening { left_empty: left_empty.collect(), ..Fastening::unknown() };
+        let left_empty: Vec<LeftEmpty> = left_empty.collect();
+        let anchors = self.anchors(&left_empty);
+        let mut fastening = Fastening { left_empty, anchors, ..Fastening::unknown() };
         fastening.verdict.wanted = wants;
-        fastening.verdict.required = if self.asks_for_holes() { Required::NotKnown } else { Required::Met };
+        fastening.verdict.required = if self.asks.names_holes() { Required::NotKnown } else { Required::Met };
         fastening
     }
 
@@ -87,7 +102,7 @@ impl Told<'_> {
             used_holes().filter(|(one, _)| !one.met).map(|(_, hole)| Want::Probe(hole.subject.clone())),
         );
 
-        let required = self.required_by(set, kind);
+        let required = self.required_by(table, set);
         let word = |stated: bool| match required {
             Required::NotMet => Word::Short,
             Required::NotKnown => Word::NotKnown,
@@ -123,19 +138,53 @@ impl Told<'_> {
         };
         let fasteners = members.iter().enumerate().filter_map(|(seat, one)| {
             let hole = self.holes.get(one.hole)?;
-            Some(FastenerPlan {
-                hole: hole.id.clone(),
-                subject: hole.subject.clone(),
-                stock: kind.stock.id.clone(),
-                kind: kind.stock.kind,
-                diameter: kind.diameter,
-                length: kind.length,
-                lead: kind.bit(),
-                depth: kind.depth(self.site),
-                asked: asked(seat),
-            })
+            Some(self.in_use(kind, hole, asked(seat)))
         });
-        Fastening { verdict, fasteners: fasteners.collect(), left_empty: self.left_empty(table, set) }
+        let left_empty = self.left_empty(table, set);
+        let anchors = self.anchors(&left_empty);
+        Fastening { verdict, fasteners: fasteners.collect(), left_empty, anchors }
+    }
+
+    /// What the first rated anchor of the kit would add at the holes over board that are left empty, by hand apart.
+    fn anchors(&self, left_empty: &[LeftEmpty]) -> Option<InBoard> {
+        let rated =
+            self.stocks.iter().filter(|stock| stock.kind == FastenerKind::Anchor && stock.count != Some(0));
+        let (stock, report) = rated
+            .filter_map(|stock| Some((stock, stock.report.as_ref()?)))
+            .find(|(_, report)| report.shear.is_some() || report.pull.is_some())?;
+        let on_board = |empty: &&LeftEmpty| empty.why == EmptyWhy::Meets(Meets::Board);
+        let holes = left_empty.iter().filter(on_board).count();
+        let most = stock.count.map_or(usize::MAX, |count| count as usize);
+        let share = |load: Force| Force::newtons(load.n() * ANCHOR_SHARE);
+        (holes > 0).then(|| InBoard {
+            stock: stock.id.clone(),
+            holes: holes.min(most),
+            shear: report.shear.map(share),
+            pull: report.pull.map(share),
+        })
+    }
+
+    /// A fastener of a kind in a hole.
+    pub(super) fn in_use(
+        &self,
+        kind: &Kind<'_>,
+        hole: &HolePlan,
+        asked: Option<FastenerAsked>,
+    ) -> FastenerPlan {
+        let (lead, bit) = kind.bit(self.site);
+        FastenerPlan {
+            hole: hole.id.clone(),
+            subject: hole.subject.clone(),
+            stock: kind.stock.id.clone(),
+            kind: kind.kind(),
+            diameter: kind.diameter,
+            length: kind.length,
+            lead,
+            bit,
+            depth: kind.depth(self.site),
+            by_hand: self.by_hand.is_wanted(&hole.id),
+            asked,
+        }
     }
 
     /// Why each hole that is not in use is left empty.
@@ -148,7 +197,9 @@ impl Told<'_> {
             let bit = table.seated.iter().position(|one| one.hole == index);
             let near = bit.and_then(|bit| table.near.get(bit)).map_or(0, |near| near & set.mask);
             let nearest = table.members(near).next().and_then(|one| self.holes.get(one.hole));
-            nearest.map_or(EmptyWhy::NotNeeded, |hole| EmptyWhy::TooNear(hole.id.clone()))
+            let wanted = self.holes.get(index).is_some_and(|hole| self.by_hand.is_wanted(&hole.id));
+            let rest = if wanted { EmptyWhy::TooFew } else { EmptyWhy::NotNeeded };
+            nearest.map_or(rest, |hole| EmptyWhy::TooNear(hole.id.clone()))
         };
         self.holes
             .iter()
@@ -158,28 +209,30 @@ impl Told<'_> {
                 hole: hole.id.clone(),
                 subject: hole.subject.clone(),
                 why: why(index),
+                wanted: self.by_hand.is_wanted(&hole.id),
             })
             .collect()
     }
 
-    /// Whether what the maker requires is met: of holes as far as they are named, of fasteners whether lags are asked
-    /// for. More of the maker's words nobody but the reader can check.
-    fn required_by(&self, set: &Set, kind: &Kind<'_>) -> Required {
-        if set.rank.required {
-            return Required::Met;
+    /// Whether what the maker requires is met: of holes as far as they are named, of fasteners as far as words can be
+    /// searched. More of the maker's words nobody but the reader can check.
+    fn required_by(&self, table: &Table<'_>, set: &Set) -> Required {
+        let of_fastener = self.asks.of_fastener(table.kind.kind(), self.site.framing);
+        if table.has_required(set.mask) || of_fastener == Required::NotMet {
+            return of_fastener;
         }
-        let asks = self.required.and_then(|asks| asks.fasteners.as_deref()).unwrap_or_default();
-        if super::asks_for_lags(asks) && !kind.is_lag() {
-            return Required::NotMet;
-        }
-        let names = self.required.map(|asks| asks.holes.as_slice()).unwrap_or_default();
-        let found = names.iter().map(|id| self.holes.iter().find(|hole| hole.id == *id));
-        let unknown = found.into_iter().any(|hole| hole.is_none_or(|hole| hole.meets == Meets::NotKnown));
-        if unknown { Required::NotKnown } else { Required::NotMet }
-    }
-
-    fn asks_for_holes(&self) -> bool {
-        self.required.is_some_and(|asks| !asks.holes.is_empty())
+        let in_use: Vec<usize> = table.members(set.mask).map(|one| one.hole).collect();
+        let lacking = || {
+            let each = self.holes.iter().enumerate();
+            each.filter(|(index, hole)| self.asks.is_required(&hole.id) && !in_use.contains(index))
+        };
+        // A hole that was left empty by hand, or that is no stud's, will not do whatever is found out.
+        let unknown = |(_, hole): (usize, &HolePlan)| {
+            hole.meets == Meets::NotKnown
+                && self.by_hand.refused(&hole.id, &hole.id) != Some(EmptyWhy::ByHand)
+        };
+        let is_gone = self.asks.lacks(self.holes);
+        if is_gone || lacking().any(unknown) { Required::NotKnown } else { Required::NotMet }
     }
 
     /// Whether published values are known for any fastener in this wall.
@@ -199,7 +252,7 @@ impl Told<'_> {
 }
 
 /// Adds what is not there yet.
-fn add<T: PartialEq>(to: &mut Vec<T>, more: impl IntoIterator<Item = T>) {
+pub(super) fn add<T: PartialEq>(to: &mut Vec<T>, more: impl IntoIterator<Item = T>) {
     for one in more {
         if !to.contains(&one) {
             to.push(one);
