@@ -19,5 +19,6 @@ pub mod finding;
 pub mod plan;
 pub mod rules;
 pub mod solve;
+pub mod explain;
 pub mod probing;
 pub mod words;

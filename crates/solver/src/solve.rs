@@ -27,6 +27,7 @@ use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::option::WallOption;
 use crate::job::wall::Wall;
+use crate::plan::explained::Explained;
 use crate::plan::framing::Framing;
 use crate::plan::mark::MarkWhat;
 use crate::plan::piece::PiecePlan;
@@ -49,6 +50,10 @@ struct Notes {
     findings: Vec<Finding>,
     /// Whether a hit or floor reading, which every place leans on, was read from an assumed place.
     ground_assumed: bool,
+    /// The piece whose working is asked for.
+    explains: Option<Id>,
+    /// Its working.
+    explained: Option<Explained>,
 }
 
 impl Notes {
@@ -75,8 +80,18 @@ pub fn chosen_option(wall: &Wall) -> Option<&WallOption> {
 /// the same plan on every machine.
 #[must_use]
 pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
+    solved(job, wall, option, &mut Notes::default())
+}
+
+/// The working behind the verdict of a piece of that plan; `None` where it hangs on no mount there.
+pub(crate) fn explained(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id) -> Option<Explained> {
+    let mut notes = Notes { explains: Some(piece.clone()), ..Notes::default() };
+    let _same = solved(job, wall, option, &mut notes);
+    notes.explained
+}
+
+fn solved(job: &Job, wall: &Id, option: Option<&Id>, notes: &mut Notes) -> Plan {
     let Some(wall) = job.wall(wall) else { return empty_plan(job, wall) };
-    let mut notes = Notes::default();
     let named = option.and_then(|id| wall.options.iter().find(|option| option.id == *id));
     if let (Some(id), None) = (option, named) {
         notes.stop(wall.id.whole(), What::NotThere { named: id.whole() });
@@ -92,17 +107,13 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
         }
     };
 
-    let survey = survey::survey(job, wall, &mut notes);
+    let survey = survey::survey(job, wall, notes);
     let level = job.settings.chance().value();
     let mut framing = framing::framing(wall, &survey, level);
-    let pieces = pieces::pieces(
-        job,
-        Ground { wall, survey: &survey, framing: &framing, level },
-        &arrangement,
-        &mut notes,
-    );
+    let pieces =
+        pieces::pieces(job, Ground { wall, survey: &survey, framing: &framing, level }, &arrangement, notes);
     at_holes(&mut framing, &pieces);
-    leaning::note_leaning(wall, &arrangement, &mut notes);
+    leaning::note_leaning(wall, &arrangement, notes);
     let marks = marks::marks(job, wall, &survey, &framing, &pieces);
 
     let supposed = marks.iter().find_map(|mark| match mark.what {
@@ -122,11 +133,11 @@ pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
         framing,
         pieces,
         marks,
-        assumed: notes.assumed,
+        assumed: std::mem::take(&mut notes.assumed),
         findings: Vec::new(),
         next: None,
     };
-    let mut findings = notes.findings;
+    let mut findings = std::mem::take(&mut notes.findings);
     findings.extend(rules::findings(job, wall, &plan));
     findings.sort_by_key(|finding| finding.level);
     plan.findings = findings;

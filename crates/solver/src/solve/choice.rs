@@ -3,6 +3,7 @@
 //! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
 //! nothing is there to choose from, the place that meets most studs.
 
+mod explain;
 mod kind;
 mod rank;
 mod sets;
@@ -17,6 +18,7 @@ use crate::geometry::{Frame, Point, Rect};
 use crate::job::kit::FastenerStock;
 use crate::job::mount::Mount;
 use crate::job::plate::Plate;
+use crate::plan::explained::Explained;
 use crate::plan::piece::{HolePlan, Wish};
 use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
@@ -34,6 +36,8 @@ pub(super) struct Chosen {
     pub(super) holes: Vec<HolePlan>,
     pub(super) fastening: Fastening,
     pub(super) wish: Wish,
+    /// Its working, where that is asked for.
+    pub(super) explained: Option<Explained>,
 }
 
 /// What a choice is made from.
@@ -52,6 +56,8 @@ pub(super) struct Candidates<'a> {
     pub(super) load: &'a Load,
     /// What is on the truck.
     pub(super) stocks: &'a [FastenerStock],
+    /// Whether the working is asked for.
+    pub(super) explains: bool,
 }
 
 /// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
@@ -118,8 +124,14 @@ impl Candidates<'_> {
             return self.nowhere();
         };
         let fastening = self.tell(&site, &kinds, missing, &place, picked.as_ref());
+        let explained = self.explains.then(|| {
+            let chosen = picked.as_ref().and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
+            let (site, place, fastening) = (&site, &place, &fastening);
+            explain::Explains { candidates: self, site, place, fastening, chosen }.explained()
+        });
         let wish = self.wish(studs(&place.holes), least, most);
-        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+        let frame = self.frame(place.offset);
+        Chosen { frame, offset: place.offset, holes: place.holes, fastening, wish, explained }
     }
 
     fn nowhere(&self) -> Chosen {
@@ -129,6 +141,7 @@ impl Candidates<'_> {
             holes: Vec::new(),
             fastening: Fastening::unknown(),
             wish: Wish::default(),
+            explained: None,
         }
     }
 

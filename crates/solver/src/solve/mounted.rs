@@ -56,8 +56,12 @@ pub(super) fn mounted(
         plate_assumed: holes_assumed,
         load: &load,
         stocks: &job.kit.fasteners,
+        explains: notes.explains.as_ref() == Some(&piece.id),
     };
     let chosen = candidates.choose();
+    if candidates.explains {
+        notes.explained = chosen.explained;
+    }
     let origin = chosen.frame.origin;
     let on_wall = |rect: Rect| rect.moved(origin.x, origin.y);
     let solids: Vec<Rect> = plate.solids.iter().map(Solid::in_plate).map(on_wall).collect();

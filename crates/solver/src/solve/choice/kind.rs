@@ -4,11 +4,11 @@ use super::site::Site;
 use crate::capacity::bite::{Stack, bite};
 use crate::capacity::concrete::{ConcreteScrew, in_concrete};
 use crate::capacity::hold::Hold;
-use crate::capacity::lead_hole::{LeadHole, bit, lead_hole};
+use crate::capacity::lead_hole::{LeadHole, bit, from_face, lead_hole};
 use crate::capacity::opening::takes;
 use crate::capacity::placing::{
-    Carries, InFace, apart_in_concrete, apart_in_steel, carries, edge_in_steel, edge_needs, to_end,
-    too_near_in_stud,
+    Carries, InFace, apart_in_concrete, apart_in_steel, apart_in_stud, carries, edge_in_concrete,
+    edge_in_steel, edge_needs, to_end, too_near_in_stud,
 };
 use crate::capacity::screw::Screw;
 use crate::capacity::seat::Seat;
@@ -24,7 +24,7 @@ use crate::handbook::steel_stud::SHEAR_THROUGH_BOARD;
 use crate::handbook::wood_screw;
 use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
 use crate::job::kit::{FastenerKind, FastenerStock};
-use crate::ledger::{Blank, Given, Label};
+use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{EmptyWhy, Rest, Want};
 use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
@@ -69,7 +69,7 @@ pub(in super::super) fn kinds<'a>(
     let mut missing = Vec::new();
     for stock in stocks.iter().filter(|stock| suits(site, stock.kind) && stock.count != Some(0)) {
         match (stock.diameter, stock.length) {
-            (Some(diameter), Some(length)) => match Kind::of(site, stock, diameter, length) {
+            (Some(diameter), Some(length)) => match Kind::of(&mut Blank, site, stock, diameter, length) {
                 Ok(kind) => kinds.push(kind),
                 Err(want) => missing.push(want),
             },
@@ -99,7 +99,13 @@ fn is_for_wood(kind: FastenerKind) -> bool {
 }
 
 impl<'a> Kind<'a> {
-    fn of(site: &Site<'_>, stock: &'a FastenerStock, diameter: Length, length: Length) -> Result<Self, Want> {
+    pub(super) fn of<L: Ledger>(
+        ledger: &mut L,
+        site: &Site<'_>,
+        stock: &'a FastenerStock,
+        diameter: Length,
+        length: Length,
+    ) -> Result<Self, Want> {
         let mut kind = Self {
             stock,
             diameter,
@@ -112,10 +118,10 @@ impl<'a> Kind<'a> {
             rests: vec![Rest::Method],
         };
         match site.framing {
-            Some(WallFraming::Steel(studs)) => kind.in_steel(site, studs),
-            Some(WallFraming::Concrete(concrete)) => kind.in_concrete(site, concrete),
-            Some(WallFraming::Wood(studs)) => kind.in_wood(site, studs)?,
-            _ => kind.in_wood(site, &WoodStuds::default())?,
+            Some(WallFraming::Steel(studs)) => kind.in_steel(ledger, site, studs),
+            Some(WallFraming::Concrete(concrete)) => kind.in_concrete(ledger, site, concrete),
+            Some(WallFraming::Wood(studs)) => kind.in_wood(ledger, site, studs)?,
+            _ => kind.in_wood(ledger, site, &WoodStuds::default())?,
         }
         if kind.head.is_none() {
             kind.wants.push(Want::FastenerHead(stock.id.clone()));
@@ -123,7 +129,7 @@ impl<'a> Kind<'a> {
         Ok(kind)
     }
 
-    fn in_wood(&mut self, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
+    fn in_wood<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
         let (diameter, length) = (Given::measured(self.diameter), Given::measured(self.length));
         let screw = match self.stock.kind {
             FastenerKind::Lag => {
@@ -146,7 +152,7 @@ impl<'a> Kind<'a> {
         let gravity = studs.gravity.map_or_else(
             || {
                 self.rests.push(Rest::Gravity(Ratio::bare(UNIDENTIFIED.value)));
-                Given::new(Ratio::bare(UNIDENTIFIED.value), UNIDENTIFIED.label)
+                Given::new(Ratio::bare(UNIDENTIFIED.value), UNIDENTIFIED.label).because(UNIDENTIFIED.source)
             },
             Given::measured,
         );
@@ -154,20 +160,22 @@ impl<'a> Kind<'a> {
             || {
                 let least = Length::millimetres(LEAST_STUD_DEPTH_MM);
                 self.rests.push(Rest::StudDepth(least));
-                Given::chosen(least)
+                Given::chosen(least).because("the least usual depth of a stud")
             },
             Given::measured,
         );
         if studs.face.is_none() {
             self.rests.push(Rest::StudFace(site.face().value));
         }
-        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value));
+        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value)).because(
+            "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
+        );
         self.rests.push(Rest::PlateSteel(plate_bearing.value));
         let washer = self.stock.washer.map_or_else(
             || {
                 let usual = Length::millimetres(WASHER_MM);
                 self.rests.push(Rest::Washer(usual));
-                Given::chosen(usual)
+                Given::chosen(usual).because("thicker than any usual washer")
             },
             Given::measured,
         );
@@ -180,27 +188,27 @@ impl<'a> Kind<'a> {
             {
                 return Err(why);
             }
-            in_wood(&mut Blank, &screw, gravity, &stack)
+            in_wood(ledger, &screw, gravity, &stack)
         });
         self.screw = screw.ok();
+        ledger.begin(Part::Lead);
         self.lead = self.screw.as_ref().and_then(|screw| {
             let bite = bite(&mut Blank, screw, &stack).ok()?;
-            lead_hole(screw, gravity, &bite).ok()
+            lead_hole(ledger, screw, gravity, &bite).ok()
         });
         Ok(())
     }
 
-    fn in_steel(&mut self, site: &Site<'_>, studs: &SteelStuds) {
+    fn in_steel<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, studs: &SteelStuds) {
         let thickness =
             studs.thickness.map_or(Given::new(Length::mils(18.0), Label::Assumed), Given::measured);
         if site.front.value > Length::default() {
             self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
         }
-        self.hold =
-            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear);
+        self.hold = in_steel(ledger, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear);
     }
 
-    fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
+    fn in_concrete<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, concrete: &Concrete) {
         let strength = concrete.strength.map(Given::measured);
         if strength.is_none() {
             self.rests.push(Rest::Concrete(Stress::psi(UNMEASURED_PSI.value)));
@@ -220,7 +228,7 @@ impl<'a> Kind<'a> {
             strength,
             normal_weight: concrete.normal_weight == Some(true),
         };
-        self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
+        self.hold = in_concrete(ledger, &screw).map(Hold::Linear);
     }
 
     /// Whether it is a lag screw.
@@ -234,23 +242,40 @@ impl<'a> Kind<'a> {
     }
 
     /// The bit of its lead hole: by 1/64 in, or by half a millimetre for a metric fastener (chosen: any set has them).
-    pub(super) fn bit(&self) -> Option<Length> {
+    pub(super) fn bit<L: Ledger>(&self, ledger: &mut L) -> Option<Length> {
         let step = match self.diameter.unit() {
             LengthUnit::Millimetre => Length::millimetres(0.5),
             LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
         };
         let bits: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
-        bit(self.lead.as_ref()?, &bits)
+        bit(ledger, self.lead.as_ref()?, &bits)
     }
 
     /// How deep its lead hole is from the wall's face.
-    pub(super) fn depth(&self, site: &Site<'_>) -> Option<Length> {
-        let deep = self.lead.as_ref().map(|lead| lead.depth)?;
-        (site.front.label != Label::Assumed).then(|| deep + site.front.value)
+    pub(super) fn depth<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Option<Length> {
+        let lead = self.lead.as_ref()?;
+        (site.front.label != Label::Assumed).then(|| from_face(ledger, lead, site.front))
+    }
+
+    /// From one to the next at least; along a stud, where they share one.
+    pub(super) fn apart<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Length {
+        match &self.screw {
+            Some(screw) => apart_in_stud(ledger, screw, true),
+            None if matches!(site.framing, Some(WallFraming::Concrete(_))) => {
+                apart_in_concrete(ledger, self.diameter)
+            }
+            None => apart_in_steel(ledger, self.diameter),
+        }
     }
 
     /// The fastener in a hole, or why it has none.
-    pub(super) fn seat(&self, site: &Site<'_>, index: usize, hole: &HolePlan) -> Result<Seated, EmptyWhy> {
+    pub(super) fn seat<L: Ledger>(
+        &self,
+        ledger: &mut L,
+        site: &Site<'_>,
+        index: usize,
+        hole: &HolePlan,
+    ) -> Result<Seated, EmptyWhy> {
         let ground = &site.ground;
         let here = ground.survey.breast_at(hole.place.x, Some(hole.place.y)).map(|breast| &breast.id);
         if here != site.on.as_ref() {
@@ -273,7 +298,7 @@ impl<'a> Kind<'a> {
         self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
         let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
         if in_concrete {
-            let (has, needs) = (site.to_edge(hole.place), self.diameter * CONCRETE_EDGE.value);
+            let (has, needs) = (site.to_edge(hole.place), edge_in_concrete(ledger, self.diameter));
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
@@ -287,14 +312,14 @@ impl<'a> Kind<'a> {
             doubt: Given::measured(Length::default()),
         };
         let Some(screw) = &self.screw else {
-            edge_in_steel(self.diameter, &at).map_err(EmptyWhy::Refused)?;
+            edge_in_steel(ledger, self.diameter, &at).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
             return Ok(Seated { hole: index, seat, chance: hole.chance.unwrap_or_default(), met: hole.met });
         };
         // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
         for (has, toward) in [(hole.place.y - outline.bottom, true), (outline.top - hole.place.y, false)] {
-            let needs = to_end(screw, true, toward);
+            let needs = to_end(ledger, screw, true, toward);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
@@ -302,7 +327,7 @@ impl<'a> Kind<'a> {
         // The chance answers for the doubt along the face; across it the doubt itself has to leave room.
         carries(&mut Blank, screw, &at).map_err(EmptyWhy::Refused)?;
         let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
-        let carry = carries(&mut Blank, screw, &doubted).unwrap_or(Carries::Along);
+        let carry = carries(ledger, screw, &doubted).unwrap_or(Carries::Along);
         let need = edge_needs(screw).0;
         let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
         let met = hole.met && chance >= ground.level;
@@ -317,12 +342,7 @@ impl<'a> Kind<'a> {
                 a.stud == b.stud && too_near_in_stud(screw, true, site.face().value, across_mm, along_mm)
             }
             None => {
-                let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_)));
-                let needs = if in_concrete {
-                    apart_in_concrete(self.diameter)
-                } else {
-                    apart_in_steel(self.diameter)
-                };
+                let needs = self.apart(&mut Blank, site);
                 let needs_mm = needs.mm() - SAME_PLACE_MM;
                 across_mm * across_mm + along_mm * along_mm < needs_mm * needs_mm
             }

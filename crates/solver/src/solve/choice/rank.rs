@@ -2,6 +2,7 @@
 
 use crate::capacity::group::{Outcome, Word};
 use crate::capacity::hold::Hold;
+use crate::ledger::Blank;
 use crate::tolerance::MOST_RESERVE;
 use crate::units::Length;
 use std::cmp::Ordering;
@@ -38,7 +39,7 @@ pub(in super::super) struct Rank {
 impl Rank {
     /// With what its cases ask of it.
     pub(super) fn with(self, outcome: &Outcome, hold: &Hold) -> Self {
-        let used = outcome.governing.map(|(_, used)| used.reserve(MOST_RESERVE));
+        let used = outcome.governing.map(|(_, used)| used.reserve(&mut Blank, MOST_RESERVE));
         let holds = match outcome.word() {
             Word::Holds if hold.label().bears(false) => 2,
             Word::Holds if hold.label().bears(true) => 1,

@@ -36,7 +36,7 @@ pub(in super::super) struct Table<'a> {
     /// The cases that can be the worst of a set that carries them all.
     leading: Vec<Case>,
     all: Vec<Case>,
-    edges: Edges,
+    pub(super) edges: Edges,
     weight_x_mm: f64,
     steel: bool,
     swings_out: bool,
@@ -67,7 +67,7 @@ impl<'a> Table<'a> {
     pub(super) fn of(site: &Site<'_>, kind: &'a Kind<'a>, holes: &[HolePlan], asked: &Asked<'_>) -> Self {
         let (mut seated, mut refused) = (Vec::new(), Vec::new());
         for (index, hole) in holes.iter().enumerate() {
-            match kind.seat(site, index, hole) {
+            match kind.seat(&mut Blank, site, index, hole) {
                 Ok(seat) if seated.len() < MOST => seated.push(seat),
                 Ok(_) => refused.push((index, EmptyWhy::NotNeeded)),
                 Err(why) => refused.push((index, why)),

@@ -5,7 +5,7 @@ use super::kind::Kind;
 use super::sets::{Set, Table};
 use super::site::Site;
 use crate::capacity::case::{Case, CaseName};
-use crate::capacity::group::{Demand, Outcome, Word};
+use crate::capacity::group::{Ask, Demand, Outcome, Word};
 use crate::capacity::hold::Hold;
 use crate::capacity::used::used;
 use crate::capacity::why::Why;
@@ -41,11 +41,13 @@ impl Told<'_> {
         let left_empty = self.holes.iter().enumerate().map(|(index, hole)| {
             let why = match hole.meets {
                 Meets::Stud => {
-                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    let tried =
+                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
                 }
                 Meets::Masonry if takes_any => {
-                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    let tried =
+                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
                 }
                 other => EmptyWhy::Meets(other),
@@ -119,7 +121,7 @@ impl Told<'_> {
         };
         let asked = |seat: usize| {
             let demand = demand.as_ref().ok().filter(|_| measured)?;
-            worst(demand, &hold, seat)
+            worst(demand, &hold, seat).map(|(_, asked)| asked)
         };
         let fasteners = members.iter().enumerate().filter_map(|(seat, one)| {
             let hole = self.holes.get(one.hole)?;
@@ -130,8 +132,8 @@ impl Told<'_> {
                 kind: kind.stock.kind,
                 diameter: kind.diameter,
                 length: kind.length,
-                lead: kind.bit(),
-                depth: kind.depth(self.site),
+                lead: kind.bit(&mut Blank),
+                depth: kind.depth(&mut Blank, self.site),
                 asked: asked(seat),
             })
         });
@@ -211,14 +213,15 @@ fn is_of_fastener(want: &Want) -> bool {
     matches!(want, Want::FastenerSize(_) | Want::FastenerHead(_) | Want::FastenerReport(_))
 }
 
-/// What the worst case asks of a fastener.
-fn worst(demand: &Demand, hold: &Hold, seat: usize) -> Option<FastenerAsked> {
+/// The worst case of a fastener, and what it asks.
+pub(super) fn worst<'d>(demand: &'d Demand, hold: &Hold, seat: usize) -> Option<(&'d Ask, FastenerAsked)> {
     let own = demand.asks.iter().filter(|ask| ask.seat == seat);
     let each = own.filter_map(|ask| {
         let used = used(&mut Blank, &ask.asked, hold, ask.lasting).ok()?;
-        Some(FastenerAsked { shear_n: ask.asked.shear_n(), pull_n: ask.asked.pull_n, used: used.value })
+        let (shear_n, pull_n) = (ask.asked.shear_n(), ask.asked.pull_n);
+        Some((ask, FastenerAsked { shear_n, pull_n, used: used.value }))
     });
-    each.reduce(|worst, one| if one.used > worst.used { one } else { worst })
+    each.reduce(|worst, one| if one.1.used > worst.1.used { one } else { worst })
 }
 
 /// A case that nothing published carries: of those that just hang the one that turns most, else the first.
