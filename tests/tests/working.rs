@@ -24,11 +24,15 @@ use strikeline::files::job_file::read_job;
 use strikeline_solver::capacity::why::Why;
 use strikeline_solver::explain::explain;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::framing::WallFraming;
+use strikeline_solver::job::mount::Tilt;
 use strikeline_solver::ledger::{Amount, Shown, Step};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::explained::{About, Explained};
 use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::solve::solve;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::{Angle, Length};
 
 /// Every demo with each of its options, and every ordinary install.
 fn ordinary() -> Vec<(String, Job, Plan)> {
@@ -203,4 +207,58 @@ fn what_nobody_measured_is_asked_of_no_fastener() {
     assert!(explained.cases.is_empty());
     assert!(explained.section(|about| matches!(about, About::Asked { .. })).is_none());
     assert!(explained.section(|about| matches!(about, About::Carries(_))).is_some());
+}
+
+/// On every kind of wall: another mass, board, stud and place of the plate than anyone wrote down.
+#[test]
+fn random_rooms_are_worked_to_the_last_bit_and_come_out_on_a_hand_calculator() {
+    let installs = rooms::installs().len();
+    let given = (0..installs, 0.2..3.0_f64, 0.0..40.0_f64, -20.0..20.0_f64, 0.0..15.0_f64, 0..3_usize);
+    let config = Config { cases: 200, failure_persistence: None, ..Config::default() };
+    let mut runner = TestRunner::new_with_rng(config, TestRng::deterministic_rng(Default::default()));
+    let numbers = std::cell::Cell::new(0);
+    let held = runner.run(&given, |(index, heavier, front_mm, aside_mm, tilt_deg, face)| {
+        let install = &rooms::installs()[index];
+        let mut job = rooms::room(install);
+        job.pieces[0].mass = job.pieces[0].mass.map(|mass| mass * heavier);
+        if let Some(front) = &mut job.walls[0].front {
+            front.thickness = Some(Length::millimetres(front_mm));
+        }
+        if let Some(WallFraming::Wood(studs)) = &mut job.walls[0].framing {
+            studs.face = [None, Some(Length::inches(1.5)), Some(Length::inches(3.5))][face];
+            studs.depth = Some(Length::inches(5.5));
+        }
+        if tilt_deg > 5.0 && install.reach.is_none() {
+            let (down, up) = (Some(Angle::degrees(tilt_deg)), None);
+            job.mounts[0].tilt = Some(Tilt { down, up, pivot_down: None });
+        }
+        for hole in &mut rooms::plate(&mut job).holes {
+            hole.right = Offset(hole.right.length() + Length::millimetres(aside_mm));
+        }
+        let plan = rooms::plan(&job);
+        let piece = &plan.pieces[0];
+        let explained = explained(&job, &plan, piece).unwrap();
+        numbers.set(numbers.get() + same_bits(&install.name, piece, &explained));
+        well_worked(&install.name, &explained);
+        Ok(())
+    });
+    held.unwrap();
+    assert!(numbers.get() > 1000, "{}", numbers.get());
+}
+
+/// Rooms in which little is measured: their verdicts have no numbers that their workings lack.
+#[test]
+fn rooms_of_every_make_have_their_working() {
+    let config = Config { cases: 200, failure_persistence: None, ..Config::default() };
+    let mut runner = TestRunner::new_with_rng(config, TestRng::deterministic_rng(Default::default()));
+    let held = runner.run(&room::rooms().prop_map(|room| room.job()), |job| {
+        let plan = room::plan(&job);
+        for piece in plan.pieces.iter().filter(|piece| piece.mount.is_some()) {
+            let explained = explained(&job, &plan, piece).unwrap();
+            same_bits("a random room", piece, &explained);
+            well_worked("a random room", &explained);
+        }
+        Ok(())
+    });
+    held.unwrap();
 }

@@ -223,6 +223,12 @@ impl Put {
     pub fn because(self, reason: &'static str) -> Self {
         Self { reason, ..self }
     }
+
+    /// The same with what it is, where nothing else was said of it.
+    #[must_use]
+    pub fn being(self, what: &'static str) -> Self {
+        if self.reason.is_empty() { self.because(what) } else { self }
+    }
 }
 
 /// One step of a working.
@@ -265,11 +271,11 @@ pub enum Part {
     Printed,
     /// How the group stands.
     Group,
-    /// What is asked of one, and how much of it that uses.
-    Use,
     /// Its lead hole.
     Lead,
-    /// What it needs round it.
+    /// What each needs round it.
+    Needs,
+    /// What one has round it.
     Room,
 }
 

@@ -1,12 +1,12 @@
-//! What is shown of the window only when it is asked for: one pull, my shelf, the list of commands, the
-//! page of keys.
+//! What is shown of the window only when it is asked for: one pull, my shelf, the working of a verdict, the list
+//! of commands, the page of keys.
 
 use super::App;
 use super::at_wall::{Asked, AtWall};
 use crate::command::{Command, Pane, Queue};
 use crate::panels::command_list::CommandList;
 use crate::panels::shelf::Shown;
-use crate::panels::{key_page, measured, one_pull, shelf, short_form};
+use crate::panels::{key_page, measured, one_pull, shelf, short_form, working};
 use crate::session::Session;
 use crate::view_state::Side;
 use egui::Ui;
@@ -20,6 +20,7 @@ pub(super) struct Panes {
     pub(super) shelf: Option<shelf::Panel>,
     command_list: Option<CommandList>,
     key_page: bool,
+    pub(super) working: working::Panel,
 }
 
 impl App {

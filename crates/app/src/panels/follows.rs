@@ -5,7 +5,7 @@ use super::holding::holding;
 use super::measured::section;
 use crate::session::Session;
 use crate::theme;
-use crate::view_state::ViewState;
+use crate::view_state::{ViewState, WorkingOf};
 use crate::widgets::row::{Row, row};
 use egui::{Id, ScrollArea, Ui};
 use strikeline_solver::finding::Level;
@@ -22,7 +22,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
     let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
     let is_new = !is_touched && session.selected != shown_for;
     let selected = session.selected.clone();
-    let mut list = List { selected: &selected, scrolls: is_new, chosen: None };
+    let mut list = List { selected: &selected, scrolls: is_new, chosen: None, worked: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
         findings(ui, &mut list, plan);
@@ -32,6 +32,10 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
     });
+    if let Some(worked) = list.worked {
+        view_state.working = Some(worked);
+        ui.request_repaint();
+    }
     if let Some(chosen) = list.chosen {
         // It is where the hand is already.
         ui.data_mut(|data| data.insert_temp(shown_id, Some(chosen.clone())));
@@ -51,6 +55,8 @@ pub(super) struct List<'a> {
     scrolls: bool,
     /// What was chosen.
     chosen: Option<Subject>,
+    /// Whose working was asked for.
+    pub(super) worked: Option<WorkingOf>,
 }
 
 impl List<'_> {

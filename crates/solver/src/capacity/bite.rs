@@ -54,7 +54,7 @@ pub fn bite<L: Ledger>(ledger: &mut L, screw: &Screw, stack: &Stack) -> Known<Bi
         name: "depth in wood",
         formula: "p = L - washer - plate - gap",
         put: vec![
-            Put::given("L", screw.length),
+            Put::given("L", screw.length).being("the length under the head"),
             Put::given("washer", stack.washer),
             Put::given("plate", stack.plate),
             Put::given("gap", stack.gap),
@@ -94,11 +94,11 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -
             Put::result("p", depth.value, depth.label),
         ];
         if !keeps_tip {
-            put.push(Put::given("tip", tip));
+            put.push(Put::given("E", tip));
         }
         Step {
             name: "thread that counts",
-            formula: if keeps_tip { "p_t = min(T, p)" } else { "p_t = max(min(T, p) - tip, 0)" },
+            formula: if keeps_tip { "p_t = min(T, p)" } else { "p_t = max(min(T, p) - E, 0)" },
             put,
             result: thread.value.into(),
             source: if keeps_tip {
@@ -155,10 +155,10 @@ fn least_depth<L: Ledger>(
         };
         put.push(Put::result("p", depth.value, depth.label));
         let is_less_tip = counted.value != depth.value;
-        let formula = if is_less_tip { "p_least = k D; p_has = p - tip" } else { formula };
+        let formula = if is_less_tip { "p_least = k D; p_has = p - E" } else { formula };
         if is_less_tip {
             put.push(Put::result("p_has", counted.value, counted.label));
-            put.push(Put::given("tip", screw.tip));
+            put.push(Put::given("E", screw.tip));
         }
         Step { name, formula, put, result: needs.into(), source, label }
     });

@@ -64,6 +64,10 @@ pub struct Spread {
 /// A turning that is none where nothing carries turning: 0.5 N m, 50 kg a millimetre aside (chosen).
 const NO_TURNING_NMM: f64 = 500.0;
 
+/// What x and y are.
+const RIGHT: &str = "where each fastener stands, right of the plate's middle; on one stud with one that carries along only, their mean";
+const UP: &str = "where each fastener stands, above the plate's top";
+
 /// Why a stiffness is 1 or 0.
 const STIFF: &str =
     "1 where a fastener carries that way, else 0: the plate is rigid and all fasteners are alike";
@@ -120,7 +124,7 @@ impl Plane {
                 name: "the middle of what carries along the stud, right of the plate's middle",
                 formula: "x_0 = sum(k_y x) / n_y",
                 put: along()
-                    .chain(seats.iter().map(|seat| mm("x", lever_x_mm(seats, seat), places)))
+                    .chain(seats.iter().map(|seat| mm("x", lever_x_mm(seats, seat), places).because(RIGHT)))
                     .chain([count("n_y", self.along)])
                     .collect(),
                 result: Amount::new(self.middle_x_mm, Shown::Millimetre),
@@ -133,7 +137,7 @@ impl Plane {
                 name: "the middle of what carries across the stud, above the plate's top",
                 formula: "y_0 = sum(k_x y) / n_x",
                 put: across()
-                    .chain(seats.iter().map(|seat| mm("y", seat.y_mm, places)))
+                    .chain(seats.iter().map(|seat| mm("y", seat.y_mm, places).because(UP)))
                     .chain([count("n_x", self.across)])
                     .collect(),
                 result: Amount::new(self.middle_y_mm, Shown::Millimetre),

@@ -75,8 +75,8 @@ pub fn lateral<L: Ledger>(
             Put::given("F_yb", screw.bending),
             Put::given("D_r", screw.root),
             Put::result("l_m", bite.bearing.value, bite.bearing.label),
-            Put::given("l_s", stack.plate),
-            Put::given("g", stack.gap),
+            Put::given("l_s", stack.plate).being("the thickness of the plate's sheet"),
+            Put::given("g", stack.gap).being("what stands between plate and stud"),
         ]
     };
     yield_steps::write(ledger, given, (&parts, &terms), &loads, label);

@@ -183,6 +183,9 @@ impl Levers {
     }
 }
 
+/// What a pivot is.
+const PIVOT: &str = "what the plate turns about: the last row or column in use, or the plate's edge";
+
 /// Writes down what turns the plate over one side.
 fn write_moment<L: Ledger>(
     ledger: &mut L,
@@ -227,7 +230,8 @@ fn write_moment<L: Ledger>(
         if let Some(out) = out {
             let mm = |symbol, value, label| Put::new(symbol, Amount::new(value, Shown::Millimetre), label);
             put.push(Put::new("F", Amount::new(out.n, Shown::Newton), Label::Chosen));
-            put.extend([mm(at.0, at_mm, label), mm(at.1, lever.pivot_mm, places)]);
+            put.push(mm(at.0, at_mm, label).because("where the pull acts"));
+            put.push(mm(at.1, lever.pivot_mm, places).because(PIVOT));
         }
         Step {
             name,
@@ -279,8 +283,9 @@ fn write_side<L: Ledger>(
                 Put::new("n", Amount::bare(lever.sharing), Label::Chosen)
                     .because("how many stand outermost there: they alone are pulled, alike"),
                 Put::result("h", Amount::new(lever.lever_mm, Shown::Millimetre), places),
-                mm(ends.0, lever.pivot_mm + way * lever.lever_mm),
-                mm(ends.1, lever.pivot_mm),
+                mm(ends.0, lever.pivot_mm + way * lever.lever_mm)
+                    .because("where the outermost row or column stands"),
+                mm(ends.1, lever.pivot_mm).because(PIVOT),
             ],
             result: Amount::new(pull, Shown::Newton),
             source: "statics: two forces, the outermost used row against the last on the pressed side",

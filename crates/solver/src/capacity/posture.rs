@@ -183,6 +183,7 @@ impl Down {
                 label: hanging.label.worked_out(),
             },
         });
+        let label = if self.mass.is_some() { hanging.label } else { label };
         hanging.write_spot(ledger, posture, self.own, (self.spot.x_mm, self.z_mm()), label);
     }
 }
@@ -193,7 +194,7 @@ fn pull_step(n: f64) -> Step {
     Step {
         name: "pull of somebody who handles it",
         formula: "F = F_pull",
-        put: vec![setting.because("a setting: how hard somebody may pull")],
+        put: vec![setting.because("a setting of the job, how hard somebody may pull")],
         result: Amount::new(n, Shown::Newton),
         source: "the settings of the job",
         label: Label::Chosen,

@@ -39,7 +39,12 @@ impl Hanging {
             let told = match (posture, self.manner) {
                 (Posture::Swung { arm_deg, .. }, Manner::Arm { hinge_x_mm, reach_mm, .. }) if at_hinge => (
                     "x = x_h + reach sin(a)",
-                    vec![self.mm("x_h", hinge_x_mm), self.mm("reach", reach_mm), deg("a", arm_deg)],
+                    vec![
+                        self.mm("x_h", hinge_x_mm).because("where the arm's hinge at the wall is"),
+                        self.mm("reach", reach_mm)
+                            .because("from the wall to the back of what hangs, straight out"),
+                        deg("a", arm_deg),
+                    ],
                 ),
                 _ => self.right(posture, (right, y, self.centre_from_back_mm())),
             };
@@ -61,7 +66,8 @@ impl Hanging {
         label: Label,
     ) -> Step {
         let result = Amount::new(result_mm, Shown::Millimetre);
-        Step { name, formula, put, result, source: SOURCE, label: label.worked_out() }
+        let label = put.iter().map(|put| put.label).fold(label.worked_out(), Label::weaker);
+        Step { name, formula, put, result, source: SOURCE, label }
     }
 
     fn mm(&self, symbol: &'static str, value: f64) -> Put {
@@ -71,13 +77,22 @@ impl Hanging {
     fn right(&self, posture: Posture, (right, _, from_back): (f64, f64, f64)) -> (&'static str, Vec<Put>) {
         match (posture, self.manner) {
             (Posture::Swung { arm_deg, face_deg }, Manner::Arm { hinge_x_mm, .. }) => {
-                let mut put = vec![self.mm("x_h", hinge_x_mm), self.mm("r", right)];
+                let mut put = vec![
+                    self.mm("x_h", hinge_x_mm).because("where the arm's hinge at the wall is"),
+                    self.mm("r", right).because("right of the middle of what hangs"),
+                ];
                 put.extend(self.swung(arm_deg, face_deg, from_back));
                 ("x = x_h + R sin(a) + r cos(f) + c sin(f); R = reach + b_0; c = b - b_0", put)
             }
             _ => {
                 let middle = (self.left_mm + self.right_mm) / 2.0;
-                ("x = x_m + r", vec![self.mm("x_m", middle), self.mm("r", right)])
+                (
+                    "x = x_m + r",
+                    vec![
+                        self.mm("x_m", middle).because("the middle of what hangs, right of the plate's"),
+                        self.mm("r", right).because("right of the middle of what hangs"),
+                    ],
+                )
             }
         }
     }
@@ -85,22 +100,28 @@ impl Hanging {
     fn front(&self, posture: Posture, (right, y, from_back): (f64, f64, f64)) -> (&'static str, Vec<Put>) {
         match (posture, self.manner) {
             (Posture::Swung { arm_deg, face_deg }, Manner::Arm { .. }) => {
-                let mut put = vec![self.mm("r", right)];
+                let mut put = vec![self.mm("r", right).because("right of the middle of what hangs")];
                 put.extend(self.swung(arm_deg, face_deg, from_back));
                 ("z = max(R cos(a) - r sin(f) + c cos(f), 0); R = reach + b_0; c = b - b_0", put)
             }
             (_, Manner::Tilting { pivot_y_mm, .. }) => {
                 let put = vec![
-                    self.mm("e", self.stand_off_mm),
-                    self.mm("b", from_back),
+                    self.mm("e", self.stand_off_mm).because("from the wall to the back of what hangs"),
+                    self.mm("b", from_back).because("in front of the back of what hangs"),
                     self.mm("h", y - pivot_y_mm),
                     deg("a", self.forward_deg(posture)),
-                    self.mm("y", y),
-                    self.mm("y_t", pivot_y_mm),
+                    self.mm("y", y).because("how high it is as it hangs"),
+                    self.mm("y_t", pivot_y_mm).because("how high the line is that it tilts about"),
                 ];
                 ("z = max(e + b cos(a) + h sin(a), 0); h = y - y_t", put)
             }
-            _ => ("z = max(e + b, 0)", vec![self.mm("e", self.stand_off_mm), self.mm("b", from_back)]),
+            _ => (
+                "z = max(e + b, 0)",
+                vec![
+                    self.mm("e", self.stand_off_mm).because("from the wall to the back of what hangs"),
+                    self.mm("b", from_back).because("in front of the back of what hangs"),
+                ],
+            ),
         }
     }
 
@@ -108,15 +129,17 @@ impl Hanging {
         match self.manner {
             Manner::Tilting { pivot_y_mm, .. } => {
                 let put = vec![
-                    self.mm("y_t", pivot_y_mm),
+                    self.mm("y_t", pivot_y_mm).because("how high the line is that it tilts about"),
                     self.mm("h", y - pivot_y_mm),
                     deg("a", self.forward_deg(posture)),
-                    self.mm("b", from_back),
-                    self.mm("y_e", y),
+                    self.mm("b", from_back).because("in front of the back of what hangs"),
+                    self.mm("y_e", y).because("how high it is as it hangs"),
                 ];
                 ("y = y_t + h cos(a) - b sin(a); h = y_e - y_t", put)
             }
-            Manner::Fixed | Manner::Arm { .. } => ("y = y_e", vec![self.mm("y_e", y)]),
+            Manner::Fixed | Manner::Arm { .. } => {
+                ("y = y_e", vec![self.mm("y_e", y).because("how high it is as it hangs")])
+            }
         }
     }
 
@@ -129,9 +152,9 @@ impl Hanging {
             deg("a", arm_deg),
             deg("f", face_deg),
             self.mm("c", from_back - centre),
-            self.mm("reach", reach_mm),
-            self.mm("b", from_back),
-            self.mm("b_0", centre),
+            self.mm("reach", reach_mm).because("from the wall to the back of what hangs, straight out"),
+            self.mm("b", from_back).because("in front of the back of what hangs"),
+            self.mm("b_0", centre).because("in front of its back, the piece's own centre of mass"),
         ]
     }
 }

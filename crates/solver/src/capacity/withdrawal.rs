@@ -66,7 +66,7 @@ pub fn per_length<L: Ledger>(
     ledger.write(|| {
         let mut put = vec![Put::given("G", wood)];
         if screw.kind != ScrewKind::Structural {
-            put.push(Put::given("D", screw.diameter));
+            put.push(Put::given("D", screw.diameter).being("the nominal diameter"));
         } else if let Some(report) = &screw.report {
             put.push(Put::new("W_stated", report.withdrawal, Label::Stated));
             put.push(Put::new("G_stated", report.gravity, Label::Stated));
@@ -119,7 +119,8 @@ pub fn steel<L: Ledger>(ledger: &mut L, screw: &Screw) -> Given<Force> {
         name: "the screw's own steel",
         formula: "T_s = share F_yb pi D_r^2 / 4",
         put: vec![
-            Put::new("share", crate::ledger::Amount::bare(row.value), row.label),
+            Put::new("share", crate::ledger::Amount::bare(row.value), row.label)
+                .because("a third, below the 0.375 of the ultimate strength that steel is usually allowed"),
             Put::given("F_yb", screw.bending),
             Put::given("D_r", screw.root),
         ],

@@ -54,7 +54,9 @@ pub enum About {
     },
     /// The lead hole of each fastener.
     Lead,
-    /// What the fastener in a hole needs round it.
+    /// What each fastener needs round it.
+    Needs,
+    /// What the fastener in a hole has round it.
     Room(Subject),
 }
 

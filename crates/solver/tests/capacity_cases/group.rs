@@ -123,7 +123,7 @@ fn an_assumed_place_is_never_promoted() {
         let group = Group::of(&mut working, &seats, &EDGES, places).unwrap();
         let case = Case { label: load_label, ..load(100.0, 500.0, 7000.0, None) };
         group.asked(&mut working, 0, &case).unwrap();
-        let told: Vec<Label> = ["shear along the stud", "pull"]
+        let told: Vec<Label> = ["shear along the stud asked of it", "pull"]
             .map(|name| working.steps.iter().find(|step| step.name == name).unwrap().label)
             .to_vec();
         told

@@ -89,13 +89,24 @@ impl Explains<'_> {
             let _depth = same.depth(&mut lead, self.site);
         }
         sections.push(Section { about: About::Lead, steps: lead.part(Part::Lead) });
-        for one in table.members(set.mask) {
-            let Some(hole) = self.place.holes.get(one.hole) else { continue };
+        self.room(kind, table.members(set.mask).map(|one| one.hole), sections);
+    }
+
+    /// What each fastener needs round it, and what each has.
+    fn room(&self, kind: &Kind<'_>, holes: impl Iterator<Item = usize>, sections: &mut Vec<Section>) {
+        let mut needs = Working::default();
+        let mut rooms = Vec::new();
+        for (index, hole) in holes.filter_map(|index| Some((index, self.place.holes.get(index)?))) {
+            let _same = kind.seat(&mut needs, self.site, index, hole).ok();
             let mut room = Working::default();
-            let _same = kind.seat(&mut room, self.site, one.hole, hole).ok();
-            let _apart = kind.apart(&mut room, self.site);
-            sections.push(Section { about: About::Room(hole.subject.clone()), steps: room.steps });
+            let _same = kind.seat(&mut room, self.site, index, hole).ok();
+            let steps = room.part(Part::Room);
+            rooms.push(Section { about: About::Room(hole.subject.clone()), steps });
         }
+        needs.begin(Part::Needs);
+        let _apart = kind.apart(&mut needs, self.site);
+        sections.push(Section { about: About::Needs, steps: needs.part(Part::Needs) });
+        sections.extend(rooms);
     }
 
     /// A case in full, where it was not told before; what it shares with one that was told is left out.

@@ -298,6 +298,7 @@ impl<'a> Kind<'a> {
         self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
         let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
         if in_concrete {
+            ledger.begin(Part::Needs);
             let (has, needs) = (site.to_edge(hole.place), edge_in_concrete(ledger, self.diameter));
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
@@ -312,12 +313,14 @@ impl<'a> Kind<'a> {
             doubt: Given::measured(Length::default()),
         };
         let Some(screw) = &self.screw else {
+            ledger.begin(Part::Room);
             edge_in_steel(ledger, self.diameter, &at).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
             return Ok(Seated { hole: index, seat, chance: hole.chance.unwrap_or_default(), met: hole.met });
         };
         // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
+        ledger.begin(Part::Needs);
         for (has, toward) in [(hole.place.y - outline.bottom, true), (outline.top - hole.place.y, false)] {
             let needs = to_end(ledger, screw, true, toward);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
@@ -327,6 +330,7 @@ impl<'a> Kind<'a> {
         // The chance answers for the doubt along the face; across it the doubt itself has to leave room.
         carries(&mut Blank, screw, &at).map_err(EmptyWhy::Refused)?;
         let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
+        ledger.begin(Part::Room);
         let carry = carries(ledger, screw, &doubted).unwrap_or(Carries::Along);
         let need = edge_needs(screw).0;
         let chance = ground.framing.chance(here, hole.place.x, hole.place.y, need);
