@@ -38,7 +38,7 @@ fn it_opens_from_the_verdict_and_is_closed_by_escape_and_by_its_button() {
     assert!(!is_open(&harness));
     press(&mut harness, VERDICT);
     assert!(is_open(&harness));
-    harness.get_by_label_contains("What hangs: ");
+    assert!(harness.get_all_by_label_contains("What hangs: ").count() > 1);
     harness.key_press(Key::Escape);
     harness.run();
     assert!(!is_open(&harness));
@@ -59,7 +59,8 @@ fn from_a_fasteners_row_it_opens_at_that_fastener() {
         let number = fastener.hole.as_str().trim_start_matches("hole-");
         press(&mut harness, &format!("Working of hole {number} of Large screen's plate"));
         harness.run_steps(30);
-        let head = harness.get_by_label_contains(&format!("Hole {number}: what is asked of it"));
+        let sought = format!("Hole {number}: what is asked of it");
+        let head = harness.get_by_label_contains(&sought);
         let window = harness.ctx.content_rect();
         assert!(window.contains_rect(head.rect()), "hole {number}: {:?}", head.rect());
         let close = harness.get_by_role_and_label(Role::Button, "Close").rect();
@@ -71,17 +72,13 @@ fn from_a_fasteners_row_it_opens_at_that_fastener() {
 fn it_follows_while_the_plan_changes() {
     let mut harness = breakfast_room();
     press(&mut harness, VERDICT);
-    let weight = |harness: &Harness<'_, App>| {
-        let told = harness.get_all_by_label_contains("\u{a0}kg \u{d7} 9.80665").next().unwrap();
-        told.accesskit_node().label().or(told.accesskit_node().value()).unwrap()
-    };
-    let before = weight(&harness);
+    let weight = |kg: f64| format!("{kg}\u{a0}kg \u{d7} 9.80665\u{a0}m/s^2");
+    let heavier = weight(31.0);
+    assert!(harness.query_by_label(&heavier).is_none());
     harness.state_mut().session_mut().job.pieces[0].mass =
         Some(strikeline_solver::units::Mass::kilograms(31.0));
     harness.run();
-    let after = weight(&harness);
-    assert_ne!(before, after);
-    assert_eq!(after, "31\u{a0}kg \u{d7} 9.80665\u{a0}m/s^2");
+    harness.get_by_label(&heavier);
     // Without its mass nothing is asked of a fastener, and the working says so.
     harness.state_mut().session_mut().job.pieces[0].mass = None;
     harness.run();

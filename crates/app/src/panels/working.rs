@@ -4,7 +4,8 @@ use crate::session::Session;
 use crate::theme;
 use crate::view_state::{ViewState, WorkingOf};
 use egui::{
-    Align, Button, Color32, FontId, Id, Key, Label, Layout, Modifiers, RichText, ScrollArea, Ui, Window, vec2,
+    Align, Button, Color32, FontId, Id, Key, Label, Layout, Modifiers, RichText, ScrollArea, Ui, Window,
+    pos2, style::ScrollAnimation, vec2,
 };
 use std::rc::Rc;
 use strikeline_drawing::font::Weight;
@@ -22,6 +23,10 @@ const SMALL: f32 = 14.0;
 const HEAD: f32 = 18.0;
 /// No wider than lines are easily followed, in points.
 const WIDEST: f32 = 640.0;
+/// No narrower than most equations want, in points.
+const LEAST: f32 = 380.0;
+/// From the edge of the window, in points.
+const EDGE: f32 = 24.0;
 
 /// The working as it was told last.
 #[derive(Debug, Default)]
@@ -34,7 +39,12 @@ struct Told {
     of: WorkingOf,
     plan: Rc<Plan>,
     worked: Worked,
+    /// For so many frames more it is scrolled to what it was opened for: the first are measured, not shown.
+    scrolls: u8,
 }
+
+/// For how many frames (chosen: one to measure, one to lay out, one to scroll).
+const SCROLLS: u8 = 3;
 
 impl Panel {
     /// Shows the window where a working is asked for. `closes` says whether Escape is its own now: nothing is held,
@@ -45,18 +55,19 @@ impl Panel {
             return;
         };
         let plan = session.plan();
-        let is_new = self.told.as_ref().is_none_or(|told| told.of != of);
-        let is_same = !is_new && self.told.as_ref().is_some_and(|told| Rc::ptr_eq(&told.plan, &plan));
+        let last = self.told.as_ref().filter(|told| told.of == of);
+        let scrolls = last.map_or(SCROLLS, |told| told.scrolls);
+        let is_same = last.is_some_and(|told| Rc::ptr_eq(&told.plan, &plan));
         if !is_same {
             let explained = explain(&session.job, &plan.wall, plan.option.as_ref(), &of.piece);
             self.told = explained.map(|explained| {
                 let worked = words::working(&plan, &explained);
-                Told { of: of.clone(), plan, worked }
+                Told { of: of.clone(), plan, worked, scrolls }
             });
         }
         let is_left = closes && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
-        let stays = match &self.told {
-            Some(told) if !is_left => shown(ui, told, is_new),
+        let stays = match &mut self.told {
+            Some(told) if !is_left => shown(ui, told),
             _ => false,
         };
         if !stays {
@@ -68,17 +79,21 @@ impl Panel {
 }
 
 /// Shows the window. Whether it stays open.
-fn shown(ui: &Ui, told: &Told, is_new: bool) -> bool {
+fn shown(ui: &Ui, told: &mut Told) -> bool {
     let room = ui.content_rect();
-    let size = vec2((room.width() - 48.0).min(WIDEST), room.height() * 0.8);
+    // On a wide window beside what follows, on a narrow one beside the panel that it was opened from.
+    let is_narrow = room.width() < 1000.0;
+    let width = if is_narrow { room.width() - 300.0 } else { room.width() * 0.42 };
+    let size = vec2(width.clamp(LEAST, WIDEST), room.height() * 0.84);
+    let left = if is_narrow { room.right() - size.x - EDGE } else { room.left() + EDGE };
     let mut is_closed = false;
     Window::new("Working")
         .id(Id::unique("working"))
         .title_bar(false)
         .resizable(true)
         .default_size(size)
-        .max_size(room.size() - vec2(24.0, 24.0))
-        .default_pos(room.left_center() + vec2(24.0, -size.y / 2.0))
+        .max_size(room.size() - vec2(EDGE, EDGE))
+        .default_pos(pos2(left, room.center().y - size.y / 2.0))
         .show(ui, |ui| {
             ui.horizontal(|ui| {
                 let width = (ui.available_width() - 2.0 * CLOSE - 8.0).max(80.0);
@@ -91,13 +106,19 @@ fn shown(ui: &Ui, told: &Told, is_new: bool) -> bool {
             ui.separator();
             let whose = (told.of.piece.as_str(), told.of.hole.as_ref().map(ToString::to_string));
             ScrollArea::vertical().id_salt(whose).auto_shrink(false).show(ui, |ui| {
-                for part in &told.worked.sections {
-                    let is_sought = is_new && part.hole.is_some() && part.hole == told.of.hole;
-                    section(ui, part, is_sought);
+                let sections = &told.worked.sections;
+                let is_its = |part: &WorkedSection| part.hole.is_some() && part.hole == told.of.hole;
+                let sought = sections.iter().position(is_its).filter(|_| told.scrolls > 0);
+                for (index, part) in sections.iter().enumerate() {
+                    section(ui, part, sought == Some(index));
                 }
                 ui.add_space(theme::TOUCH);
             });
         });
+    if told.scrolls > 0 {
+        told.scrolls -= 1;
+        ui.request_repaint();
+    }
     !is_closed
 }
 
@@ -105,7 +126,7 @@ fn section(ui: &mut Ui, part: &WorkedSection, is_sought: bool) {
     ui.add_space(14.0);
     let head = ui.add(label(&part.title, HEAD, Weight::Semibold, None));
     if is_sought {
-        head.scroll_to_me(Some(Align::TOP));
+        ui.scroll_to_rect_animation(head.rect, Some(Align::TOP), ScrollAnimation::none());
     }
     for line in &part.lines {
         ui.add(label(line, TEXT, Weight::Regular, None));
