@@ -67,7 +67,7 @@ pub(crate) fn wrong(step: &Step) -> Option<String> {
     None
 }
 
-const FUNCTIONS: [&str; 8] = ["min", "max", "sqrt", "sin", "cos", "round", "nearest", "sum"];
+const FUNCTIONS: [&str; 9] = ["abs", "min", "max", "sqrt", "sin", "cos", "round", "nearest", "sum"];
 
 #[derive(Clone, Debug, PartialEq)]
 enum Token {
@@ -191,6 +191,7 @@ impl Sum<'_> {
         Ok(match (name, given.as_slice()) {
             ("min", many) => many.iter().copied().fold(f64::INFINITY, f64::min),
             ("max", many) => many.iter().copied().fold(f64::NEG_INFINITY, f64::max),
+            ("abs", [one]) => one.abs(),
             ("sqrt", [one]) => one.sqrt(),
             ("sin", [one]) => one.to_radians().sin(),
             ("cos", [one]) => one.to_radians().cos(),

@@ -57,15 +57,16 @@ pub struct Used {
 }
 
 impl Used {
-    /// What could be added to all loads, as a share of them: 1/use - 1, never more than `most`.
+    /// What could be added to all loads, as a share of them: 1/use - 1, never more than `most`. `label`
+    /// is the weakest of what the use rests on.
     #[must_use]
-    pub fn reserve<L: Ledger>(&self, ledger: &mut L, most: f64) -> f64 {
+    pub fn reserve<L: Ledger>(&self, ledger: &mut L, most: f64, label: Label) -> f64 {
         let reserve = if self.value > 0.0 { (1.0 / self.value - 1.0).min(most) } else { most };
         ledger.write(|| Step {
             name: "reserve: what could be added to all loads, as a share of them",
             formula: if self.value > 0.0 { "r = min(1 / use - 1, r_most)" } else { "r = r_most" },
             put: [
-                (self.value > 0.0).then(|| Put::result("use", Amount::bare(self.value), Label::Derived)),
+                (self.value > 0.0).then(|| Put::result("use", Amount::bare(self.value), label)),
                 Some(
                     Put::new("r_most", Amount::bare(most), Label::Chosen)
                         .because("more is not counted in the choice of fasteners"),
@@ -76,7 +77,7 @@ impl Used {
             .collect(),
             result: Amount::bare(reserve),
             source: "arithmetic",
-            label: Label::Derived,
+            label: label.weaker(Label::Chosen),
         });
         reserve
     }
@@ -153,17 +154,17 @@ fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label
         label: all,
     };
     ledger.write(|| {
-        let mut put = vec![newton("V_y", asked.along_n.abs(), asked.label), own("Z_y", wood.along_n)];
+        let mut put = vec![newton("V", v, asked.label), own("Z_y", wood.along_n)];
         if asked.across_n != 0.0 {
             put.extend([
-                newton("V_x", asked.across_n.abs(), asked.label),
+                newton("V_y", asked.along_n, asked.label),
+                newton("V_x", asked.across_n, asked.label),
                 own("Z_x", wood.across_n),
-                newton("V", v, asked.label),
             ]);
-            let formula = "u_V = min(V_y / Z_y + V_x / Z_x, V / Z_x)";
+            let formula = "u_V = min(abs(V_y) / Z_y + abs(V_x) / Z_x, V / Z_x)";
             share("use in shear", formula, put, shear, "the lesser of two bounds (chosen, on the safe side)")
         } else {
-            share("use in shear", "u_V = V_y / Z_y", put, shear, EACH)
+            share("use in shear", "u_V = V / Z_y", put, shear, EACH)
         }
     });
     ledger.write(|| {
@@ -208,14 +209,14 @@ const EACH: &str = "NDS 2018 section 12.4, each part alone";
 /// The whole shear, written down.
 fn write_shear<L: Ledger>(ledger: &mut L, asked: &Asked) {
     ledger.write(|| {
-        let mut put = vec![newton("V_y", asked.along_n.abs(), asked.label)];
+        let mut put = vec![newton("V_y", asked.along_n, asked.label)];
         let is_along = asked.across_n == 0.0;
         if !is_along {
-            put.push(newton("V_x", asked.across_n.abs(), asked.label));
+            put.push(newton("V_x", asked.across_n, asked.label));
         }
         Step {
             name: "shear",
-            formula: if is_along { "V = V_y" } else { "V = sqrt(V_y^2 + V_x^2)" },
+            formula: if is_along { "V = abs(V_y)" } else { "V = sqrt(V_y^2 + V_x^2)" },
             put,
             result: Amount::new(asked.shear_n(), Shown::Newton),
             source: "statics",

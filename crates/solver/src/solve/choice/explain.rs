@@ -161,7 +161,7 @@ impl Explains<'_> {
     fn use_of(&self, working: &mut Working, group: &Group, (seat, at): (usize, &Case), hold: &Hold) {
         let Ok(asked) = group.asked(working, seat, at) else { return };
         if let Ok(used) = used(working, &asked, hold, at.lasting) {
-            let _reserve = used.reserve(working, MOST_RESERVE);
+            let _reserve = used.reserve(working, MOST_RESERVE, hold.label().weaker(asked.label));
         }
     }
 

@@ -39,7 +39,7 @@ pub(in super::super) struct Rank {
 impl Rank {
     /// With what its cases ask of it.
     pub(super) fn with(self, outcome: &Outcome, hold: &Hold) -> Self {
-        let used = outcome.governing.map(|(_, used)| used.reserve(&mut Blank, MOST_RESERVE));
+        let used = outcome.governing.map(|(_, used)| used.reserve(&mut Blank, MOST_RESERVE, hold.label()));
         let holds = match outcome.word() {
             Word::Holds if hold.label().bears(false) => 2,
             Word::Holds if hold.label().bears(true) => 1,

@@ -3,7 +3,7 @@
 use super::quantity::plain;
 use crate::ledger::Put;
 
-const FUNCTIONS: [&str; 8] = ["min", "max", "sqrt", "sin", "cos", "round", "nearest", "sum"];
+const FUNCTIONS: [&str; 9] = ["abs", "min", "max", "sqrt", "sin", "cos", "round", "nearest", "sum"];
 
 /// A piece of a formula.
 #[derive(Clone, Copy, Debug, PartialEq)]
