@@ -407,3 +407,36 @@ fn holes_chosen_by_hand_are_told_as_text_and_as_json() {
         assert!(["holds", "short", "not_known"].contains(&word), "{word}");
     }
 }
+
+#[test]
+fn the_working_is_printed_after_its_plan() {
+    let room = Room::new();
+    let path = room.two_walls();
+    let plain = run(&["plan", &path]);
+    let worked = run(&["plan", &path, "--working"]);
+    assert_eq!((worked.code, worked.err.as_str()), (plain.code, ""));
+    assert_eq!(worked.out.matches("\nWorking: ").count(), 2, "one a wall: {}", worked.out);
+    assert_eq!(plain.out.matches("Working: ").count(), 0);
+    let first = plain.out.split("\nA job").next().unwrap();
+    assert!(worked.out.starts_with(first), "the plan itself stays as it is");
+    for demo in demos() {
+        let said = run(&["plan", demo.to_str().unwrap(), "--working"]);
+        assert!(said.code <= 1 && said.err.is_empty(), "{}", said.err);
+        let worked = said.out.split("\nWorking: ").skip(1);
+        let lines: Vec<&str> = worked.flat_map(str::lines).collect();
+        assert!(!lines.is_empty(), "{}", demo.display());
+        for line in lines {
+            assert!(line.chars().count() <= 100 && line.trim_end() == line, "{line:?}");
+        }
+    }
+}
+
+#[test]
+fn a_working_is_no_json() {
+    let room = Room::new();
+    let said = run(&["plan", &room.two_walls(), "--json", "--working"]);
+    assert_eq!((said.code, said.out.as_str()), (2, ""));
+    assert!(said.err.contains("--json") && said.err.contains("--working"), "{}", said.err);
+    let help = run(&["plan", "--help"]);
+    assert!(help.out.contains("as text only, not with --json"), "{}", help.out);
+}

@@ -164,6 +164,22 @@ const STATES: &[State] = &[
         },
     },
     State {
+        name: "working",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            side(harness);
+            press(harness, "Working of the verdict on Large screen");
+        },
+    },
+    State {
+        name: "working_of_hole",
+        job: Some("breakfast_room"),
+        hand: |harness| {
+            side(harness);
+            press(harness, "Working of hole 3 of Large screen's plate");
+        },
+    },
+    State {
         name: "shelf",
         job: Some("garden_kitchen"),
         hand: |harness| keys(harness, Modifiers::COMMAND, Key::B),
@@ -352,6 +368,14 @@ fn select(harness: &mut Shown<'_>, of: fn(&Job) -> Subject) {
     harness.state_mut().session_mut().selected = Some(subject);
     harness.run();
     harness.run_steps(30);
+}
+
+/// On a window with room for one side: what follows.
+fn side(harness: &mut Shown<'_>) {
+    if let Some(follows) = harness.query_by_label("What follows") {
+        follows.click();
+        harness.run();
+    }
 }
 
 fn type_text(harness: &mut Shown<'_>, text: &str) {

@@ -47,3 +47,5 @@ mod rules;
 mod shelf;
 #[path = "gestures/touch.rs"]
 mod touch;
+#[path = "gestures/working.rs"]
+mod working;

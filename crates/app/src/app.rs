@@ -298,12 +298,19 @@ impl eframe::App for App {
         if let Some(field) = self.focus.take() {
             ui.memory_mut(|memory| memory.request_focus(field));
         }
+        // Asked before the hand: what Escape lets go of is held no more after it.
+        let closes = self.dialog.is_none()
+            && !self.panes.is_modal()
+            && !self.canvas.is_held()
+            && !ui.text_edit_focused()
+            && !egui::Popup::is_any_open(ui);
         let session = &mut self.session;
         if !self.panes.is_pulling() && !self.panes.is_at_wall() {
             self.canvas.listen(ui, session, &mut self.view_state);
         }
         if !self.panes.whole(ui, session, &mut self.queue) {
             self.drawing(ui);
+            self.panes.working.ui(ui, &mut self.session, &mut self.view_state, closes);
         }
         self.panes.over(ui, &mut self.queue);
         if let Some(dialog) = self.dialog.take() {

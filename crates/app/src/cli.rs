@@ -12,6 +12,7 @@ use std::ffi::OsString;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use strikeline_solver::beside::Beside;
+use strikeline_solver::explain::explain;
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
@@ -37,6 +38,9 @@ enum Command {
         /// Print it for a program.
         #[arg(long)]
         json: bool,
+        /// After each plan print the working of every verdict as a hand calculation; as text only, not with --json.
+        #[arg(long, conflicts_with = "json")]
+        working: bool,
         /// The option to plan; may be given once a wall.
         #[arg(long = "option")]
         options: Vec<String>,
@@ -93,7 +97,9 @@ fn told(why: String) -> String {
 fn perform(arguments: Arguments, out: &mut dyn Write) -> Result<u8, String> {
     let done = match arguments.command {
         None => window::open(arguments.job).map(|()| WELL),
-        Some(Command::Plan { job, json, options }) => plan(&job, json, &options, out),
+        Some(Command::Plan { job, json, working, options }) => {
+            plan(&job, if json { Form::Json } else { Form::Text { working } }, &options, out)
+        }
         Some(Command::Check { jobs }) => check(&jobs, out),
         Some(Command::Sheet { job, out: file, options }) => sheet(&job, &file, &options, out),
     };
@@ -126,20 +132,34 @@ impl Planned {
     }
 }
 
-fn plan(path: &Path, as_json: bool, options: &[String], out: &mut dyn Write) -> Result<u8, String> {
+/// What a plan is printed as.
+enum Form {
+    Json,
+    Text { working: bool },
+}
+
+fn plan(path: &Path, form: Form, options: &[String], out: &mut dyn Write) -> Result<u8, String> {
     let planned = Planned::read(path, options)?;
     let Planned { job, plans } = &planned;
-    let text = if as_json {
-        json::text(job, plans)
-    } else {
-        plans
-            .iter()
-            .map(|plan| words::plan_text(job, plan, &Beside::of(job, plan)))
-            .collect::<Vec<_>>()
-            .join("\n")
+    let text = match form {
+        Form::Json => json::text(job, plans),
+        Form::Text { working } => {
+            let told = plans.iter().map(|plan| {
+                let text = words::plan_text(job, plan, &Beside::of(job, plan));
+                if working { [vec![text], workings(job, plan)].concat().join("\n") } else { text }
+            });
+            told.collect::<Vec<_>>().join("\n")
+        }
     };
     output::write(out, &text)?;
     Ok(planned.code())
+}
+
+/// The working of each piece's verdict, in the order of the plan.
+fn workings(job: &Job, plan: &Plan) -> Vec<String> {
+    let explained =
+        plan.pieces.iter().filter_map(|piece| explain(job, &plan.wall, plan.option.as_ref(), &piece.id));
+    explained.map(|explained| words::working_text(&words::working(plan, &explained))).collect()
 }
 
 fn check(paths: &[PathBuf], out: &mut dyn Write) -> Result<u8, String> {

@@ -18,6 +18,7 @@ pub mod readings;
 pub mod shelf;
 pub mod short_form;
 pub mod top_line;
+pub mod working;
 
 use crate::widgets::quantity_field::Allowed;
 use strikeline_solver::job::place::{AcrossDatum, UprightDatum};

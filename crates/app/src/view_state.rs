@@ -4,7 +4,7 @@ use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::rows_mm;
 use strikeline_drawing::look::Look;
 use strikeline_solver::geometry::{Point, Rect as WallRect, Span};
-use strikeline_solver::subject::Subject;
+use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::units::Length;
 
 /// Points to a paper millimetre: a point is 1/96 in.
@@ -29,6 +29,17 @@ pub struct ViewState {
     pub side: Side,
     /// What was chosen in a list and is to be brought into view.
     pub wanted: Option<Subject>,
+    /// The verdict whose working stands open.
+    pub working: Option<WorkingOf>,
+}
+
+/// Whose working is shown.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WorkingOf {
+    /// The piece.
+    pub piece: Id,
+    /// The hole whose fastener it was opened for; `None` for the verdict.
+    pub hole: Option<Subject>,
 }
 
 /// One of the panels beside the drawing.

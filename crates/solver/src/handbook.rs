@@ -49,9 +49,21 @@ impl<T: Copy> Row<T> {
         Self { value, label: Label::Memory, source }
     }
 
+    /// The same source with one of its values.
+    pub(crate) const fn with<U: Copy>(&self, value: U) -> Row<U> {
+        Row { value, label: self.label, source: self.source }
+    }
+
     /// The value and its label, as a formula takes it.
     #[must_use]
     pub const fn given(&self) -> Given<T> {
-        Given { value: self.value, label: self.label }
+        Given { value: self.value, label: self.label, reason: self.source }
+    }
+}
+
+impl Row<f64> {
+    /// The row with the larger value; of equals this one.
+    pub(crate) fn larger(self, other: Self) -> Self {
+        if other.value > self.value { other } else { self }
     }
 }

@@ -53,13 +53,24 @@ pub struct Given<T> {
     pub value: T,
     /// Where it is from.
     pub label: Label,
+    /// The clause that it is read from, or the reason that it was chosen for; empty where there is nothing to say.
+    pub reason: &'static str,
 }
 
 impl<T> Given<T> {
     /// A value with its label.
     #[must_use]
     pub const fn new(value: T, label: Label) -> Self {
-        Self { value, label }
+        Self { value, label, reason: "" }
+    }
+
+    /// The same with its clause or reason.
+    #[must_use]
+    pub const fn because(self, reason: &'static str) -> Self
+    where
+        T: Copy,
+    {
+        Self { value: self.value, label: self.label, reason }
     }
 
     /// A value that the user measured.
@@ -90,12 +101,22 @@ pub enum Shown {
     PoundForce,
     /// Newtons.
     Newton,
-    /// Newton metres.
+    /// Newton metres; worked out in newton millimetres.
     NewtonMetre,
+    /// Kilograms.
+    Kilogram,
+    /// Metres per second squared.
+    MetrePerSecondSquared,
+    /// Degrees.
+    Degree,
     /// Pounds-force per square inch.
     Psi,
     /// Pounds-force per inch.
     PoundForcePerInch,
+    /// Pound-force inches.
+    PoundForceInch,
+    /// Inches per pound-force.
+    InchPerPoundForce,
 }
 
 /// A number in its unit.
@@ -151,6 +172,12 @@ impl From<ForcePerLength> for Amount {
     }
 }
 
+impl From<f64> for Amount {
+    fn from(value: f64) -> Self {
+        Self::bare(value)
+    }
+}
+
 impl From<Ratio> for Amount {
     fn from(ratio: Ratio) -> Self {
         Self::bare(ratio.value())
@@ -168,25 +195,39 @@ pub struct Put {
     pub label: Label,
     /// Whether it is the result of a step before.
     pub worked_out: bool,
+    /// The clause that it is read from, or the reason that it was chosen for; empty where there is nothing to say.
+    pub reason: &'static str,
 }
 
 impl Put {
     /// A value with its symbol.
     #[must_use]
     pub fn new(symbol: &'static str, amount: impl Into<Amount>, label: Label) -> Self {
-        Self { symbol, amount: amount.into(), label, worked_out: false }
+        Self { symbol, amount: amount.into(), label, worked_out: false, reason: "" }
     }
 
     /// The result of a step before, with its symbol.
     #[must_use]
     pub fn result(symbol: &'static str, amount: impl Into<Amount>, label: Label) -> Self {
-        Self { symbol, amount: amount.into(), label, worked_out: true }
+        Self { symbol, amount: amount.into(), label, worked_out: true, reason: "" }
     }
 
     /// A given value with its symbol.
     #[must_use]
     pub fn given<T: Into<Amount>>(symbol: &'static str, given: Given<T>) -> Self {
-        Self::new(symbol, given.value, given.label)
+        Self::new(symbol, given.value, given.label).because(given.reason)
+    }
+
+    /// The same with its clause or reason.
+    #[must_use]
+    pub fn because(self, reason: &'static str) -> Self {
+        Self { reason, ..self }
+    }
+
+    /// The same with what it is, where nothing else was said of it.
+    #[must_use]
+    pub fn being(self, what: &'static str) -> Self {
+        if self.reason.is_empty() { self.because(what) } else { self }
     }
 }
 
@@ -195,7 +236,11 @@ impl Put {
 pub struct Step {
     /// What is worked out, in trade words.
     pub name: &'static str,
-    /// The formula in symbols, its result first.
+    /// The formula in symbols, its result first: `T = M / (n h); h = y - y_p`.
+    ///
+    /// Clauses stand apart by `; `, and all after the first tell of a symbol in it. A space multiplies. Functions are
+    /// `abs`, `min`, `max`, `sqrt`, `sin`, `cos` (of degrees), `round`, `nearest` (of what is at hand) and `sum`, which runs
+    /// over all values put in under one symbol. What is put in and is not in the formula says what a table was read for.
     pub formula: &'static str,
     /// The values put in.
     pub put: Vec<Put>,
@@ -207,10 +252,41 @@ pub struct Step {
     pub label: Label,
 }
 
+/// What a run of steps works out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// Where what hangs is, and what it weighs there.
+    Places,
+    /// All that a case of load comes to.
+    Totals,
+    /// What of a fastener is in the wood.
+    Depth,
+    /// What one carries in shear along the stud.
+    Along,
+    /// What one carries in shear across the stud.
+    Across,
+    /// What one carries straight out.
+    Pull,
+    /// What one carries by a printed table.
+    Printed,
+    /// How the group stands.
+    Group,
+    /// Its lead hole.
+    Lead,
+    /// What each needs round it.
+    Needs,
+    /// What one has round it.
+    Room,
+}
+
 /// Takes the steps of a working.
 pub trait Ledger {
     /// Writes one step down, or never asks for it.
     fn write(&mut self, step: impl FnOnce() -> Step);
+
+    /// Says what the next steps work out.
+    #[inline(always)]
+    fn begin(&mut self, _: Part) {}
 }
 
 /// Keeps nothing. A step is not even made up, so that `solve` pays nothing for it.
@@ -227,15 +303,35 @@ impl Ledger for Blank {
 pub struct Working {
     /// The steps.
     pub steps: Vec<Step>,
+    /// From which step on a part runs.
+    begun: Vec<(usize, Part)>,
 }
 
 impl Ledger for Working {
     fn write(&mut self, step: impl FnOnce() -> Step) {
         self.steps.push(step());
     }
+
+    fn begin(&mut self, part: Part) {
+        self.begun.push((self.steps.len(), part));
+    }
 }
 
 impl Working {
+    /// The steps of one part, in their order, each once: what was worked out again the same way is told once.
+    #[must_use]
+    pub fn part(&self, part: Part) -> Vec<Step> {
+        let ends = self.begun.iter().skip(1).map(|(from, _)| *from).chain([self.steps.len()]);
+        let runs = self.begun.iter().zip(ends).filter(|((_, own), _)| *own == part);
+        let mut found: Vec<Step> = Vec::new();
+        for step in runs.flat_map(|((from, _), to)| self.steps.get(*from..to).unwrap_or_default()) {
+            if !found.contains(step) {
+                found.push(step.clone());
+            }
+        }
+        found
+    }
+
     /// Every value put in whose own label is `label`, once each, in the order of the working; results of its steps
     /// are left out.
     #[must_use]
@@ -276,6 +372,21 @@ mod tests {
         assert_eq!(working.steps.len(), 1);
         assert_eq!(working.resting_on(Label::Measured).len(), 1);
         assert!(working.resting_on(Label::Chosen).is_empty());
+    }
+
+    #[test]
+    fn parts_are_gathered_and_what_is_the_same_is_told_once() {
+        let mut working = Working::default();
+        twice(&mut working, Length::inches(9.0));
+        for part in [Part::Along, Part::Across, Part::Along] {
+            working.begin(part);
+            twice(&mut working, Length::inches(1.0));
+        }
+        twice(&mut working, Length::inches(2.0));
+        let results = |part| working.part(part).iter().map(|step| step.result.value).collect::<Vec<_>>();
+        assert_eq!(results(Part::Along), [2.0, 4.0]);
+        assert_eq!(results(Part::Across), [2.0]);
+        assert!(results(Part::Pull).is_empty());
     }
 
     #[test]

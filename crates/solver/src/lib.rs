@@ -19,6 +19,7 @@ pub mod finding;
 pub mod plan;
 pub mod rules;
 pub mod solve;
+pub mod explain;
 pub mod probing;
 pub mod limits;
 pub mod mend;

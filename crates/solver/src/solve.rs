@@ -32,6 +32,7 @@ use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::option::WallOption;
 use crate::job::wall::Wall;
+use crate::plan::explained::Explained;
 use crate::plan::framing::Framing;
 use crate::plan::mark::MarkWhat;
 use crate::plan::piece::PiecePlan;
@@ -55,6 +56,10 @@ struct Notes {
     findings: Vec<Finding>,
     /// Whether a hit or floor reading, which every place leans on, was read from an assumed place.
     ground_assumed: bool,
+    /// The piece whose working is asked for.
+    explains: Option<Id>,
+    /// Its working.
+    explained: Option<Explained>,
 }
 
 impl Notes {
@@ -81,17 +86,23 @@ pub fn chosen_option(wall: &Wall) -> Option<&WallOption> {
 /// the same plan on every machine.
 #[must_use]
 pub fn solve(job: &Job, wall: &Id, option: Option<&Id>) -> Plan {
-    worked_out(job, wall, option, None)
+    solved(job, wall, option, None, &mut Notes::default())
 }
 
 /// The same plan, but every set of holes of one piece's plate tried at every place of it: for [`crate::choosing`].
 pub(crate) fn with_exact_holes(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id) -> Plan {
-    worked_out(job, wall, option, Some(piece))
+    solved(job, wall, option, Some(piece), &mut Notes::default())
 }
 
-fn worked_out(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>) -> Plan {
+/// The working behind the verdict of a piece of that plan; `None` where it hangs on no mount there.
+pub(crate) fn explained(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id) -> Option<Explained> {
+    let mut notes = Notes { explains: Some(piece.clone()), ..Notes::default() };
+    let _same = solved(job, wall, option, None, &mut notes);
+    notes.explained
+}
+
+fn solved(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>, notes: &mut Notes) -> Plan {
     let Some(wall) = job.wall(wall) else { return empty_plan(job, wall) };
-    let mut notes = Notes::default();
     let named = option.and_then(|id| wall.options.iter().find(|option| option.id == *id));
     if let (Some(id), None) = (option, named) {
         notes.stop(wall.id.whole(), What::NotThere { named: id.whole() });
@@ -107,7 +118,7 @@ fn worked_out(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>) -> 
         }
     };
 
-    let survey = survey::survey(job, wall, &mut notes);
+    let survey = survey::survey(job, wall, notes);
     let level = job.settings.chance().value();
     let option = (!arrangement.id.is_empty()).then_some(&arrangement.id);
     let facts = facts::facts(wall, &survey, option);
@@ -116,10 +127,10 @@ fn worked_out(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>) -> 
         job,
         Ground { wall, survey: &survey, framing: &framing, facts: &facts, level, exact },
         &arrangement,
-        &mut notes,
+        notes,
     );
     at_holes(&mut framing, &pieces);
-    leaning::note_leaning(wall, &arrangement, &mut notes);
+    leaning::note_leaning(wall, &arrangement, notes);
     let mut marks = marks::marks(job, wall, &survey, &framing, &pieces);
     done::done(&mut marks, &facts, &pieces, &survey, job.style());
 
@@ -141,11 +152,11 @@ fn worked_out(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>) -> 
         facts,
         pieces,
         marks,
-        assumed: notes.assumed,
+        assumed: std::mem::take(&mut notes.assumed),
         findings: Vec::new(),
         next: None,
     };
-    let mut findings = notes.findings;
+    let mut findings = std::mem::take(&mut notes.findings);
     findings.extend(rules::findings(job, wall, &plan));
     findings.sort_by_key(|finding| finding.level);
     plan.findings = findings;

@@ -1,5 +1,5 @@
-//! What is shown of the window only when it is asked for: one pull, my shelf, the list of commands, the
-//! page of keys.
+//! What is shown of the window only when it is asked for: one pull, my shelf, the working of a verdict, the list
+//! of commands, the page of keys.
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
@@ -7,7 +7,7 @@ use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
 use crate::panels::command_list::CommandList;
 use crate::panels::shelf::Shown;
-use crate::panels::{key_page, measured, mine, one_pull, shelf, short_form};
+use crate::panels::{key_page, measured, mine, one_pull, shelf, short_form, working};
 use crate::session::Session;
 use crate::view_state::Side;
 use egui::{Context, Ui};
@@ -22,6 +22,7 @@ pub(super) struct Panes {
     mine: bool,
     command_list: Option<CommandList>,
     key_page: bool,
+    pub(super) working: working::Panel,
 }
 
 impl App {

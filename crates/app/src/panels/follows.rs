@@ -7,7 +7,7 @@ use super::mending;
 use crate::command::Queue;
 use crate::session::Session;
 use crate::theme;
-use crate::view_state::ViewState;
+use crate::view_state::{ViewState, WorkingOf};
 use crate::widgets::row::{Row, row};
 use egui::{Id, ScrollArea, Ui};
 use strikeline_solver::finding::Level;
@@ -27,7 +27,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
     let selected = session.selected.clone();
     // What takes many solves waits for a hand that rests, on keys too.
     let is_resting = !is_touched && ui.input(|input| input.keys_down.is_empty());
-    let mut list = List { selected: &selected, scrolls: is_new, chosen: None };
+    let mut list = List { selected: &selected, scrolls: is_new, chosen: None, worked: None };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
         findings(ui, &mut list, session, plan, is_resting);
@@ -37,6 +37,10 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         marks(ui, &mut list, plan);
         ui.add_space(theme::TOUCH);
     });
+    if let Some(worked) = list.worked {
+        view_state.working = Some(worked);
+        ui.request_repaint();
+    }
     if let Some(chosen) = list.chosen {
         // It is where the hand is already.
         ui.data_mut(|data| data.insert_temp(shown_id, Some(chosen.clone())));
@@ -56,6 +60,8 @@ pub(super) struct List<'a> {
     scrolls: bool,
     /// What was chosen.
     chosen: Option<Subject>,
+    /// Whose working was asked for.
+    pub(super) worked: Option<WorkingOf>,
 }
 
 impl List<'_> {

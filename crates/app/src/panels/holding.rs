@@ -8,9 +8,11 @@ use crate::command::{Command, Pane, Queue};
 use crate::moves;
 use crate::session::Session;
 use crate::theme;
+use crate::view_state::WorkingOf;
 use crate::widgets::row::Row;
 use crate::widgets::unbroken::unbroken;
-use egui::{Button, Id, Label, RichText, Ui, vec2};
+use egui::accesskit::Role;
+use egui::{Align, Button, Id, Label, Layout, RichText, Ui, WidgetInfo, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::choosing;
@@ -20,6 +22,15 @@ use strikeline_solver::words;
 
 /// What asks which of one's own mounts suit the place.
 pub(super) const MINE: &str = "Which of mine?";
+/// The room that a fastener's button takes beside its row, in points.
+const BESIDE: f32 = 74.0;
+
+/// A button that opens a working, with its name for screen readers. Whether it was pressed.
+fn opens(ui: &mut Ui, label: &str, name: &str) -> bool {
+    let response = ui.add(Button::new(label).min_size(vec2(0.0, theme::TOUCH)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
+    response.clicked()
+}
 
 /// Shows it; nothing where nothing hangs on a mount.
 pub(super) fn holding(
@@ -37,7 +48,7 @@ pub(super) fn holding(
     }
     let limits = session.limits(is_resting);
     section(ui, "Fasteners");
-    let offers = session.better_holes(!is_touched);
+    let offers = session.better_holes(is_resting);
     for (piece, fastening) in &mounted {
         if mounted.len() > 1 {
             ui.label(words::capital(&words::thing(plan, &piece.id.whole())));
@@ -79,11 +90,27 @@ pub(super) fn holding(
                 }
             });
         }
+        let name = words::thing(plan, &piece.id.whole());
+        if opens(ui, "Show the working", &format!("Working of the verdict on {name}")) {
+            list.worked = Some(WorkingOf { piece: piece.id.clone(), hole: None });
+        }
         for fastener in &fastening.fasteners {
             let title = words::fastener(plan, fastener);
             let is_selected = list.is_about(&fastener.subject);
             let row = Row { title: &title, colour: None, text: "", is_selected };
-            list.row(ui, Id::unique(("fastener", fastener.subject.to_string())), &fastener.subject, row);
+            ui.horizontal_top(|ui| {
+                let width = ui.available_width() - BESIDE;
+                ui.allocate_ui_with_layout(vec2(width, 0.0), Layout::top_down(Align::LEFT), |ui| {
+                    ui.set_width(width);
+                    let id = Id::unique(("fastener", fastener.subject.to_string()));
+                    list.row(ui, id, &fastener.subject, row);
+                });
+                let of = words::thing(plan, &fastener.subject);
+                if opens(ui, "Working", &format!("Working of {of}")) {
+                    let hole = Some(fastener.subject.clone());
+                    list.worked = Some(WorkingOf { piece: piece.id.clone(), hole });
+                }
+            });
             by_hand(ui, list, session, plan, &fastener.subject);
         }
         for empty in &fastening.left_empty {

@@ -3,7 +3,7 @@
 use super::screw::{Screw, ScrewKind};
 use super::why::{Input, Known, Why, above_zero, zero_or_more};
 use crate::handbook::{placing, wood_screw};
-use crate::ledger::{Given, Label, Ledger, Put, Step};
+use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
 use crate::units::{Length, Stress};
 
 /// What a fastener goes through, from its head inward.
@@ -54,7 +54,7 @@ pub fn bite<L: Ledger>(ledger: &mut L, screw: &Screw, stack: &Stack) -> Known<Bi
         name: "depth in wood",
         formula: "p = L - washer - plate - gap",
         put: vec![
-            Put::given("L", screw.length),
+            Put::given("L", screw.length).being("the length under the head"),
             Put::given("washer", stack.washer),
             Put::given("plate", stack.plate),
             Put::given("gap", stack.gap),
@@ -76,28 +76,38 @@ pub fn bite<L: Ledger>(ledger: &mut L, screw: &Screw, stack: &Stack) -> Known<Bi
 pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -> Known<Bite> {
     let tip = screw.tip;
     let without_tip = Given::new(depth.value - tip.value, depth.label.weaker(tip.label));
-    let (has, needs, source) = least_depth(screw, depth.value, without_tip.value);
+    let (has, needs) = least_depth(ledger, screw, depth, without_tip);
     if has.mm() < needs.mm() - crate::tolerance::SAME_PLACE_MM || has.mm() <= 0.0 {
         return Err(Why::Shallow { has, needs });
     }
+    screw.write_thread(ledger);
     let threaded = screw.thread.value.min(depth.value);
     // The clause deducts no tip of a wood screw; of a report's screw it is deducted, since few tell it.
-    let deducted = if screw.kind == ScrewKind::WoodScrew { Length::default() } else { tip.value };
+    let keeps_tip = screw.kind == ScrewKind::WoodScrew;
+    let deducted = if keeps_tip { Length::default() } else { tip.value };
     let label = depth.label.weaker(screw.thread.label).weaker(tip.label).worked_out();
     let thread = Given::new((threaded - deducted).max(Length::default()), label);
     let bearing = Given::new(depth.value - tip.value / 2.0, depth.label.weaker(tip.label).worked_out());
-    ledger.write(|| Step {
-        name: "thread that counts",
-        formula: "p_t = min(T, p) - tip",
-        put: vec![
-            Put::given("T", screw.thread),
+    ledger.write(|| {
+        let mut put = vec![
+            Put::result("T", screw.thread.value, screw.thread.label),
             Put::result("p", depth.value, depth.label),
-            Put::new("tip", deducted, tip.label),
-            Put::new("least depth", needs, if screw.report.is_some() { Label::Stated } else { Label::Read }),
-        ],
-        result: thread.value.into(),
-        source,
-        label,
+        ];
+        if !keeps_tip {
+            put.push(Put::given("E", tip));
+        }
+        Step {
+            name: "thread that counts",
+            formula: if keeps_tip { "p_t = min(T, p)" } else { "p_t = max(min(T, p) - E, 0)" },
+            put,
+            result: thread.value.into(),
+            source: if keeps_tip {
+                "geometry: the thread in the wood; the clause takes off no tip of a wood screw"
+            } else {
+                "geometry: the thread in the wood, less the tip"
+            },
+            label,
+        }
     });
     ledger.write(|| Step {
         name: "length that bears sideways",
@@ -110,18 +120,47 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, depth: Given<Length>) -
     Ok(Bite { depth, without_tip, thread, bearing })
 }
 
-/// What counts toward the least depth, that depth, and the clause.
-fn least_depth(screw: &Screw, depth: Length, without_tip: Length) -> (Length, Length, &'static str) {
-    let diameter = screw.diameter.value;
-    match (screw.kind, &screw.report) {
+/// What counts toward the least depth, and that depth.
+fn least_depth<L: Ledger>(
+    ledger: &mut L,
+    screw: &Screw,
+    depth: Given<Length>,
+    without_tip: Given<Length>,
+) -> (Length, Length) {
+    let diameter = screw.diameter;
+    let (name, counted, share, source) = match (screw.kind, &screw.report) {
         (ScrewKind::WoodScrew, _) => {
             let row = placing::SCREW_DEPTH;
-            (depth, diameter * row.value, row.source)
+            ("least depth in wood", depth, Ok(row), row.source)
         }
-        (ScrewKind::Structural, Some(report)) => (depth, report.least_depth, "the screw's report"),
+        (ScrewKind::Structural, Some(report)) => {
+            ("least depth in wood", depth, Err(report.least_depth), "the screw's report")
+        }
         (ScrewKind::Lag | ScrewKind::Structural, _) => {
             let row = placing::LAG_DEPTH;
-            (without_tip, diameter * row.value, row.source)
+            ("least depth in wood, without the tip", without_tip, Ok(row), row.source)
         }
-    }
+    };
+    let (needs, label) = match share {
+        Ok(row) => (diameter.value * row.value, row.label.weaker(diameter.label).worked_out()),
+        Err(stated) => (stated, Label::Stated),
+    };
+    ledger.write(|| {
+        let (formula, mut put) = match share {
+            Ok(row) => {
+                let k = Put::new("k", Amount::bare(row.value), row.label);
+                ("p_least = k D", vec![k, Put::given("D", diameter)])
+            }
+            Err(stated) => ("p_least = p_stated", vec![Put::new("p_stated", stated, Label::Stated)]),
+        };
+        put.push(Put::result("p", depth.value, depth.label));
+        let is_less_tip = counted.value != depth.value;
+        let formula = if is_less_tip { "p_least = k D; p_has = p - E" } else { formula };
+        if is_less_tip {
+            put.push(Put::result("p_has", counted.value, counted.label));
+            put.push(Put::given("E", screw.tip));
+        }
+        Step { name, formula, put, result: needs.into(), source, label }
+    });
+    (counted.value, needs)
 }

@@ -4,7 +4,7 @@ use super::hold::Linear;
 use super::why::{Input, Known, Why, above_zero, zero_or_more};
 use crate::handbook::concrete_screw::{CELLS, DEPTH_IN, MOST_GAP_IN, UNMEASURED_PSI};
 use crate::handbook::placing::CONCRETE_EDGE;
-use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
+use crate::ledger::{Amount, Given, Label, Ledger, Part, Put, Step};
 use crate::tolerance::{SAME_PLACE_MM, SAME_SIZE_IN};
 use crate::units::{Length, Stress};
 
@@ -49,8 +49,9 @@ pub fn in_concrete<L: Ledger>(ledger: &mut L, screw: &ConcreteScrew) -> Known<Li
     if has.mm() < needs.mm() - SAME_PLACE_MM {
         return Err(Why::Edge { has, needs });
     }
-    let strength =
-        screw.strength.unwrap_or(Given::new(Stress::psi(UNMEASURED_PSI.value), UNMEASURED_PSI.label));
+    let strength = screw.strength.unwrap_or(
+        Given::new(Stress::psi(UNMEASURED_PSI.value), UNMEASURED_PSI.label).because(UNMEASURED_PSI.source),
+    );
     let psi = strength.value.in_psi();
     let sized =
         CELLS.iter().filter(|row| (row.value.diameter_in - diameter.in_inches()).abs() <= SAME_SIZE_IN);
@@ -68,20 +69,24 @@ pub fn in_concrete<L: Ledger>(ledger: &mut L, screw: &ConcreteScrew) -> Known<Li
     let label = labels.into_iter().fold(row.label.weaker(CONCRETE_EDGE.label), Label::weaker);
     let newtons = |lbf: f64| crate::units::Force::pounds_force(lbf);
     let (shear, pull) = (newtons(row.value.shear_lbf), newtons(row.value.pull_lbf));
-    for (name, formula, result) in
-        [("shear in concrete", "V_a = V_printed", shear), ("pull in concrete", "T_a = T_printed", pull)]
-    {
+    ledger.begin(Part::Printed);
+    for (name, formula, symbol, result) in [
+        ("shear in concrete", "V_a = V_printed", "V_printed", shear),
+        ("pull in concrete", "T_a = T_printed", "T_printed", pull),
+    ] {
         ledger.write(|| Step {
             name,
             formula,
             put: vec![
+                Put::new(symbol, result, row.label),
                 Put::given("d", screw.diameter),
                 Put::given("depth", screw.depth),
                 Put::given("gap", screw.gap),
-                Put::given("edge", screw.edge),
+                Put::new("least edge in diameters", Amount::bare(CONCRETE_EDGE.value), CONCRETE_EDGE.label)
+                    .because(CONCRETE_EDGE.source),
                 Put::given("f'c", strength),
-                Put::new("edge in diameters", Amount::bare(CONCRETE_EDGE.value), CONCRETE_EDGE.label),
-                Put::new("most gap", Length::inches(MOST_GAP_IN.value), MOST_GAP_IN.label),
+                Put::new("most gap", Length::inches(MOST_GAP_IN.value), MOST_GAP_IN.label)
+                    .because(MOST_GAP_IN.source),
             ],
             result: result.into(),
             source: row.source,

@@ -30,16 +30,17 @@ pub fn dowel_bearing<L: Ledger>(
     let g = valid_gravity(wood)?;
     let d_in = screw.diameter.value.in_inches();
     let (c, n) = book::SMALL.value;
-    let small = (c * power(g, n), "F_em = 16,600 G^1.84", book::SMALL.source, book::SMALL.label);
+    let small =
+        (c * power(g, n), "F_em = 50 round(16600 G^1.84 / 50)", book::SMALL.source, book::SMALL.label);
     let (psi, formula, source, own) = match (screw.is_large(), grain) {
         (false, _) => small,
         (true, Grain::Along) => {
-            (book::ALONG.value * g, "F_em = 11,200 G", book::ALONG.source, book::ALONG.label)
+            (book::ALONG.value * g, "F_em = 50 round(11200 G / 50)", book::ALONG.source, book::ALONG.label)
         }
         (true, Grain::Across) => {
             let (c, n) = book::ACROSS.value;
             let psi = c * power(g, n) / root(d_in);
-            (psi, "F_em = 6,100 G^1.45 / sqrt D", book::ACROSS.source, book::ACROSS.label)
+            (psi, "F_em = 50 round(6100 G^1.45 / sqrt(D) / 50)", book::ACROSS.source, book::ACROSS.label)
         }
     };
     // A structural screw is thick over its thread and thin in its root: reports take either equation for its bearing,
@@ -52,13 +53,13 @@ pub fn dowel_bearing<L: Ledger>(
     let step = book::ROUNDED_TO_PSI.value;
     let bearing = Stress::psi((psi / step).round() * step);
     let label = own.weaker(wood.label).worked_out();
-    ledger.write(|| Step {
-        name: "dowel bearing strength of the stud, to 50 psi",
-        formula,
-        put: vec![Put::given("G", wood), Put::given("D", screw.diameter)],
-        result: bearing.into(),
-        source,
-        label,
+    ledger.write(|| {
+        let mut put = vec![Put::given("G", wood)];
+        if formula.contains("(D)") {
+            put.push(Put::given("D", screw.diameter));
+        }
+        let name = "what the stud bears under the fastener's side, to 50 psi";
+        Step { name, formula, put, result: bearing.into(), source, label }
     });
     Ok(Given::new(bearing, label))
 }

@@ -99,7 +99,7 @@ impl Group {
             within(out.low_y_mm, MOST_MM, Input::Place)?;
         }
         let spread = self.plane.spread(ledger, &case.in_plane())?;
-        Ok((spread, self.levers.sides(case.down_z_nmm, case.out.as_ref(), case.label)?))
+        Ok((spread, self.levers.sides(ledger, case.down_z_nmm, case.out.as_ref(), case.label)?))
     }
 
     /// What a case that is spread so asks of one fastener.

@@ -3,7 +3,7 @@
 use super::case::{Posture, PullAt};
 use super::out_of_plane::Out;
 use super::why::{Input, Known, MOST_MM, MOST_N, Why, within};
-use crate::ledger::Label;
+use crate::ledger::{Label, Ledger};
 use crate::numeric::{cosine, sine};
 use crate::units::Angle;
 
@@ -96,7 +96,7 @@ impl Hanging {
     }
 
     /// How far its top is forward.
-    fn forward_deg(&self, posture: Posture) -> f64 {
+    pub(super) fn forward_deg(&self, posture: Posture) -> f64 {
         match (posture, self.manner) {
             (Posture::TiltedDown, Manner::Tilting { down_deg, .. }) => down_deg,
             (Posture::TiltedUp, Manner::Tilting { up_deg, .. }) => -up_deg,
@@ -134,7 +134,7 @@ impl Hanging {
     }
 
     /// How far in front of its back the piece's own centre of mass is.
-    fn centre_from_back_mm(&self) -> f64 {
+    pub(super) fn centre_from_back_mm(&self) -> f64 {
         self.masses.first().map_or(self.depth_mm / 2.0, |piece| piece.from_back_mm)
     }
 
@@ -145,7 +145,7 @@ impl Hanging {
     }
 
     /// A pull straight out at the middle of an edge, by its front or its back, whichever levers more.
-    pub(super) fn pulled_out(&self, posture: Posture, at: PullAt) -> Out {
+    pub(super) fn pulled_out<L: Ledger>(&self, ledger: &mut L, posture: Posture, at: PullAt) -> Out {
         let half = (self.right_mm - self.left_mm) / 2.0;
         let middle_y = (self.bottom_mm + self.top_mm) / 2.0;
         let (right, y) = match at {
@@ -167,7 +167,9 @@ impl Hanging {
             // At the top and bottom it is taken at the piece's middle, which is farther out (chosen).
             _ => self.spot(posture, right, y, self.centre_from_back_mm()).x_mm,
         };
-        Out { n: self.pull_n, x_mm, high_y_mm: back.max(front), low_y_mm: back.min(front) }
+        let out = Out { n: self.pull_n, x_mm, high_y_mm: back.max(front), low_y_mm: back.min(front) };
+        self.write_out(ledger, posture, (right, y, at), (back, front), &out);
+        out
     }
 
     /// Refuses what is not on a wall.

@@ -64,6 +64,14 @@ pub struct Spread {
 /// A turning that is none where nothing carries turning: 0.5 N m, 50 kg a millimetre aside (chosen).
 const NO_TURNING_NMM: f64 = 500.0;
 
+/// What x and y are.
+const RIGHT: &str = "where each fastener stands, right of the plate's middle; on one stud with one that carries along only, their mean";
+const UP: &str = "where each fastener stands, above the plate's top";
+
+/// Why a stiffness is 1 or 0.
+const STIFF: &str =
+    "1 where a fastener carries that way, else 0: the plate is rigid and all fasteners are alike";
+
 const SOURCE: &str = "the elastic (vector) method for eccentric fastener groups";
 
 impl Plane {
@@ -92,20 +100,69 @@ impl Plane {
             turn_mm2 += c.along * c.right_mm * c.right_mm + c.across * c.above_mm * c.above_mm;
         }
         let plane = Self { carriers, along, across, middle_x_mm, middle_y_mm, turn_mm2, places };
-        ledger.write(|| Step {
-            name: "the group in its plane",
-            formula: "J = sum(k_y (x - x_0)^2 + k_x (y - y_0)^2)",
-            put: vec![
-                Put::new("sum k_y", Amount::bare(along), Label::Chosen),
-                Put::new("sum k_x", Amount::bare(across), Label::Chosen),
-                mm("x_0", middle_x_mm, places),
-                mm("y_0", middle_y_mm, places),
-            ],
-            result: Amount::new(turn_mm2, Shown::SquareMillimetre),
-            source: SOURCE,
-            label: places.weaker(Label::Chosen),
-        });
+        plane.write(ledger, seats);
         plane
+    }
+
+    /// Writes down its middle and its levers.
+    fn write<L: Ledger>(&self, ledger: &mut L, seats: &[Seat]) {
+        let (label, places) = (self.places.weaker(Label::Chosen), self.places);
+        let each = |k: &'static str, of: fn(&Carrier) -> f64| {
+            self.carriers.iter().map(move |c| Put::new(k, Amount::bare(of(c)), Label::Chosen).because(STIFF))
+        };
+        let along = || each("k_y", |c| c.along);
+        let across = || each("k_x", |c| c.across);
+        let count = |symbol, value| Put::result(symbol, Amount::bare(value), Label::Chosen);
+        for (name, formula, put, result) in [
+            ("how many carry along the stud", "n_y = sum(k_y)", along().collect::<Vec<_>>(), self.along),
+            ("how many carry across the stud", "n_x = sum(k_x)", across().collect(), self.across),
+        ] {
+            ledger.write(|| Step { name, formula, put, result: Amount::bare(result), source: SOURCE, label });
+        }
+        if self.along > 0.0 {
+            ledger.write(|| Step {
+                name: "the middle of what carries along the stud, right of the plate's middle",
+                formula: "x_0 = sum(k_y x) / n_y",
+                put: along()
+                    .chain(seats.iter().map(|seat| mm("x", lever_x_mm(seats, seat), places).because(RIGHT)))
+                    .chain([count("n_y", self.along)])
+                    .collect(),
+                result: Amount::new(self.middle_x_mm, Shown::Millimetre),
+                source: SOURCE,
+                label,
+            });
+        }
+        if self.across > 0.0 {
+            ledger.write(|| Step {
+                name: "the middle of what carries across the stud, above the plate's top",
+                formula: "y_0 = sum(k_x y) / n_x",
+                put: across()
+                    .chain(seats.iter().map(|seat| mm("y", seat.y_mm, places).because(UP)))
+                    .chain([count("n_x", self.across)])
+                    .collect(),
+                result: Amount::new(self.middle_y_mm, Shown::Millimetre),
+                source: SOURCE,
+                label,
+            });
+        }
+        ledger.write(|| Step {
+            name: "what the group turns with",
+            formula: if self.across > 0.0 {
+                "J = sum(k_y r_x^2 + k_x r_y^2)"
+            } else {
+                "J = sum(k_y r_x^2)"
+            },
+            put: along()
+                .chain(self.carriers.iter().map(|c| mm("r_x", c.right_mm, places)))
+                .chain(across().filter(|_| self.across > 0.0))
+                .chain(
+                    self.carriers.iter().filter(|_| self.across > 0.0).map(|c| mm("r_y", c.above_mm, places)),
+                )
+                .collect(),
+            result: Amount::new(self.turn_mm2, Shown::SquareMillimetre),
+            source: "the elastic method: each fastener's lever from the middle, r_x = x - x_0 and r_y = y - y_0",
+            label,
+        });
     }
 
     /// How a load spreads over the group.
@@ -117,22 +174,28 @@ impl Plane {
             return Err(Why::NothingCarries);
         }
         let turning_nmm = load.turning_nmm - load.up_n * self.middle_x_mm + load.right_n * self.middle_y_mm;
+        ledger.write(|| {
+            let mut put = vec![
+                Put::result("M_0", Amount::turning(load.turning_nmm), load.label),
+                newton("P_y", load.up_n, load.label),
+                mm("x_0", self.middle_x_mm, self.places),
+            ];
+            let is_sideways = load.right_n != 0.0;
+            if is_sideways {
+                put.push(newton("P_x", load.right_n, load.label));
+                put.push(mm("y_0", self.middle_y_mm, self.places));
+            }
+            Step {
+                name: "turning in the plane, about the group's middle",
+                formula: if is_sideways { "M = M_0 - P_y x_0 + P_x y_0" } else { "M = M_0 - P_y x_0" },
+                put,
+                result: Amount::turning(turning_nmm),
+                source: SOURCE,
+                label: self.places.weaker(load.label).worked_out(),
+            }
+        });
         let n_per_mm = self.turned_by(turning_nmm)?;
         let each = |force: f64, stiffness: f64| if stiffness > 0.0 { force / stiffness } else { 0.0 };
-        ledger.write(|| Step {
-            name: "turning in the plane",
-            formula: "M = M_origin - P_y x_0 + P_x y_0",
-            put: vec![
-                Put::result("M_origin", Amount::turning(load.turning_nmm), load.label),
-                newton("P_y", load.up_n, load.label),
-                newton("P_x", load.right_n, load.label),
-                mm("x_0", self.middle_x_mm, self.places),
-                mm("y_0", self.middle_y_mm, self.places),
-            ],
-            result: Amount::turning(turning_nmm),
-            source: SOURCE,
-            label: self.places.weaker(load.label).worked_out(),
-        });
         Ok(Spread {
             load: *load,
             turning_nmm,
@@ -151,48 +214,57 @@ impl Plane {
         let carrier = self.carriers.get(seat).ok_or(Why::NoFastener)?;
         let up = carrier.along * (spread.up_n + spread.n_per_mm * carrier.right_mm);
         let right = carrier.across * (spread.right_n - spread.n_per_mm * carrier.above_mm);
-        let turned = |lever: Put| {
-            vec![
+        let turns = spread.n_per_mm != 0.0;
+        let turned = |lever: &'static str, lever_mm: f64| {
+            let label = self.places.weaker(Label::Chosen);
+            let levers = vec![
                 Put::result("M", Amount::turning(spread.turning_nmm), spread.shears),
-                lever,
-                Put::result(
-                    "J",
-                    Amount::new(self.turn_mm2, Shown::SquareMillimetre),
-                    self.places.weaker(Label::Chosen),
-                ),
-            ]
+                mm(lever, lever_mm, self.places),
+                Put::result("J", Amount::new(self.turn_mm2, Shown::SquareMillimetre), label),
+            ];
+            levers.into_iter().filter(move |_| turns)
         };
-        ledger.write(|| {
-            let mut put = vec![
-                Put::new("k_y", Amount::bare(carrier.along), Label::Chosen),
-                newton("P_y", spread.load.up_n, spread.load.label),
-                Put::result("sum k_y", Amount::bare(self.along), Label::Chosen),
-            ];
-            put.extend(turned(mm("x - x_0", carrier.right_mm, self.places)));
-            Step {
-                name: "shear along the stud",
-                formula: "V_y = k_y (P_y / sum k_y + M (x - x_0) / J)",
-                put,
-                result: Amount::new(up, Shown::Newton),
-                source: SOURCE,
-                label: spread.shears,
-            }
+        let direct = |n: &'static str, count: f64, p: &'static str, force: f64| {
+            [newton(p, force, spread.load.label), Put::result(n, Amount::bare(count), Label::Chosen)]
+        };
+        ledger.write(|| Step {
+            name: "shear along the stud asked of it",
+            formula: match (carrier.along > 0.0, turns) {
+                (false, _) => "V_y = 0",
+                (true, false) => "V_y = P_y / n_y",
+                (true, true) => "V_y = P_y / n_y + M r_x / J",
+            },
+            put: direct("n_y", self.along, "P_y", spread.load.up_n)
+                .into_iter()
+                .chain(turned("r_x", carrier.right_mm))
+                .filter(|_| carrier.along > 0.0)
+                .collect(),
+            result: Amount::new(up, Shown::Newton),
+            source: if carrier.along > 0.0 { SOURCE } else { "its slot lets it slide that way" },
+            label: spread.shears,
         });
-        ledger.write(|| {
-            let mut put = vec![
-                Put::new("k_x", Amount::bare(carrier.across), Label::Chosen),
-                newton("P_x", spread.load.right_n, spread.load.label),
-                Put::result("sum k_x", Amount::bare(self.across), Label::Chosen),
-            ];
-            put.extend(turned(mm("y - y_0", carrier.above_mm, self.places)));
-            Step {
-                name: "shear across the stud",
-                formula: "V_x = k_x (P_x / sum k_x - M (y - y_0) / J)",
-                put,
-                result: Amount::new(right, Shown::Newton),
-                source: SOURCE,
-                label: spread.shears,
-            }
+        let is_sideways = spread.load.right_n != 0.0;
+        ledger.write(|| Step {
+            name: "shear across the stud asked of it",
+            formula: match (carrier.across > 0.0, is_sideways, turns) {
+                (false, ..) | (true, false, false) => "V_x = 0",
+                (true, false, true) => "V_x = -M r_y / J",
+                (true, true, false) => "V_x = P_x / n_x",
+                (true, true, true) => "V_x = P_x / n_x - M r_y / J",
+            },
+            put: direct("n_x", self.across, "P_x", spread.load.right_n)
+                .into_iter()
+                .filter(|_| is_sideways)
+                .chain(turned("r_y", carrier.above_mm))
+                .filter(|_| carrier.across > 0.0)
+                .collect(),
+            result: Amount::new(right, Shown::Newton),
+            source: if carrier.across > 0.0 {
+                SOURCE
+            } else {
+                "it carries along the stud only: by its slot, or a lag in a face too narrow for a load across"
+            },
+            label: spread.shears,
         });
         Ok((up, right))
     }

@@ -8,7 +8,8 @@ use super::dowel_bearing::{Grain, dowel_bearing};
 use super::reduction::reduction;
 use super::screw::Screw;
 use super::why::{Input, Known, Why, above_zero, zero_or_more};
-use super::yield_modes::{Joint, Mode, least, yield_loads};
+use super::yield_modes::{Joint, Mode, Parts, least, loads};
+use super::yield_steps;
 use crate::ledger::{Amount, Given, Ledger, Put, Step};
 use crate::units::{Force, Ratio};
 
@@ -52,7 +53,8 @@ pub fn lateral<L: Ledger>(
         side_in: plate.in_inches(),
         gap_in: gap.in_inches(),
     };
-    let loads = yield_loads(&joint, &terms);
+    let parts = Parts::of(&joint);
+    let loads = loads(&parts, &joint, &terms);
     let (mode, load_lbf) = least(&loads);
     let holds = Force::pounds_force(load_lbf * duration.value);
     let label = [
@@ -66,44 +68,28 @@ pub fn lateral<L: Ledger>(
     ]
     .into_iter()
     .fold(duration.label.worked_out(), crate::ledger::Label::weaker);
-    ledger.write(|| Step {
-        name: match grain {
-            Grain::Along => "shear along the stud",
-            Grain::Across => "shear across the stud",
-        },
-        formula: formula(mode),
-        put: vec![
-            Put::new("C_D", Amount::bare(duration.value), duration.label),
+    let given = || {
+        vec![
             Put::result("F_em", main.value, main.label),
             Put::given("F_es", stack.plate_bearing),
             Put::given("F_yb", screw.bending),
             Put::given("D_r", screw.root),
             Put::result("l_m", bite.bearing.value, bite.bearing.label),
-            Put::given("l_s", stack.plate),
-            Put::given("g", stack.gap),
-            Put::result("R_d", Amount::bare(terms.three_and_four), screw.root.label.worked_out()),
-        ],
-        result: holds.into(),
-        source: "TR12 Table 1-1 (the dowel equations with a gap), NDS 2018 Table 12.3.1",
-        label,
+            Put::given("l_s", stack.plate).being("the thickness of the plate's sheet"),
+            Put::given("g", stack.gap).being("what stands between plate and stud"),
+        ]
+    };
+    yield_steps::write(ledger, given, (&parts, &terms), &loads, label);
+    ledger.write(|| {
+        let c_d = Put::new("C_D", Amount::bare(duration.value), duration.label).because(duration.reason);
+        let (name, formula) = match grain {
+            Grain::Along => ("shear along the stud", "Z_y = C_D min(Z_Im, Z_Is, Z_II, Z_IIIm, Z_IIIs, Z_IV)"),
+            Grain::Across => {
+                ("shear across the stud", "Z_x = C_D min(Z_Im, Z_Is, Z_II, Z_IIIm, Z_IIIs, Z_IV)")
+            }
+        };
+        let put = std::iter::once(c_d).chain(yield_steps::put(&loads, label)).collect();
+        Step { name, formula, put, result: holds.into(), source: yield_steps::SOURCE, label }
     });
     Ok(Lateral { holds: Given::new(holds, label), mode })
-}
-
-/// The equation of a mode; q_m = F_em D_r, q_s = F_es D_r, M = F_yb D_r^3 / 6.
-fn formula(mode: Mode) -> &'static str {
-    match mode {
-        Mode::OneMain => "I_m: Z' = C_D q_m l_m / R_d",
-        Mode::OneSide => "I_s: Z' = C_D q_s l_s / R_d",
-        Mode::Two => {
-            "II: Z' = C_D P / R_d, P^2 (1/(4 q_s) + 1/(4 q_m)) + P (l_s/2 + g + l_m/2) = q_s l_s^2/4 + q_m l_m^2/4"
-        }
-        Mode::ThreeMain => {
-            "III_m: Z' = C_D P / R_d, P^2 (1/(2 q_s) + 1/(4 q_m)) + P (g + l_m/2) = M + q_m l_m^2/4"
-        }
-        Mode::ThreeSide => {
-            "III_s: Z' = C_D P / R_d, P^2 (1/(4 q_s) + 1/(2 q_m)) + P (l_s/2 + g) = q_s l_s^2/4 + M"
-        }
-        Mode::Four => "IV: Z' = C_D P / R_d, P^2 (1/(2 q_s) + 1/(2 q_m)) + P g = 2 M",
-    }
 }

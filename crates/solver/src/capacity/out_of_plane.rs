@@ -108,7 +108,13 @@ impl Levers {
     ///
     /// # Errors
     /// Not known where all fasteners stand in one row at the plate's own edge and something tips it there.
-    pub fn sides(&self, down_nmm: f64, out: Option<&Out>, label: Label) -> Known<Sides> {
+    pub fn sides<L: Ledger>(
+        &self,
+        ledger: &mut L,
+        down_nmm: f64,
+        out: Option<&Out>,
+        label: Label,
+    ) -> Known<Sides> {
         let (n, x) = out.map_or((0.0, 0.0), |out| (out.n, out.x_mm));
         let (high, low) = out.map_or((0.0, 0.0), |out| (out.high_y_mm, out.low_y_mm));
         let tips = |arm_mm: f64| (n * arm_mm).max(0.0);
@@ -127,7 +133,17 @@ impl Levers {
             one(&self.right, tips(x - self.right.pivot_mm))?,
             one(&self.left, tips(self.left.pivot_mm - x))?,
         ];
+        for ((side, lever), one) in SIDES.into_iter().zip(self.four()).zip(&four) {
+            if one.moment_nmm > 0.0 {
+                write_moment(ledger, side, lever, (down_nmm, out), one, (label, self.places));
+            }
+        }
         Ok(Sides { four, label, pulls: label.weaker(self.places).weaker(Label::Chosen) })
+    }
+
+    /// In the order of [`SIDES`].
+    fn four(&self) -> [&Lever; 4] {
+        [&self.top, &self.bottom, &self.right, &self.left]
     }
 
     /// The pull that a load asks of one fastener, newtons.
@@ -147,11 +163,10 @@ impl Levers {
         }
         let [top, bottom, right, left] = pulls;
         let pull = top.max(bottom) + right.max(left);
-        let levers = [&self.top, &self.bottom, &self.right, &self.left];
-        for (((side, lever), one), each_n) in SIDES.into_iter().zip(levers).zip(&sides.four).zip(pulls) {
+        for (((side, lever), one), each_n) in SIDES.into_iter().zip(self.four()).zip(&sides.four).zip(pulls) {
             if each_n > 0.0 {
-                let moment = Put::result("M", Amount::turning(one.moment_nmm), sides.label);
-                write_side(ledger, side, lever, moment, each_n, self.places);
+                let moment = Amount::turning(one.moment_nmm);
+                write_side(ledger, side, lever, (moment, sides.label), each_n, self.places);
             }
         }
         ledger.write(|| Step {
@@ -168,24 +183,114 @@ impl Levers {
     }
 }
 
-fn write_side<L: Ledger>(ledger: &mut L, side: Side, lever: &Lever, moment: Put, pull: f64, places: Label) {
-    ledger.write(|| Step {
-        name: match side {
-            Side::Top => "pull of the upper row",
-            Side::Bottom => "pull of the lower row",
-            Side::Right => "pull of the right column",
-            Side::Left => "pull of the left column",
-        },
-        formula: "T = M / (n h)",
-        put: vec![
-            moment,
-            Put::new("pivot", Amount::new(lever.pivot_mm, Shown::Millimetre), places),
-            Put::new("h", Amount::new(lever.lever_mm, Shown::Millimetre), places),
-            Put::new("n", Amount::bare(lever.sharing), Label::Chosen),
-        ],
-        result: Amount::new(pull, Shown::Newton),
-        source: "statics: two forces, the outermost used row against the last on the pressed side",
-        label: places.weaker(moment.label).weaker(Label::Chosen),
+/// What a pivot is.
+const PIVOT: &str = "what the plate turns about: the last row or column in use, or the plate's edge";
+
+/// Writes down what turns the plate over one side.
+fn write_moment<L: Ledger>(
+    ledger: &mut L,
+    side: Side,
+    lever: &Lever,
+    (down_nmm, out): (f64, Option<&Out>),
+    one: &OneSide,
+    (label, places): (Label, Label),
+) {
+    ledger.write(|| {
+        let (name, formula, at_mm, at) = match (side, out) {
+            (Side::Top, Some(out)) => (
+                "turning over the lowest row in use",
+                "M_top = M_z + max(F (y - y_p), 0)",
+                out.high_y_mm,
+                ("y", "y_p"),
+            ),
+            (Side::Top, None) => ("turning over the lowest row in use", "M_top = M_z", 0.0, ("y", "y_p")),
+            (Side::Bottom, _) => (
+                "turning over the highest row in use",
+                "M_bottom = F (y_p - y)",
+                out.map_or(0.0, |out| out.low_y_mm),
+                ("y", "y_p"),
+            ),
+            (Side::Right, _) => (
+                "turning over the leftmost column in use",
+                "M_right = F (x - x_p)",
+                out.map_or(0.0, |out| out.x_mm),
+                ("x", "x_p"),
+            ),
+            (Side::Left, _) => (
+                "turning over the rightmost column in use",
+                "M_left = F (x_p - x)",
+                out.map_or(0.0, |out| out.x_mm),
+                ("x", "x_p"),
+            ),
+        };
+        let mut put = Vec::new();
+        if side == Side::Top {
+            put.push(Put::result("M_z", Amount::turning(down_nmm), label));
+        }
+        if let Some(out) = out {
+            let mm = |symbol, value, label| Put::new(symbol, Amount::new(value, Shown::Millimetre), label);
+            put.push(Put::new("F", Amount::new(out.n, Shown::Newton), Label::Chosen));
+            put.push(mm(at.0, at_mm, label).because("where the pull acts"));
+            put.push(mm(at.1, lever.pivot_mm, places).because(PIVOT));
+        }
+        Step {
+            name,
+            formula,
+            put,
+            result: Amount::turning(one.moment_nmm),
+            source: "statics, about the last row or column in use (about the plate's edge where there is one only)",
+            label: label.weaker(places).worked_out(),
+        }
+    });
+}
+
+fn write_side<L: Ledger>(
+    ledger: &mut L,
+    side: Side,
+    lever: &Lever,
+    (moment, label): (Amount, Label),
+    pull: f64,
+    places: Label,
+) {
+    ledger.write(|| {
+        let (name, formula, symbol, ends) = match side {
+            Side::Top => {
+                ("pull of the upper row", "T_top = M_top / (n h); h = y - y_p", "M_top", ("y", "y_p"))
+            }
+            Side::Bottom => (
+                "pull of the lower row",
+                "T_bottom = M_bottom / (n h); h = y_p - y",
+                "M_bottom",
+                ("y", "y_p"),
+            ),
+            Side::Right => (
+                "pull of the right column",
+                "T_right = M_right / (n h); h = x - x_p",
+                "M_right",
+                ("x", "x_p"),
+            ),
+            Side::Left => {
+                ("pull of the left column", "T_left = M_left / (n h); h = x_p - x", "M_left", ("x", "x_p"))
+            }
+        };
+        let way = if matches!(side, Side::Top | Side::Right) { 1.0 } else { -1.0 };
+        let mm = |symbol, value| Put::new(symbol, Amount::new(value, Shown::Millimetre), places);
+        Step {
+            name,
+            formula,
+            put: vec![
+                Put::result(symbol, moment, label),
+                Put::new("n", Amount::bare(lever.sharing), Label::Chosen)
+                    .because("how many stand outermost there: they alone are pulled, alike"),
+                Put::result("h", Amount::new(lever.lever_mm, Shown::Millimetre), places),
+                mm(ends.0, lever.pivot_mm + way * lever.lever_mm)
+                    .because("where the outermost row or column stands"),
+                mm(ends.1, lever.pivot_mm).because(PIVOT),
+            ],
+            result: Amount::new(pull, Shown::Newton),
+            source: "statics: two forces, the outermost used row against the last on the pressed side",
+            label: places.weaker(label).weaker(Label::Chosen),
+        }
     });
 }
 

@@ -2,8 +2,9 @@
 
 use super::screw::{Screw, ScrewKind};
 use super::why::{Input, Known, Why, above_zero, zero_or_more};
+use crate::handbook::Row;
 use crate::handbook::placing as book;
-use crate::ledger::{Given, Label, Ledger, Put, Step};
+use crate::ledger::{Blank, Given, Label, Ledger, Put, Step};
 use crate::tolerance::SAME_PLACE_MM;
 use crate::units::Length;
 
@@ -50,22 +51,16 @@ pub fn carries<L: Ledger>(ledger: &mut L, screw: &Screw, at: &InFace) -> Known<C
     let has = left_beside(face, at)?;
     let (needs, across) = edge_needs(screw);
     let own = if screw.report.is_some() { Label::Stated } else { Label::Read };
-    let label =
-        [at.drift.label, at.doubt.label, own].into_iter().fold(at.face.label.worked_out(), Label::weaker);
-    ledger.write(|| Step {
-        name: "left to the edge of the stud's face",
-        formula: "a = face/2 - drift - doubt",
-        put: vec![
-            Put::given("face", at.face),
-            Put::given("drift", at.drift),
-            Put::given("doubt", at.doubt),
-            Put::new("needed along", needs, own),
-            Put::new("needed across", across, own),
-        ],
-        result: has.into(),
-        source: if screw.is_large() { book::LAG_EDGE.source } else { book::SCREW_EDGE.source },
-        label,
-    });
+    write_edge(
+        ledger,
+        at,
+        has,
+        (needs, across, own),
+        match screw.is_large() {
+            true => book::LAG_EDGE.source,
+            false => book::SCREW_EDGE.source,
+        },
+    );
     if has.mm() < needs.mm() - SAME_PLACE_MM {
         Err(Why::Edge { has, needs })
     } else if has.mm() < across.mm() - SAME_PLACE_MM {
@@ -75,6 +70,32 @@ pub fn carries<L: Ledger>(ledger: &mut L, screw: &Screw, at: &InFace) -> Known<C
     }
 }
 
+/// Writes down what is left beside it, and what it needs there.
+fn write_edge<L: Ledger>(
+    ledger: &mut L,
+    at: &InFace,
+    has: Length,
+    (needs, across, own): (Length, Length, Label),
+    source: &'static str,
+) {
+    ledger.write(|| Step {
+        name: "left to the edge of the stud's face",
+        formula: "a = face/2 - drift - doubt",
+        put: vec![
+            Put::given("face", at.face),
+            Put::given("drift", at.drift),
+            Put::given("doubt", at.doubt),
+            Put::new("needed, load along the stud", needs, own),
+            Put::new("needed, load across it", across, own),
+        ],
+        result: has.into(),
+        source,
+        label: [at.drift.label, at.doubt.label, own]
+            .into_iter()
+            .fold(at.face.label.worked_out(), Label::weaker),
+    });
+}
+
 /// What is left beside it to the nearer edge.
 fn left_beside(face: Length, at: &InFace) -> Known<Length> {
     let drift = zero_or_more(at.drift.value.abs(), Input::Face)?;
@@ -82,18 +103,39 @@ fn left_beside(face: Length, at: &InFace) -> Known<Length> {
     Ok(face / 2.0 - drift - doubt)
 }
 
+/// So many diameters, written down.
+fn diameters<L: Ledger>(
+    ledger: &mut L,
+    (name, formula): (&'static str, &'static str),
+    diameter: Given<Length>,
+    row: &Row<f64>,
+) -> Length {
+    let needs = diameter.value * row.value;
+    ledger.write(|| Step {
+        name,
+        formula,
+        put: vec![Put::given("k", row.given()), Put::given("D", diameter)],
+        result: needs.into(),
+        source: row.source,
+        label: row.label.weaker(diameter.label).worked_out(),
+    });
+    needs
+}
+
+const APART: (&str, &str) = ("least distance from one to the next", "s_least = k D");
+
 /// Two fasteners of one stud must be at least this far apart along it. `lead` says whether lead holes are drilled.
 #[must_use]
-pub fn apart_in_stud(screw: &Screw, lead: bool) -> Length {
+pub fn apart_in_stud<L: Ledger>(ledger: &mut L, screw: &Screw, lead: bool) -> Length {
     let (with, without) = book::SCREW_SPACING.value;
-    let small = if lead { with } else { without };
-    let diameters = match screw.kind {
-        ScrewKind::Lag => book::LAG_SPACING.value,
+    let small = book::SCREW_SPACING.with(if lead { with } else { without });
+    let row = match screw.kind {
+        ScrewKind::Lag => book::LAG_SPACING,
         // A report's own spacing is not typed in: the larger of both tables.
-        ScrewKind::Structural => book::LAG_SPACING.value.max(small),
+        ScrewKind::Structural => book::LAG_SPACING.larger(small),
         ScrewKind::WoodScrew => small,
     };
-    screw.diameter.value * diameters
+    diameters(ledger, APART, screw.diameter, &row)
 }
 
 /// Whether two fasteners of one stud stand too near each other: so many millimetres apart across it and along it.
@@ -103,7 +145,7 @@ pub fn apart_in_stud(screw: &Screw, lead: bool) -> Length {
 /// was read for lags).
 #[must_use]
 pub fn too_near_in_stud(screw: &Screw, lead: bool, face: Length, across_mm: f64, along_mm: f64) -> bool {
-    let needs_mm = apart_in_stud(screw, lead).mm() - SAME_PLACE_MM;
+    let needs_mm = apart_in_stud(&mut Blank, screw, lead).mm() - SAME_PLACE_MM;
     let single = face.in_inches() <= book::SINGLE_FACE_IN + 1e-9;
     let beside = !single && across_mm.abs() >= needs_mm;
     // Written so that what is not a number is too near.
@@ -112,34 +154,46 @@ pub fn too_near_in_stud(screw: &Screw, lead: bool, face: Length, across_mm: f64,
 
 /// From a fastener to the end of its stud, at least. `toward` says whether load points to that end.
 #[must_use]
-pub fn to_end(screw: &Screw, lead: bool, toward: bool) -> Length {
-    let large = if toward { book::LAG_LOADED_END.value } else { book::LAG_END.value };
+pub fn to_end<L: Ledger>(ledger: &mut L, screw: &Screw, lead: bool, toward: bool) -> Length {
+    let large = if toward { book::LAG_LOADED_END } else { book::LAG_END };
     let (with, without) = book::SCREW_END.value;
-    let small = large.max(if lead { with } else { without });
-    let diameters = if screw.kind == ScrewKind::Lag { large } else { small };
-    screw.diameter.value * diameters
+    let small = large.larger(book::SCREW_END.with(if lead { with } else { without }));
+    let told = if toward {
+        ("least distance to the stud's lower end", "e_least = k D")
+    } else {
+        ("least distance to the stud's upper end", "e_least = k D")
+    };
+    diameters(ledger, told, screw.diameter, if screw.kind == ScrewKind::Lag { &large } else { &small })
 }
 
 /// From one to the next in sheet steel, and in concrete, at least; in any direction.
 #[must_use]
-pub fn apart_in_steel(diameter: Length) -> Length {
-    diameter * book::STEEL_SPACING.value
+pub fn apart_in_steel<L: Ledger>(ledger: &mut L, diameter: Length) -> Length {
+    diameters(ledger, APART, Given::measured(diameter), &book::STEEL_SPACING)
 }
 
 /// From one to the next in concrete, at least; in any direction.
 #[must_use]
-pub fn apart_in_concrete(diameter: Length) -> Length {
-    diameter * book::CONCRETE_SPACING.value
+pub fn apart_in_concrete<L: Ledger>(ledger: &mut L, diameter: Length) -> Length {
+    diameters(ledger, APART, Given::measured(diameter), &book::CONCRETE_SPACING)
+}
+
+/// From a screw to the edge of concrete, at least.
+#[must_use]
+pub fn edge_in_concrete<L: Ledger>(ledger: &mut L, diameter: Length) -> Length {
+    let told = ("least distance to an edge of the concrete", "e_least = k D");
+    diameters(ledger, told, Given::measured(diameter), &book::CONCRETE_EDGE)
 }
 
 /// From a screw to the edge of a steel stud's face, at least.
 ///
 /// # Errors
 /// Refused where less is left after drift and doubt.
-pub fn edge_in_steel(diameter: Length, at: &InFace) -> Known<()> {
+pub fn edge_in_steel<L: Ledger>(ledger: &mut L, diameter: Length, at: &InFace) -> Known<()> {
     let diameter = above_zero(diameter, Input::Diameter)?;
     let face = above_zero(at.face.value, Input::Face)?;
     let has = left_beside(face, at)?;
     let needs = diameter * book::STEEL_EDGE.value;
+    write_edge(ledger, at, has, (needs, needs, book::STEEL_EDGE.label), book::STEEL_EDGE.source);
     if has.mm() < needs.mm() - SAME_PLACE_MM { Err(Why::Edge { has, needs }) } else { Ok(()) }
 }

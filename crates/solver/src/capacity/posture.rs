@@ -2,9 +2,9 @@
 
 use super::case::{Case, CaseName, Posture, PullAt};
 use super::duration::Lasting;
-use super::hanging::{Hanging, Manner, Spot};
+use super::hanging::{Hanging, HungMass, Manner, Spot};
 use super::why::Known;
-use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
+use crate::ledger::{Amount, Label, Ledger, Part, Put, Shown, Step};
 
 /// Standard gravity, m/s^2 (CGPM 1901; NIST SP 330).
 pub const GRAVITY: f64 = 9.806_65;
@@ -107,67 +107,121 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
         out: None,
         label: hanging.label.worked_out(),
     };
-    for mass in &hanging.masses {
-        let spot = hanging.spot(name.posture, mass.right_mm, mass.y_mm, mass.from_back_mm);
-        add(ledger, &mut case, "weight", mass.kg * GRAVITY, spot, hanging.label);
-    }
+    ledger.begin(Part::Places);
     if name.pull.is_some() {
         case.label = case.label.weaker(Label::Chosen);
     }
-    match name.pull {
-        None => {}
-        Some(at @ (PullAt::DownMiddle | PullAt::DownLeft | PullAt::DownRight)) => {
-            let half = (hanging.right_mm - hanging.left_mm) / 2.0;
-            let right = match at {
-                PullAt::DownLeft => -half,
-                PullAt::DownRight => half,
-                _ => 0.0,
-            };
-            let spot = hanging.spot(name.posture, right, hanging.bottom_mm, hanging.depth_mm);
-            add(ledger, &mut case, "pull down", hanging.pull_n, spot, Label::Chosen);
-        }
-        Some(at) => {
-            let out = hanging.pulled_out(name.posture, at);
-            ledger.write(|| Step {
-                name: "pull straight out",
-                formula: "F at (x, y)",
-                put: vec![
-                    millimetres("x", out.x_mm, hanging.label),
-                    millimetres("y, highest", out.high_y_mm, hanging.label),
-                    millimetres("y, lowest", out.low_y_mm, hanging.label),
-                ],
-                result: Amount::new(out.n, Shown::Newton),
-                source: "a setting, how hard somebody may pull (chosen)",
-                label: Label::Chosen,
-            });
-            case.out = Some(out);
-        }
+    for down in downs(hanging, name) {
+        case.down_n += down.n;
+        case.down_x_nmm += down.n * down.spot.x_mm;
+        case.down_z_nmm += down.n * down.z_mm();
+        down.write(ledger, hanging, name.posture, case.label);
     }
+    if let Some(at) = name.pull.filter(|at| !DOWN.contains(at)) {
+        ledger.write(|| pull_step(hanging.pull_n));
+        case.out = Some(hanging.pulled_out(ledger, name.posture, at));
+    }
+    ledger.begin(Part::Totals);
+    totals(ledger, hanging, &case);
     Ok(case)
 }
 
-/// Adds what bears down at a place.
-fn add<L: Ledger>(ledger: &mut L, case: &mut Case, name: &'static str, n: f64, spot: Spot, own: Label) {
-    // What would lie inside the wall lies at it.
-    let z_mm = spot.z_mm.max(0.0);
-    let label = case.label;
-    case.down_n += n;
-    case.down_x_nmm += n * spot.x_mm;
-    case.down_z_nmm += n * z_mm;
-    ledger.write(|| Step {
-        name,
-        formula: "F z, in front of the wall",
-        put: vec![
-            Put::new("F", Amount::new(n, Shown::Newton), own),
-            millimetres("x", spot.x_mm, label),
-            millimetres("z", z_mm, label),
-        ],
-        result: Amount::turning(n * z_mm),
-        source: "statics; standard gravity 9.80665 m/s^2",
-        label,
-    });
+/// Something that bears down at a place.
+struct Down {
+    n: f64,
+    spot: Spot,
+    /// Which mass; `None` for a pull.
+    mass: Option<(usize, HungMass)>,
+    /// Where it is as it hangs: right of the middle, how high, in front of the back.
+    own: (f64, f64, f64),
 }
 
-fn millimetres(symbol: &'static str, value: f64, label: Label) -> Put {
-    Put::new(symbol, Amount::new(value, Shown::Millimetre), label)
+/// All that bears down in a case: every mass, and a pull down.
+fn downs(hanging: &Hanging, name: CaseName) -> impl Iterator<Item = Down> {
+    let at = move |n: f64, mass, own: (f64, f64, f64)| {
+        let (right_mm, y_mm, from_back_mm) = own;
+        Down { n, spot: hanging.spot(name.posture, right_mm, y_mm, from_back_mm), mass, own }
+    };
+    let half = (hanging.right_mm - hanging.left_mm) / 2.0;
+    let right = match name.pull {
+        Some(PullAt::DownMiddle) => Some(0.0),
+        Some(PullAt::DownLeft) => Some(-half),
+        Some(PullAt::DownRight) => Some(half),
+        _ => None,
+    };
+    let masses = hanging.masses.iter().enumerate().map(move |(index, mass)| {
+        at(mass.kg * GRAVITY, Some((index, *mass)), (mass.right_mm, mass.y_mm, mass.from_back_mm))
+    });
+    masses
+        .chain(right.map(move |right| at(hanging.pull_n, None, (right, hanging.bottom_mm, hanging.depth_mm))))
+}
+
+impl Down {
+    /// What would lie inside the wall lies at it.
+    fn z_mm(&self) -> f64 {
+        self.spot.z_mm.max(0.0)
+    }
+
+    /// Writes down how much it is, and where.
+    fn write<L: Ledger>(&self, ledger: &mut L, hanging: &Hanging, posture: Posture, label: Label) {
+        ledger.write(|| match self.mass {
+            None => pull_step(self.n),
+            Some((index, mass)) => Step {
+                name: if index == 0 {
+                    "weight of the piece"
+                } else {
+                    "weight of the mount, or of what else hangs with the piece"
+                },
+                formula: "F = m g",
+                put: vec![
+                    Put::new("m", Amount::new(mass.kg, Shown::Kilogram), hanging.label),
+                    Put::new("g", Amount::new(GRAVITY, Shown::MetrePerSecondSquared), Label::Read)
+                        .because("standard gravity (CGPM 1901; NIST SP 330)"),
+                ],
+                result: Amount::new(self.n, Shown::Newton),
+                source: "statics",
+                label: hanging.label.worked_out(),
+            },
+        });
+        let label = if self.mass.is_some() { hanging.label } else { label };
+        hanging.write_spot(ledger, posture, self.own, (self.spot.x_mm, self.z_mm()), label);
+    }
+}
+
+/// How hard somebody pulls.
+fn pull_step(n: f64) -> Step {
+    let setting = Put::new("F_pull", Amount::new(n, Shown::Newton), Label::Chosen);
+    Step {
+        name: "pull of somebody who handles it",
+        formula: "F = F_pull",
+        put: vec![setting.because("a setting of the job, how hard somebody may pull")],
+        result: Amount::new(n, Shown::Newton),
+        source: "the settings of the job",
+        label: Label::Chosen,
+    }
+}
+
+/// Writes down what a case comes to.
+fn totals<L: Ledger>(ledger: &mut L, hanging: &Hanging, case: &Case) {
+    let label = case.label;
+    let each = || downs(hanging, case.name);
+    let newtons = || each().map(|down| Put::result("F", Amount::new(down.n, Shown::Newton), label));
+    let places = |symbol: &'static str, of: fn(&Down) -> f64| {
+        each().map(move |down| Put::result(symbol, Amount::new(of(&down), Shown::Millimetre), label))
+    };
+    let step = |name, formula, put, result| Step { name, formula, put, result, source: "statics", label };
+    ledger.write(|| {
+        let result = Amount::new(-case.down_n, Shown::Newton);
+        step("all that bears down; up is positive", "P_y = -sum(F)", newtons().collect(), result)
+    });
+    ledger.write(|| {
+        let name = "its turning in the plane, anticlockwise about the plate's middle";
+        let put = newtons().chain(places("x", |down| down.spot.x_mm)).collect();
+        step(name, "M_0 = -sum(F x)", put, Amount::turning(-case.down_x_nmm))
+    });
+    ledger.write(|| {
+        let put = newtons().chain(places("z", Down::z_mm)).collect();
+        let result = Amount::turning(case.down_z_nmm);
+        step("its turning out of the wall", "M_z = sum(F z)", put, result)
+    });
 }

@@ -40,30 +40,44 @@ pub fn reduction<L: Ledger>(
     if !(root_in > 0.0 && root_in <= 1.0 && nominal_in >= root_in && nominal_in <= 1.25) {
         return Err(Why::OutsideTable(Input::Diameter));
     }
-    let across = if grain == Grain::Across { book::ACROSS_GRAIN.value } else { 1.0 };
-    let terms = if root_in >= book::LARGE_FROM_IN {
-        let [one, two, three_and_four] = book::LARGE.value.map(|term| term * across);
-        Reduction { one, two, three_and_four }
-    } else {
-        let k = k_d(root_in) * if is_large(nominal) { across } else { 1.0 };
-        Reduction { one: k, two: k, three_and_four: k }
-    };
+    let factor = if grain == Grain::Across { book::ACROSS_GRAIN.value } else { 1.0 };
+    if root_in >= book::LARGE_FROM_IN {
+        let [one, two, three_and_four] = book::LARGE.value.map(|term| term * factor);
+        let terms = [
+            ("reduction term of the modes I", "R_d = 4 K_theta", one),
+            ("reduction term of mode II", "R_d = 3.6 K_theta", two),
+            ("reduction term of the modes III and IV", "R_d = 3.2 K_theta", three_and_four),
+        ];
+        for (name, formula, term) in terms {
+            write(ledger, name, formula, root, factor, term);
+        }
+        return Ok(Reduction { one, two, three_and_four });
+    }
+    let factor = if is_large(nominal) { factor } else { 1.0 };
+    let k = k_d(root_in) * factor;
+    let formula =
+        if root_in <= book::SMALL_TO_IN { "R_d = 2.2 K_theta" } else { "R_d = (10 D_r + 0.5) K_theta" };
+    write(ledger, "reduction term of all modes", formula, root, factor, k);
+    Ok(Reduction { one: k, two: k, three_and_four: k })
+}
+
+fn write<L: Ledger>(
+    ledger: &mut L,
+    name: &'static str,
+    formula: &'static str,
+    root: Given<Length>,
+    factor: f64,
+    term: f64,
+) {
     ledger.write(|| Step {
-        name: "reduction term",
-        formula: if root_in >= book::LARGE_FROM_IN {
-            "R_d = 4, 3.6, 3.2 K_theta"
-        } else if root_in <= book::SMALL_TO_IN {
-            "R_d = 2.2 K_theta"
-        } else {
-            "R_d = (10 D_r + 0.5) K_theta"
-        },
+        name,
+        formula,
         put: vec![
             Put::given("D_r", root),
-            Put::new("K_theta", Amount::bare(across), book::ACROSS_GRAIN.label),
+            Put::new("K_theta", Amount::bare(factor), book::ACROSS_GRAIN.label),
         ],
-        result: Amount::bare(terms.three_and_four),
+        result: Amount::bare(term),
         source: book::LARGE.source,
         label: root.label.worked_out(),
     });
-    Ok(terms)
 }

@@ -4,7 +4,7 @@ use super::stated::Report;
 use super::why::{Input, Known, Why, above_zero};
 use crate::handbook::dowel_bearing::LARGE_FROM_IN;
 use crate::handbook::{bending, lag, wood_screw};
-use crate::ledger::{Given, Label};
+use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
 use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Length, Stress};
 
@@ -40,6 +40,9 @@ pub struct Screw {
     pub report: Option<Report>,
 }
 
+/// Where the values of a structural screw are from.
+const REPORT: &str = "the screw's report";
+
 /// What going to millimetres and back may cost, in inches.
 const NOISE_IN: f64 = 1e-9;
 
@@ -62,7 +65,7 @@ impl Screw {
         } else {
             (l_in / 2.0 + extra).min(most)
         };
-        let read = |inches: f64| Given::new(Length::inches(inches), size.label);
+        let read = |inches: f64| Given::new(Length::inches(inches), size.label).because(size.source);
         Ok(Self {
             kind: ScrewKind::Lag,
             length,
@@ -92,9 +95,9 @@ impl Screw {
             kind: ScrewKind::WoodScrew,
             length,
             diameter: Given::new(Length::inches(d_in), diameter.label),
-            root: Given::new(Length::inches(size.value.root_in), size.label),
+            root: Given::new(Length::inches(size.value.root_in), size.label).because(size.source),
             thread: Given::new(Length::inches(thread_in), wood_screw::THREAD.label.weaker(length.label)),
-            tip: Given::new(Length::inches(tip.value * d_in), tip.label),
+            tip: Given::new(Length::inches(tip.value * d_in), tip.label).because(tip.source),
             bending: bending_strength(d_in)?,
             report: None,
         })
@@ -116,7 +119,7 @@ impl Screw {
         if !(psi > 0.0 && psi <= 1e6) {
             return Err(Why::NoValue(Input::Bending));
         }
-        let stated = |length: Length| Given::new(length, Label::Stated);
+        let stated = |length: Length| Given::new(length, Label::Stated).because(REPORT);
         Ok(Self {
             kind: ScrewKind::Structural,
             length,
@@ -124,10 +127,49 @@ impl Screw {
             root: stated(root),
             thread: stated(report.thread.min(length.value)),
             // Not every report tells the tip: it is taken as a wood screw's and deducted.
-            tip: Given::chosen(diameter * wood_screw::TIP_DIAMETERS.value),
-            bending: Given::new(report.bending, Label::Stated),
+            tip: Given::chosen(diameter * wood_screw::TIP_DIAMETERS.value)
+                .because("not every report tells the tip: as a wood screw's"),
+            bending: Given::new(report.bending, Label::Stated).because(REPORT),
             report: Some(report),
         })
+    }
+
+    /// Writes down how long its thread is.
+    pub(super) fn write_thread<L: Ledger>(&self, ledger: &mut L) {
+        let inches = |symbol, inches: f64, label| Put::new(symbol, Length::inches(inches), label);
+        ledger.write(|| {
+            let (extra, most) = lag::THREAD.value;
+            let is_short = self.length.value.in_inches() < 1.5 - NOISE_IN;
+            let length = Put::given("L", self.length);
+            let (formula, put, source) = match (self.kind, &self.report) {
+                (ScrewKind::Lag, _) if is_short => {
+                    let row = lag::THREAD_OF_SHORT_IN;
+                    ("T = T_printed", vec![inches("T_printed", row.value, row.label), length], row.source)
+                }
+                (ScrewKind::WoodScrew, _) => {
+                    let (diameters, share) = wood_screw::THREAD.value;
+                    let row = wood_screw::THREAD;
+                    let put = vec![
+                        Put::new("k", Amount::bare(diameters), row.label),
+                        Put::given("D", self.diameter),
+                        Put::new("share", Amount::bare(share), row.label),
+                        length,
+                    ];
+                    ("T = min(max(k D, share L), L)", put, row.source)
+                }
+                (ScrewKind::Structural, Some(report)) => {
+                    let stated = Put::new("T_stated", report.thread, Label::Stated);
+                    ("T = min(T_stated, L)", vec![stated, length], REPORT)
+                }
+                (ScrewKind::Lag | ScrewKind::Structural, _) => {
+                    let row = lag::THREAD;
+                    let put = vec![length, inches("e", extra, row.label), inches("T_most", most, row.label)];
+                    ("T = min(L/2 + e, T_most)", put, row.source)
+                }
+            };
+            let (name, result) = ("length of thread", self.thread.value.into());
+            Step { name, formula, put, result, source, label: self.thread.label }
+        });
     }
 
     /// Whether the rules of 1/4 in and more hold for it.
@@ -147,7 +189,7 @@ fn bending_strength(diameter_in: f64) -> Known<Given<Stress>> {
     let row = bending::STRENGTH.iter().find(|row| diameter_in <= row.value.0);
     match row {
         Some(row) if diameter_in >= bending::LEAST_DIAMETER_IN => {
-            Ok(Given::new(Stress::psi(row.value.1), row.label))
+            Ok(Given::new(Stress::psi(row.value.1), row.label).because(row.source))
         }
         _ => Err(Why::OutsideTable(Input::Diameter)),
     }

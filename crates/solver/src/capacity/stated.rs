@@ -2,7 +2,7 @@
 
 use super::hold::Linear;
 use super::why::{Input, Known, Why};
-use crate::ledger::Label;
+use crate::ledger::{Label, Ledger, Part, Put, Step};
 use crate::units::{Force, ForcePerLength, Length, Ratio, Stress};
 
 /// What the report of a structural screw says. All of it is *stated*.
@@ -30,9 +30,23 @@ pub struct Report {
 ///
 /// # Errors
 /// Where a load is not above zero.
-pub fn fixing(shear: Force, pull: Force) -> Known<Linear> {
+pub fn fixing<L: Ledger>(ledger: &mut L, shear: Force, pull: Force) -> Known<Linear> {
     let good = |force: Force| force.n() > 0.0 && force.n() <= super::why::MOST_N;
     if good(shear) && good(pull) {
+        ledger.begin(Part::Printed);
+        for (name, formula, symbol, force) in [
+            ("shear that a fixing may carry", "V_a = V", "V", shear),
+            ("pull that a fixing may carry", "T_a = T", "T", pull),
+        ] {
+            ledger.write(|| Step {
+                name,
+                formula,
+                put: vec![Put::new(symbol, force, Label::Stated)],
+                result: force.into(),
+                source: "its maker's recommended load for this base, or a pull test on site",
+                label: Label::Stated,
+            });
+        }
         Ok(Linear { shear_n: shear.n(), pull_n: pull.n(), label: Label::Stated })
     } else {
         Err(Why::NoValue(Input::Load))

@@ -4,7 +4,7 @@ use super::hold::Linear;
 use super::seat::{SAME_ROW_MM, Seat};
 use super::why::{Input, Known, Why, zero_or_more};
 use crate::handbook::steel_stud::{CELLS, SHEAR_THROUGH_BOARD};
-use crate::ledger::{Amount, Given, Label, Ledger, Put, Step};
+use crate::ledger::{Amount, Given, Label, Ledger, Part, Put, Step};
 use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Force, Length};
 
@@ -39,6 +39,7 @@ pub fn in_steel<L: Ledger>(
     if between {
         label = label.weaker(SHEAR_THROUGH_BOARD.label);
     }
+    ledger.begin(Part::Printed);
     ledger.write(|| Step {
         name: "shear in steel",
         formula: "V_a = share V_printed",
@@ -47,22 +48,23 @@ pub fn in_steel<L: Ledger>(
                 "share",
                 Amount::bare(share),
                 if between { SHEAR_THROUGH_BOARD.label } else { Label::Read },
-            ),
+            )
+            .because(if between { SHEAR_THROUGH_BOARD.source } else { "" }),
             Put::new("V_printed", Force::pounds_force(cell.shear_lbf.value), cell.shear_lbf.label),
             Put::given("d", diameter),
             Put::given("t", thickness),
             Put::given("gap", gap),
         ],
         result: shear.into(),
-        source: if between { SHEAR_THROUGH_BOARD.source } else { cell.shear_lbf.source },
+        source: cell.shear_lbf.source,
         label,
     });
     ledger.write(|| Step {
         name: "pull in steel",
-        formula: "T_a = min(pull-out, pull-over)",
+        formula: "T_a = min(T_out, T_over)",
         put: vec![
-            Put::new("pull-out", Force::pounds_force(cell.pull_out_lbf.value), cell.pull_out_lbf.label),
-            Put::new("pull-over", Force::pounds_force(cell.pull_over_lbf.value), cell.pull_over_lbf.label),
+            Put::new("T_out", Force::pounds_force(cell.pull_out_lbf.value), cell.pull_out_lbf.label),
+            Put::new("T_over", Force::pounds_force(cell.pull_over_lbf.value), cell.pull_over_lbf.label),
         ],
         result: pull.into(),
         source: cell.pull_out_lbf.source,

@@ -57,10 +57,29 @@ pub struct Used {
 }
 
 impl Used {
-    /// What could be added to all loads, as a share of them: 1/use - 1, never more than `most`.
+    /// What could be added to all loads, as a share of them: 1/use - 1, never more than `most`. `label`
+    /// is the weakest of what the use rests on.
     #[must_use]
-    pub fn reserve(&self, most: f64) -> f64 {
-        if self.value > 0.0 { (1.0 / self.value - 1.0).min(most) } else { most }
+    pub fn reserve<L: Ledger>(&self, ledger: &mut L, most: f64, label: Label) -> f64 {
+        let reserve = if self.value > 0.0 { (1.0 / self.value - 1.0).min(most) } else { most };
+        ledger.write(|| Step {
+            name: "reserve: what could be added to all loads, as a share of them",
+            formula: if self.value > 0.0 { "r = min(1 / use - 1, r_most)" } else { "r = r_most" },
+            put: [
+                (self.value > 0.0).then(|| Put::result("use", Amount::bare(self.value), label)),
+                Some(
+                    Put::new("r_most", Amount::bare(most), Label::Chosen)
+                        .because("more is not counted in the choice of fasteners"),
+                ),
+            ]
+            .into_iter()
+            .flatten()
+            .collect(),
+            result: Amount::bare(reserve),
+            source: "arithmetic",
+            label: label.weaker(Label::Chosen),
+        });
+        reserve
     }
 }
 
@@ -122,28 +141,88 @@ fn in_wood<L: Ledger>(ledger: &mut L, asked: &Asked, wood: &InWood, label: Label
             governing = Used { value, term };
         }
     }
-    ledger.write(|| Step {
-        name: "use in wood",
-        formula: match governing.term {
-            Term::Withdrawal => "use = T / (W'p)",
-            Term::ScrewSteel => "use = T / T_s",
-            Term::Combined => "use = (V^2 / Z' + T^2 / (W'p)) / sqrt(V^2 + T^2)",
-            Term::Shear | Term::Linear => "use = V / Z'",
-        },
-        put: vec![
-            newton("V along", asked.along_n.abs(), asked.label),
-            newton("V across", asked.across_n.abs(), asked.label),
-            newton("T", t, asked.label),
-            newton("Z' along", wood.along_n, label),
-            newton("Z' across", wood.across_n, label),
-            newton("W'p", wood.withdrawal_n, label),
-            newton("T_s", wood.steel_n, label),
-        ],
-        result: Amount::bare(governing.value),
-        source: "NDS 2018 Eq. 12.4-1, and each part alone",
-        label: label.weaker(asked.label),
+    let bare = |symbol, value| Put::result(symbol, Amount::bare(value), label.weaker(asked.label));
+    let own = |symbol, value| newton(symbol, value, label);
+    let all = label.weaker(asked.label);
+    write_shear(ledger, asked);
+    let share = |name, formula, put, value, source| Step {
+        name,
+        formula,
+        put,
+        result: Amount::bare(value),
+        source,
+        label: all,
+    };
+    ledger.write(|| {
+        let mut put = vec![newton("V", v, asked.label), own("Z_y", wood.along_n)];
+        if asked.across_n != 0.0 {
+            put.extend([
+                newton("V_y", asked.along_n, asked.label),
+                newton("V_x", asked.across_n, asked.label),
+                own("Z_x", wood.across_n),
+            ]);
+            let formula = "u_V = min(abs(V_y) / Z_y + abs(V_x) / Z_x, V / Z_x)";
+            share("use in shear", formula, put, shear, "the lesser of two bounds (chosen, on the safe side)")
+        } else {
+            share("use in shear", "u_V = V / Z_y", put, shear, EACH)
+        }
+    });
+    ledger.write(|| {
+        let put = vec![newton("T", t, asked.label), own("W'p", wood.withdrawal_n)];
+        share("use in withdrawal", "u_T = T / W'p", put, pull, EACH)
+    });
+    ledger.write(|| {
+        let put = vec![newton("T", t, asked.label), own("T_s", wood.steel_n)];
+        share("use of the screw's own steel", "u_s = T / T_s", put, metal, EACH)
+    });
+    if demand > 0.0 {
+        ledger.write(|| {
+            let put = vec![
+                newton("V", v, asked.label),
+                bare("u_V", shear),
+                newton("T", t, asked.label),
+                bare("u_T", pull),
+            ];
+            let formula = "u_VT = (V u_V + T u_T) / sqrt(V^2 + T^2)";
+            let source = "NDS 2018 Eq. 12.4-1, with V / Z' written as u_V and T / W'p as u_T";
+            share("use in shear and withdrawal together", formula, put, combined, source)
+        });
+    }
+    ledger.write(|| {
+        let mut put = vec![bare("u_V", shear), bare("u_T", pull), bare("u_s", metal)];
+        let formula = if demand > 0.0 {
+            put.push(bare("u_VT", combined));
+            "use = max(u_V, u_T, u_s, u_VT)"
+        } else {
+            "use = max(u_V, u_T, u_s)"
+        };
+        let source =
+            "the equation, and each part alone: it lets a fastener carry more shear because it is pulled";
+        share("use", formula, put, governing.value, source)
     });
     Ok(governing)
+}
+
+/// Where the parts of a use are from.
+const EACH: &str = "NDS 2018 section 12.4, each part alone";
+
+/// The whole shear, written down.
+fn write_shear<L: Ledger>(ledger: &mut L, asked: &Asked) {
+    ledger.write(|| {
+        let mut put = vec![newton("V_y", asked.along_n, asked.label)];
+        let is_along = asked.across_n == 0.0;
+        if !is_along {
+            put.push(newton("V_x", asked.across_n, asked.label));
+        }
+        Step {
+            name: "shear",
+            formula: if is_along { "V = abs(V_y)" } else { "V = sqrt(V_y^2 + V_x^2)" },
+            put,
+            result: Amount::new(asked.shear_n(), Shown::Newton),
+            source: "statics",
+            label: asked.label,
+        }
+    });
 }
 
 /// V / Z' of a shear that may run at an angle to the stud.
@@ -168,8 +247,9 @@ fn in_proportion<L: Ledger>(ledger: &mut L, asked: &Asked, linear: &Linear) -> K
     let (v, t) = (asked.shear_n(), asked.pull_n);
     let value = v / shear_n + t / pull_n;
     let label = label.weaker(asked.label).weaker(Label::Chosen);
+    write_shear(ledger, asked);
     ledger.write(|| Step {
-        name: "use in proportion",
+        name: "use",
         formula: "use = V / V_a + T / T_a",
         put: vec![
             newton("V", v, asked.label),

@@ -64,8 +64,10 @@ pub fn per_length<L: Ledger>(
     let label = own.weaker(wood.label).weaker(screw.diameter.label).worked_out();
     let per = ForcePerLength::pounds_force_per_inch(value);
     ledger.write(|| {
-        let mut put = vec![Put::given("G", wood), Put::given("D", screw.diameter)];
-        if let Some(report) = &screw.report {
+        let mut put = vec![Put::given("G", wood)];
+        if screw.kind != ScrewKind::Structural {
+            put.push(Put::given("D", screw.diameter).being("the nominal diameter"));
+        } else if let Some(report) = &screw.report {
             put.push(Put::new("W_stated", report.withdrawal, Label::Stated));
             put.push(Put::new("G_stated", report.gravity, Label::Stated));
         }
@@ -93,7 +95,8 @@ pub fn withdrawal<L: Ledger>(
         name: "withdrawal",
         formula: "W'p = C_D W p_t",
         put: vec![
-            Put::new("C_D", crate::ledger::Amount::bare(duration.value), duration.label),
+            Put::new("C_D", crate::ledger::Amount::bare(duration.value), duration.label)
+                .because(duration.reason),
             Put::result("W", per.value, per.label),
             Put::result("p_t", bite.thread.value, bite.thread.label),
         ],
@@ -116,7 +119,8 @@ pub fn steel<L: Ledger>(ledger: &mut L, screw: &Screw) -> Given<Force> {
         name: "the screw's own steel",
         formula: "T_s = share F_yb pi D_r^2 / 4",
         put: vec![
-            Put::new("share", crate::ledger::Amount::bare(row.value), row.label),
+            Put::new("share", crate::ledger::Amount::bare(row.value), row.label)
+                .because("a third, below the 0.375 of the ultimate strength that steel is usually allowed"),
             Put::given("F_yb", screw.bending),
             Put::given("D_r", screw.root),
         ],

@@ -8,7 +8,7 @@ use super::lateral::lateral;
 use super::screw::Screw;
 use super::why::Known;
 use super::withdrawal::{steel, withdrawal};
-use crate::ledger::{Given, Label, Ledger};
+use crate::ledger::{Given, Label, Ledger, Part};
 use crate::units::Ratio;
 
 /// What one fastener in a stud may carry, under what always hangs and under a pull.
@@ -19,13 +19,18 @@ use crate::units::Ratio;
 /// Refused where it is too shallow or reaches past the stud; not known where a value is outside of its table or
 /// makes no sense.
 pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, wood: Given<Ratio>, stack: &Stack) -> Known<Hold> {
+    ledger.begin(Part::Depth);
     let bite = bite(ledger, screw, stack)?;
+    ledger.begin(Part::Pull);
     let metal = steel(ledger, screw);
     let mut weakest = metal.label;
     let mut under = |ledger: &mut L, lasting: Lasting| -> Known<InWood> {
         let factor = lasting.factor();
+        ledger.begin(Part::Along);
         let along = lateral(ledger, screw, wood, stack, &bite, Grain::Along, factor)?;
+        ledger.begin(Part::Across);
         let across = lateral(ledger, screw, wood, stack, &bite, Grain::Across, factor)?;
+        ledger.begin(Part::Pull);
         let pulled = withdrawal(ledger, screw, wood, &bite, factor)?;
         let labels = [along.holds.label, across.holds.label, pulled.label];
         weakest = labels.into_iter().fold(weakest, Label::weaker);

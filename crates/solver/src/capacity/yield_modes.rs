@@ -59,32 +59,69 @@ pub struct Joint {
     pub gap_in: f64,
 }
 
+/// A P^2 + B P = C, in inches and pounds-force: what a mode that turns or bends the fastener yields at.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Quadratic {
+    pub(super) a: f64,
+    pub(super) b: f64,
+    pub(super) c: f64,
+}
+
+impl Quadratic {
+    /// The positive root, by the form that loses no digits where B is large.
+    fn solved(&self) -> f64 {
+        2.0 * self.c / (self.b + root(self.b * self.b + 4.0 * self.a * self.c))
+    }
+}
+
+/// What a joint's equations are made of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Parts {
+    /// What the stud bears for each inch of dowel.
+    pub(super) q_m: f64,
+    /// What the plate bears for each inch of dowel.
+    pub(super) q_s: f64,
+    /// What bends the dowel.
+    pub(super) m: f64,
+    /// Of the modes II, III_m, III_s and IV.
+    pub(super) quadratics: [Quadratic; 4],
+}
+
+impl Parts {
+    pub(super) fn of(joint: &Joint) -> Self {
+        let Joint { main_in: l_m, side_in: l_s, gap_in: g, .. } = *joint;
+        let q_m = joint.main_psi * joint.diameter_in;
+        let q_s = joint.side_psi * joint.diameter_in;
+        let m = joint.bending_psi * joint.diameter_in * joint.diameter_in * joint.diameter_in / 6.0;
+        // The crushing of a whole length, halved and squared as the table has it.
+        let (c_m, c_s) = (q_m * l_m * l_m / 4.0, q_s * l_s * l_s / 4.0);
+        let quadratics = [
+            Quadratic { a: 0.25 / q_s + 0.25 / q_m, b: l_s / 2.0 + g + l_m / 2.0, c: c_s + c_m },
+            Quadratic { a: 0.5 / q_s + 0.25 / q_m, b: g + l_m / 2.0, c: m + c_m },
+            Quadratic { a: 0.25 / q_s + 0.5 / q_m, b: l_s / 2.0 + g, c: c_s + m },
+            Quadratic { a: 0.5 / q_s + 0.5 / q_m, b: g, c: m + m },
+        ];
+        Self { q_m, q_s, m, quadratics }
+    }
+}
+
 /// The load at which each mode yields, divided by its reduction term, pounds-force, in the order of `Mode::ALL`.
 #[must_use]
 pub fn yield_loads(joint: &Joint, reduction: &Reduction) -> [f64; 6] {
-    let Joint { main_in: l_m, side_in: l_s, gap_in: g, .. } = *joint;
-    let q_m = joint.main_psi * joint.diameter_in;
-    let q_s = joint.side_psi * joint.diameter_in;
-    let m = joint.bending_psi * joint.diameter_in * joint.diameter_in * joint.diameter_in / 6.0;
-    // The crushing of a whole length, halved and squared as the table has it.
-    let (c_m, c_s) = (q_m * l_m * l_m / 4.0, q_s * l_s * l_s / 4.0);
-    let two = solve(0.25 / q_s + 0.25 / q_m, l_s / 2.0 + g + l_m / 2.0, c_s + c_m);
-    let three_main = solve(0.5 / q_s + 0.25 / q_m, g + l_m / 2.0, m + c_m);
-    let three_side = solve(0.25 / q_s + 0.5 / q_m, l_s / 2.0 + g, c_s + m);
-    let four = solve(0.5 / q_s + 0.5 / q_m, g, m + m);
+    loads(&Parts::of(joint), joint, reduction)
+}
+
+/// The same of parts worked out before.
+pub(super) fn loads(parts: &Parts, joint: &Joint, reduction: &Reduction) -> [f64; 6] {
+    let [two, three_main, three_side, four] = parts.quadratics.map(|quadratic| quadratic.solved());
     [
-        q_m * l_m / reduction.one,
-        q_s * l_s / reduction.one,
+        parts.q_m * joint.main_in / reduction.one,
+        parts.q_s * joint.side_in / reduction.one,
         two / reduction.two,
         three_main / reduction.three_and_four,
         three_side / reduction.three_and_four,
         four / reduction.three_and_four,
     ]
-}
-
-/// The positive root of A P^2 + B P = C, by the form that loses no digits where B is large.
-fn solve(a: f64, b: f64, c: f64) -> f64 {
-    2.0 * c / (b + root(b * b + 4.0 * a * c))
 }
 
 /// The least of the loads and its mode.

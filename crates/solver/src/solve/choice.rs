@@ -6,6 +6,7 @@
 mod asks;
 mod by_hand;
 mod exact;
+mod explain;
 mod fixed;
 mod kind;
 mod rank;
@@ -22,6 +23,7 @@ use crate::job::kit::Kit;
 use crate::job::mount::Mount;
 use crate::job::option::ByHand;
 use crate::job::plate::Plate;
+use crate::plan::explained::Explained;
 use crate::plan::piece::{HolePlan, Wish};
 use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
@@ -42,6 +44,8 @@ pub(super) struct Chosen {
     pub(super) holes: Vec<HolePlan>,
     pub(super) fastening: Fastening,
     pub(super) wish: Wish,
+    /// Its working, where that is asked for.
+    pub(super) explained: Option<Explained>,
 }
 
 /// What a choice is made from.
@@ -66,6 +70,8 @@ pub(super) struct Candidates<'a> {
     pub(super) most_reserve: f64,
     /// How far right of the plate's middle the piece is, where what was done settles that.
     pub(super) held: Option<Length>,
+    /// Whether the working is asked for.
+    pub(super) explains: bool,
 }
 
 /// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
@@ -159,8 +165,14 @@ impl Candidates<'_> {
             return self.nowhere();
         };
         let fastening = self.tell(&site, &kinds, missing, &place, picked.as_ref());
+        let explained = self.explains.then(|| {
+            let chosen = picked.as_ref().and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
+            let (site, place, fastening) = (&site, &place, &fastening);
+            explain::Explains { candidates: self, site, place, fastening, chosen }.explained()
+        });
         let wish = self.wish(studs(&place.holes), least, most);
-        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+        let frame = self.frame(place.offset);
+        Chosen { frame, offset: place.offset, holes: place.holes, fastening, wish, explained }
     }
 
     /// Where fasteners of more than one type were chosen by hand: at the place where most of them can be put in.
@@ -184,7 +196,10 @@ impl Candidates<'_> {
         let Some((_, place)) = best else { return self.nowhere() };
         let fastening = self.told(site, &asks, &place).mixed(kinds);
         let wish = self.wish(studs(&place.holes), least, most);
-        Chosen { frame: self.frame(place.offset), offset: place.offset, holes: place.holes, fastening, wish }
+        let frame = self.frame(place.offset);
+        // No working where nothing can be worked out.
+        let explained = None;
+        Chosen { frame, offset: place.offset, holes: place.holes, fastening, wish, explained }
     }
 
     fn told<'t>(&'t self, site: &'t Site<'t>, asks: &'t Asks<'t>, place: &'t Place) -> tell::Told<'t> {
@@ -207,6 +222,7 @@ impl Candidates<'_> {
             holes: Vec::new(),
             fastening: Fastening::unknown(),
             wish: Wish::default(),
+            explained: None,
         }
     }
 

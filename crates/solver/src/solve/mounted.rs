@@ -65,8 +65,12 @@ pub(super) fn mounted(
         by_hand: &by_hand,
         most_reserve: job.settings.reserve().value(),
         held: held.and_then(|held| held.offset),
+        explains: notes.explains.as_ref() == Some(&piece.id),
     };
     let chosen = candidates.choose();
+    if candidates.explains {
+        notes.explained = chosen.explained;
+    }
     let origin = chosen.frame.origin;
     let on_wall = |rect: Rect| rect.moved(origin.x, origin.y);
     let solids: Vec<Rect> = plate.solids.iter().map(Solid::in_plate).map(on_wall).collect();

@@ -89,6 +89,7 @@ impl<'a> Trial<'a> {
             kit: &job.kit,
             by_hand: &by_hand,
             most_reserve: job.settings.reserve().value(),
+            explains: false,
             held: None,
         };
         let fixed = candidates.fixed(mounted.offset, &mounted.fastening)?;

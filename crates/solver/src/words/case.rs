@@ -105,3 +105,86 @@ fn of(input: Input) -> &'static str {
         Input::Duration => "this load's duration",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+
+    #[test]
+    fn a_case_is_told_by_its_pull_and_how_it_stands() {
+        let swung = |arm_deg, face_deg| Posture::Swung { arm_deg, face_deg };
+        let told = [
+            (Posture::AsHung, None, "hanging"),
+            (Posture::AsHung, Some(PullAt::DownMiddle), "pulled down at its middle"),
+            (Posture::TiltedDown, Some(PullAt::DownLeft), "pulled down at its left end, tilted down"),
+            (Posture::TiltedUp, Some(PullAt::DownRight), "pulled down at its right end, tilted up"),
+            (Posture::AsHung, Some(PullAt::OutTop), "pulled out at the top"),
+            (Posture::AsHung, Some(PullAt::OutBottom), "pulled out at the bottom"),
+            (Posture::AsHung, Some(PullAt::OutLeft), "pulled out at its left edge"),
+            (Posture::AsHung, Some(PullAt::OutRight), "pulled out at its right edge"),
+            (swung(0.0, 0.0), Some(PullAt::OutHinge), "pulled out at the arm's outer hinge, straight out"),
+            (swung(-45.0, 0.0), None, "hanging, swung 45 degrees to the left"),
+            (
+                swung(90.0, -30.0),
+                None,
+                "hanging, swung 90 degrees to the right, its face turned 30 degrees to the left",
+            ),
+        ];
+        for (posture, pull, words) in told {
+            assert_eq!(case(&CaseName { posture, pull }), words);
+        }
+    }
+
+    #[test]
+    fn a_reason_tells_its_own_numbers() {
+        let inches = crate::units::Length::inches;
+        let plan = sample::plan();
+        let told = [
+            (Why::NoValue(Input::Mass), "this mass makes no sense"),
+            (Why::OutsideTable(Input::Diameter), "no published value for this diameter"),
+            (
+                Why::Shallow { has: inches(1.0), needs: inches(1.25) },
+                "the fastener is only 1\" deep, and 1 1/4\" is needed",
+            ),
+            (
+                Why::Shallow { has: inches(-0.5), needs: inches(1.25) },
+                "the fastener does not reach, and 1 1/4\" deep is needed",
+            ),
+            (Why::PastStud { by: inches(0.5) }, "the fastener would reach 1/2\" past the stud"),
+            (Why::PastStud { by: inches(0.01) }, "the fastener would reach less than 1/16\" past the stud"),
+            (
+                Why::Edge { has: inches(0.25), needs: inches(0.5) },
+                "only 1/4\" to an edge, and 1/2\" is needed",
+            ),
+            (Why::Edge { has: inches(0.0), needs: inches(0.5) }, "at an edge, and 1/2\" is needed"),
+            (
+                Why::Turns { nmm: 54_600.0 },
+                "it turns the plate with 55 N\u{b7}m, and no published value carries that on one stud",
+            ),
+            (
+                Why::OffTheConcrete { gap: inches(0.5) },
+                "1/2\" between the plate and the concrete: cut it away under the plate",
+            ),
+        ];
+        for (reason, words) in told {
+            assert_eq!(why(&plan, &reason), words);
+        }
+        let plain = [
+            Why::AboveCap,
+            Why::NothingCarries,
+            Why::NoLever,
+            Why::NoFastener,
+            Why::ArmOnSteel,
+            Why::RowOnOneStud,
+            Why::NotNormalWeight,
+            Why::DoesNotPass,
+            Why::DoesNotCover,
+        ];
+        let all: std::collections::BTreeSet<String> = plain.iter().map(|reason| why(&plan, reason)).collect();
+        assert_eq!(all.len(), plain.len(), "no two reasons are told alike");
+        for told in all {
+            sample::well_told(&crate::words::phrase::sentence(&told));
+        }
+    }
+}

@@ -250,7 +250,7 @@ pub(super) fn lead(plan: &Plan, fastener: &FastenerPlan) -> Option<String> {
 }
 
 /// To a 64th of an inch, or a tenth of a millimetre, as bits and diameters are named.
-fn fine(length: Length) -> String {
+pub(super) fn fine(length: Length) -> String {
     if length.unit() == LengthUnit::Millimetre {
         let tenths = format!("{:.1}", length.mm());
         return format!("{} mm", tenths.strip_suffix(".0").unwrap_or(&tenths));
@@ -439,3 +439,6 @@ fn uncapital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }
+
+#[cfg(test)]
+mod tests;

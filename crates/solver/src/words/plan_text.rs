@@ -1,5 +1,6 @@
 //! The whole plan as text for a terminal.
 
+use super::lines::Text;
 use super::phrase::one_line;
 use super::place_line;
 use super::things::{Called, hole_name};
@@ -11,9 +12,6 @@ use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, PiecePlan};
 use crate::subject::Id;
 use crate::units::Length;
-
-/// The widest line of text (chosen: it fits any terminal).
-const WIDEST: usize = 100;
 
 /// The mark-out as text, with what was asked beside it: lines of at most 100 characters without trailing spaces, ending
 /// in a line feed.
@@ -168,76 +166,6 @@ fn level(level: Level) -> &'static str {
         Level::Caution => "Caution",
         Level::Note => "Note",
     }
-}
-
-/// Text written line by line, broken at spaces.
-#[derive(Default)]
-struct Text {
-    written: String,
-}
-
-impl Text {
-    fn gap(&mut self) {
-        self.written.push('\n');
-    }
-
-    fn heading(&mut self, words: &str) {
-        self.gap();
-        self.line(0, words);
-    }
-
-    fn lines(&mut self, indent: usize, words: Option<String>) {
-        if let Some(words) = words {
-            self.line(indent, &words);
-        }
-    }
-
-    /// Words broken into lines, each indented; a word longer than a line is broken where the line ends.
-    fn line(&mut self, indent: usize, words: &str) {
-        let lead = " ".repeat(indent);
-        let room = WIDEST - indent;
-        let mut width = 0;
-        for word in unbroken(words) {
-            let long = word.chars().count();
-            if width > 0 && width + 1 + long > room {
-                self.gap();
-                width = 0;
-            }
-            if width == 0 {
-                self.written.push_str(&lead);
-            } else {
-                self.written.push(' ');
-                width += 1;
-            }
-            for letter in word.chars() {
-                if width == room {
-                    self.gap();
-                    self.written.push_str(&lead);
-                    width = 0;
-                }
-                self.written.push(letter);
-                width += 1;
-            }
-        }
-        self.gap();
-    }
-}
-
-/// The words of a text, a number with its fraction or unit as one: 52 at a line's end is not 52 1/4.
-fn unbroken(words: &str) -> Vec<String> {
-    let mut whole: Vec<String> = Vec::new();
-    for word in words.split_whitespace() {
-        let follows = word.starts_with(|c: char| c.is_ascii_digit()) && word.contains('/')
-            || ["mm", "kg", "lb"].iter().any(|unit| word.starts_with(unit));
-        match whole.last_mut().filter(|last| follows && last.ends_with(|c: char| c.is_ascii_digit())) {
-            Some(last) => {
-                last.push(' ');
-                last.push_str(word);
-            }
-            None => whole.push(word.to_owned()),
-        }
-    }
-    whole
 }
 
 #[cfg(test)]

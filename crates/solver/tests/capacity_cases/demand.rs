@@ -4,7 +4,7 @@ use strikeline_solver::capacity::case::{Case, CaseName, Posture, PullAt};
 use strikeline_solver::capacity::duration::Lasting;
 use strikeline_solver::capacity::hanging::{Hanging, HungMass, Manner};
 use strikeline_solver::capacity::posture::{GRAVITY, case, cases, names};
-use strikeline_solver::ledger::{Blank, Label, Working};
+use strikeline_solver::ledger::{Blank, Label, Part, Working};
 
 /// 1000 x 600, 60 deep, 20 kg, 40 off the wall, its middle at the origin.
 pub(crate) fn display(manner: Manner) -> Hanging {
@@ -164,8 +164,13 @@ fn the_working_of_a_case_tells_each_load() {
     let mut working = Working::default();
     let name = CaseName { posture: Posture::AsHung, pull: Some(PullAt::OutTop) };
     case(&mut working, &display(Manner::Fixed), name).unwrap();
-    let told: Vec<&str> = working.steps.iter().map(|step| step.name).collect();
-    assert_eq!(told, ["weight", "pull straight out"]);
+    let told: Vec<&str> = working.part(Part::Places).iter().map(|step| step.name).collect();
+    let place = ["how far right it acts", "how far in front of the wall it acts"];
+    let pull = "pull of somebody who handles it";
+    // How far right it acts is as with the piece's weight: told once.
+    let out = [pull, "how high it acts, by its back", "how high it acts, by its front"];
+    assert_eq!(told, [&["weight of the piece"][..], &place, &out].concat());
+    assert_eq!(working.part(Part::Totals).len(), 3);
     // Only the pull is chosen; with an assumed mass all that is worked out from it is assumed.
     assert_eq!(working.steps[0].label, Label::Derived);
     let assumed = Hanging { label: Label::Assumed, ..display(Manner::Fixed) };

@@ -123,7 +123,7 @@ fn an_assumed_place_is_never_promoted() {
         let group = Group::of(&mut working, &seats, &EDGES, places).unwrap();
         let case = Case { label: load_label, ..load(100.0, 500.0, 7000.0, None) };
         group.asked(&mut working, 0, &case).unwrap();
-        let told: Vec<Label> = ["shear along the stud", "pull"]
+        let told: Vec<Label> = ["shear along the stud asked of it", "pull"]
             .map(|name| working.steps.iter().find(|step| step.name == name).unwrap().label)
             .to_vec();
         told
@@ -191,8 +191,8 @@ fn a_pull_never_lets_a_fastener_carry_more_shear() {
     let both = with(500.0, 1500.0);
     assert!((both.value - 1.027_74).abs() < 1e-4 && both.term == Term::Combined, "{both:?}");
     assert_eq!(with(0.0, 3000.0).term, Term::Withdrawal);
-    assert!((with(250.0, 0.0).reserve(2.0) - 1.0).abs() < 1e-12);
-    assert_eq!(with(0.0, 0.0).reserve(2.0), 2.0);
+    assert!((with(250.0, 0.0).reserve(&mut Blank, 2.0, Label::Derived) - 1.0).abs() < 1e-12);
+    assert_eq!(with(0.0, 0.0).reserve(&mut Blank, 2.0, Label::Derived), 2.0);
 }
 
 #[test]

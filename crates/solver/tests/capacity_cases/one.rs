@@ -173,8 +173,8 @@ fn a_lag_carries_across_only_with_four_diameters_to_both_edges() {
     assert_eq!(carries(&mut Blank, &screw(), &in_face(0.275, 0.0)), Ok(Carries::Both));
     assert!(carries(&mut Blank, &screw(), &in_face(0.276, 0.0)).is_err());
     // A #10 in steel keeps 1.5 d.
-    assert_eq!(edge_in_steel(Length::inches(0.19), &in_face(0.465, 0.0)), Ok(()));
-    assert!(edge_in_steel(Length::inches(0.19), &in_face(0.466, 0.0)).is_err());
+    assert_eq!(edge_in_steel(&mut Blank, Length::inches(0.19), &in_face(0.465, 0.0)), Ok(()));
+    assert!(edge_in_steel(&mut Blank, Length::inches(0.19), &in_face(0.466, 0.0)).is_err());
 }
 
 #[test]
@@ -197,12 +197,12 @@ fn fasteners_of_one_stud_keep_their_distance_along_it() {
     );
     assert!(near(&screw(), true, f64::NAN, f64::NAN));
     // To the end of a stud: 7 D toward it, 4 D otherwise; a screw without a lead hole 10 D.
-    assert!((to_end(&lag(), true, true).in_inches() - 2.1875).abs() < 1e-9);
-    assert!((to_end(&lag(), true, false).in_inches() - 1.25).abs() < 1e-9);
+    assert!((to_end(&mut Blank, &lag(), true, true).in_inches() - 2.1875).abs() < 1e-9);
+    assert!((to_end(&mut Blank, &lag(), true, false).in_inches() - 1.25).abs() < 1e-9);
     // 3 d in steel, 16 d in concrete.
-    assert!((apart_in_steel(Length::inches(0.19)).in_inches() - 0.57).abs() < 1e-9);
-    assert!((apart_in_concrete(Length::inches(0.25)).in_inches() - 4.0).abs() < 1e-9);
-    assert!((to_end(&screw(), false, true).in_inches() - 1.9).abs() < 1e-9);
+    assert!((apart_in_steel(&mut Blank, Length::inches(0.19)).in_inches() - 0.57).abs() < 1e-9);
+    assert!((apart_in_concrete(&mut Blank, Length::inches(0.25)).in_inches() - 4.0).abs() < 1e-9);
+    assert!((to_end(&mut Blank, &screw(), false, true).in_inches() - 1.9).abs() < 1e-9);
 }
 
 #[test]
@@ -220,7 +220,7 @@ fn a_hole_passes_the_fastener_and_is_covered_by_its_head() {
 #[test]
 fn a_lead_hole_is_drilled_with_a_bit_at_hand() {
     let bite = bite(&mut Blank, &lag(), &stack(0.5)).unwrap();
-    let hole = lead_hole(&lag(), ratio(0.42), &bite).unwrap();
+    let hole = lead_hole(&mut Blank, &lag(), ratio(0.42), &bite).unwrap();
     // 40 to 70 % of 5/16: 0.125 to 0.219 in, in wood of the light class; the classes are from memory.
     assert!((hole.least.in_inches() - 0.125).abs() < 1e-9 && (hole.most.in_inches() - 0.21875).abs() < 1e-9);
     assert_eq!(hole.label, Label::Memory);
@@ -230,12 +230,16 @@ fn a_lead_hole_is_drilled_with_a_bit_at_hand() {
     assert!((hole.depth.in_inches() - 2.425).abs() < 1e-9);
     let bits: Vec<Length> = [1.0 / 8.0, 5.0 / 32.0, 3.0 / 16.0, 7.0 / 32.0].map(Length::inches).to_vec();
     // The middle is 0.172; 5/32 = 0.156 and 3/16 = 0.1875 are both 1/64 off: the thinner.
-    assert_eq!(bit(&hole, &bits), Some(Length::inches(5.0 / 32.0)));
-    assert_eq!(bit(&hole, &[Length::inches(0.25)]), None);
+    assert_eq!(bit(&mut Blank, &hole, &bits), Some(Length::inches(5.0 / 32.0)));
+    assert_eq!(bit(&mut Blank, &hole, &[Length::inches(0.25)]), None);
     // A #10 in light wood: at most 7/8 of its root, 0.133 in; in Southern Pine 70 %, 0.106 in.
     let bite = strikeline_solver::capacity::bite::bite(&mut Blank, &screw(), &stack(0.5)).unwrap();
-    assert!((lead_hole(&screw(), ratio(0.42), &bite).unwrap().most.in_inches() - 0.133).abs() < 1e-9);
-    assert!((lead_hole(&screw(), ratio(0.55), &bite).unwrap().most.in_inches() - 0.1064).abs() < 1e-9);
+    assert!(
+        (lead_hole(&mut Blank, &screw(), ratio(0.42), &bite).unwrap().most.in_inches() - 0.133).abs() < 1e-9
+    );
+    assert!(
+        (lead_hole(&mut Blank, &screw(), ratio(0.55), &bite).unwrap().most.in_inches() - 0.1064).abs() < 1e-9
+    );
 }
 
 #[test]
@@ -274,10 +278,10 @@ fn steel_and_concrete_are_known_only_as_printed() {
         lbf(&ConcreteScrew { diameter: inch(0.375), edge: inch(6.0), ..good }),
         Err(Why::OutsideTable(Input::Diameter))
     );
-    let stated = fixing(Force::newtons(500.0), Force::newtons(300.0)).unwrap();
+    let stated = fixing(&mut Blank, Force::newtons(500.0), Force::newtons(300.0)).unwrap();
     assert_eq!(
         (stated.label, stated.label.bears(false), stated.label.bears(true)),
         (Label::Stated, false, true)
     );
-    assert!(fixing(Force::newtons(0.0), Force::newtons(300.0)).is_err());
+    assert!(fixing(&mut Blank, Force::newtons(0.0), Force::newtons(300.0)).is_err());
 }

@@ -2,6 +2,7 @@
 
 use super::kind::Kind;
 use super::tell::Told;
+use crate::ledger::Blank;
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
 use crate::job::option::{ByHand, Wanted};
@@ -63,7 +64,7 @@ impl Told<'_> {
             let mut why = EmptyWhy::NoFastener;
             for (at, kind) in kinds.iter().enumerate() {
                 let refused = self.by_hand.refused(&hole.id, &kind.stock.id);
-                match refused.map_or_else(|| kind.seat(self.site, index, hole).map(|_| ()), Err) {
+                match refused.map_or_else(|| kind.seat(&mut Blank, self.site, index, hole).map(|_| ()), Err) {
                     Ok(()) => return Ok(at),
                     Err(other) => {
                         if !matches!(other, EmptyWhy::OnlyWith(_)) || why == EmptyWhy::NoFastener {

@@ -4,11 +4,11 @@ use super::site::Site;
 use crate::capacity::bite::{Stack, bite};
 use crate::capacity::concrete::{ConcreteScrew, in_concrete};
 use crate::capacity::hold::Hold;
-use crate::capacity::lead_hole::{LeadHole, bit, lead_hole};
+use crate::capacity::lead_hole::{LeadHole, bit, from_face, lead_hole, from_face_with_room};
 use crate::capacity::opening::takes;
 use crate::capacity::placing::{
-    Carries, InFace, apart_in_concrete, apart_in_steel, carries, edge_in_steel, edge_needs, to_end,
-    too_near_in_stud,
+    Carries, InFace, apart_in_concrete, apart_in_steel, apart_in_stud, carries, edge_in_concrete,
+    edge_in_steel, edge_needs, to_end, too_near_in_stud,
 };
 use crate::capacity::screw::Screw;
 use crate::capacity::seat::Seat;
@@ -24,7 +24,7 @@ use crate::handbook::steel_stud::{SHEAR_THROUGH_BOARD, THROUGH_STEEL_IN};
 use crate::handbook::wood_screw;
 use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
 use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
-use crate::ledger::{Blank, Given, Label};
+use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
@@ -77,7 +77,7 @@ pub(in super::super) fn kinds<'a>(
         stocks.iter().filter(|stock| is_asked(stock) && suits(site, stock.kind) && stock.count != Some(0))
     {
         match (stock.diameter, stock.length) {
-            (Some(diameter), Some(length)) => match Kind::of(site, stock, diameter, length) {
+            (Some(diameter), Some(length)) => match Kind::of(&mut Blank, site, stock, diameter, length) {
                 Ok(kind) => kinds.push(kind),
                 Err(want) => missing.push(want),
             },
@@ -108,7 +108,13 @@ fn is_for_wood(kind: FastenerKind) -> bool {
 }
 
 impl<'a> Kind<'a> {
-    fn of(site: &Site<'_>, stock: &'a FastenerStock, diameter: Length, length: Length) -> Result<Self, Want> {
+    pub(super) fn of<L: Ledger>(
+        ledger: &mut L,
+        site: &Site<'_>,
+        stock: &'a FastenerStock,
+        diameter: Length,
+        length: Length,
+    ) -> Result<Self, Want> {
         let mut kind = Self {
             stock,
             diameter,
@@ -121,11 +127,11 @@ impl<'a> Kind<'a> {
             rests: vec![Rest::Method],
         };
         match site.framing {
-            Some(WallFraming::Steel(studs)) => kind.in_steel(site, studs),
-            Some(WallFraming::Concrete(concrete)) => kind.in_concrete(site, concrete),
-            Some(WallFraming::Masonry(_)) => kind.in_masonry(site)?,
-            Some(WallFraming::Wood(studs)) => kind.in_wood(site, studs)?,
-            _ => kind.in_wood(site, &WoodStuds::default())?,
+            Some(WallFraming::Steel(studs)) => kind.in_steel(ledger, site, studs),
+            Some(WallFraming::Concrete(concrete)) => kind.in_concrete(ledger, site, concrete),
+            Some(WallFraming::Masonry(_)) => kind.in_masonry(ledger, site)?,
+            Some(WallFraming::Wood(studs)) => kind.in_wood(ledger, site, studs)?,
+            _ => kind.in_wood(ledger, site, &WoodStuds::default())?,
         }
         if kind.head.is_none() {
             kind.wants.push(Want::FastenerHead(stock.id.clone()));
@@ -133,7 +139,7 @@ impl<'a> Kind<'a> {
         Ok(kind)
     }
 
-    fn in_wood(&mut self, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
+    fn in_wood<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, studs: &WoodStuds) -> Result<(), Want> {
         let (diameter, length) = (Given::measured(self.diameter), Given::measured(self.length));
         let screw = match self.kind() {
             FastenerKind::Lag => {
@@ -158,7 +164,7 @@ impl<'a> Kind<'a> {
         let gravity = studs.gravity.map_or_else(
             || {
                 self.rests.push(Rest::Gravity(Ratio::bare(UNIDENTIFIED.value)));
-                Given::new(Ratio::bare(UNIDENTIFIED.value), UNIDENTIFIED.label)
+                Given::new(Ratio::bare(UNIDENTIFIED.value), UNIDENTIFIED.label).because(UNIDENTIFIED.source)
             },
             Given::measured,
         );
@@ -166,20 +172,22 @@ impl<'a> Kind<'a> {
             || {
                 let least = Length::millimetres(LEAST_STUD_DEPTH_MM);
                 self.rests.push(Rest::StudDepth(least));
-                Given::chosen(least)
+                Given::chosen(least).because("the least usual depth of a stud")
             },
             Given::measured,
         );
         if studs.face.is_none() {
             self.rests.push(Rest::StudFace(site.face().value));
         }
-        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value));
+        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value)).because(
+            "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
+        );
         self.rests.push(Rest::PlateSteel(plate_bearing.value));
         let washer = self.stock.washer.map_or_else(
             || {
                 let usual = Length::millimetres(WASHER_MM);
                 self.rests.push(Rest::Washer(usual));
-                Given::chosen(usual)
+                Given::chosen(usual).because("thicker than any usual washer")
             },
             Given::measured,
         );
@@ -192,17 +200,18 @@ impl<'a> Kind<'a> {
             {
                 return Err(why);
             }
-            in_wood(&mut Blank, &screw, gravity, &stack)
+            in_wood(ledger, &screw, gravity, &stack)
         });
         self.screw = screw.ok();
+        ledger.begin(Part::Lead);
         self.lead = self.screw.as_ref().and_then(|screw| {
             let bite = bite(&mut Blank, screw, &stack).ok()?;
-            lead_hole(screw, gravity, &bite).ok()
+            lead_hole(ledger, screw, gravity, &bite).ok()
         });
         Ok(())
     }
 
-    fn in_steel(&mut self, site: &Site<'_>, studs: &SteelStuds) {
+    fn in_steel<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, studs: &SteelStuds) {
         let thickness =
             studs.thickness.map_or(Given::new(Length::mils(18.0), Label::Assumed), Given::measured);
         if site.front.value > Length::default() {
@@ -213,12 +222,12 @@ impl<'a> Kind<'a> {
         self.hold = if has.mm() < needs.mm() - SAME_PLACE_MM {
             Err(Why::Shallow { has, needs })
         } else {
-            in_steel(&mut Blank, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear)
+            in_steel(ledger, Given::measured(self.diameter), thickness, site.front).map(Hold::Linear)
         };
     }
 
     /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
-    fn in_masonry(&mut self, site: &Site<'_>) -> Result<(), Want> {
+    fn in_masonry<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>) -> Result<(), Want> {
         let report = self.stock.report.as_ref();
         let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
         let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
@@ -228,12 +237,12 @@ impl<'a> Kind<'a> {
         self.hold = if site.front.value.in_inches() > MOST_GAP_IN.value {
             Err(Why::OffTheConcrete { gap: site.front.value })
         } else {
-            fixing(shear, pull).map(Hold::Linear)
+            fixing(ledger, shear, pull).map(Hold::Linear)
         };
         Ok(())
     }
 
-    fn in_concrete(&mut self, site: &Site<'_>, concrete: &Concrete) {
+    fn in_concrete<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, concrete: &Concrete) {
         let strength = concrete.strength.map(Given::measured);
         if strength.is_none() {
             self.rests.push(Rest::Concrete(Stress::psi(UNMEASURED_PSI.value)));
@@ -253,7 +262,7 @@ impl<'a> Kind<'a> {
             strength,
             normal_weight: concrete.normal_weight == Some(true),
         };
-        self.hold = in_concrete(&mut Blank, &screw).map(Hold::Linear);
+        self.hold = in_concrete(ledger, &screw).map(Hold::Linear);
     }
 
     /// What it is: a lag that is not made to its standard is a structural screw.
@@ -271,15 +280,15 @@ impl<'a> Kind<'a> {
 
     /// The bit of its lead hole: of the kit where one is in the rule's range and long enough; else by 1/64 in, or by half
     /// a millimetre for a metric fastener (chosen: any set has them).
-    pub(super) fn bit(&self, site: &Site<'_>) -> (Option<Length>, BitFrom) {
+    pub(super) fn bit<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> (Option<Length>, BitFrom) {
         let own = if site.bits.is_empty() { BitFrom::UsualSet } else { BitFrom::NotInKit };
         let Some(lead) = self.lead.as_ref() else { return (None, BitFrom::UsualSet) };
-        let deep = self.depth(site).unwrap_or(lead.depth + site.front.value);
+        let deep = self.depth(&mut Blank, site).unwrap_or(lead.depth + site.front.value);
         let is_long =
             |one: &&DrillBit| one.length.is_none_or(|length| length.mm() >= deep.mm() - SAME_PLACE_MM);
         let long: Vec<&DrillBit> = site.bits.iter().filter(is_long).collect();
         let widths: Vec<Length> = long.iter().filter_map(|one| one.diameter).collect();
-        if let Some(width) = bit(lead, &widths)
+        if let Some(width) = bit(ledger, lead, &widths)
             && let Some(one) = long.iter().find(|one| one.diameter == Some(width))
         {
             return (Some(width), BitFrom::Kit(one.id.clone()));
@@ -289,35 +298,55 @@ impl<'a> Kind<'a> {
             LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
         };
         let usual: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
-        (bit(lead, &usual), own)
+        (bit(ledger, lead, &usual), own)
     }
 
     /// How deep its hole is from the wall's face, where the bit's stop goes.
     ///
     /// In wood as deep as the rule has it. In concrete deeper than the screw goes, by the room for its dust. Into steel no
     /// deeper than the screw itself comes.
-    pub(super) fn depth(&self, site: &Site<'_>) -> Option<Length> {
+    pub(super) fn depth<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Option<Length> {
         if site.front.label == Label::Assumed {
             return None;
         }
         if let Some(lead) = &self.lead {
-            return Some(lead.depth + site.front.value);
+            return Some(from_face(ledger, lead, site.front));
         }
         let is_for_wood = self.screw.is_some() || is_for_wood(self.stock.kind);
         // How deep a fixing's hole is, its own instructions say.
         if is_for_wood || self.stock.kind == FastenerKind::Fixing || site.sheet.label == Label::Assumed {
             return None;
         }
-        let deep = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value;
+        let washer = self.stock.washer.unwrap_or_default();
         let room = match site.framing {
             Some(WallFraming::Concrete(_)) => Length::inches(DUST_IN.value),
             _ => Length::default(),
         };
-        (deep > site.front.value).then(|| deep + room)
+        let length = Given::measured(self.length);
+        let past = self.length - washer - site.sheet.value;
+        (past > site.front.value)
+            .then(|| from_face_with_room(ledger, length, Given::measured(washer), site.sheet, Given::chosen(room)))
+    }
+
+    /// From one to the next at least; along a stud, where they share one.
+    pub(super) fn apart<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Length {
+        match &self.screw {
+            Some(screw) => apart_in_stud(ledger, screw, true),
+            None if matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_))) => {
+                apart_in_concrete(ledger, self.diameter)
+            }
+            None => apart_in_steel(ledger, self.diameter),
+        }
     }
 
     /// The fastener in a hole, or why it has none.
-    pub(super) fn seat(&self, site: &Site<'_>, index: usize, hole: &HolePlan) -> Result<Seated, EmptyWhy> {
+    pub(super) fn seat<L: Ledger>(
+        &self,
+        ledger: &mut L,
+        site: &Site<'_>,
+        index: usize,
+        hole: &HolePlan,
+    ) -> Result<Seated, EmptyWhy> {
         let ground = &site.ground;
         let here = ground.survey.breast_at(hole.place.x, Some(hole.place.y)).map(|breast| &breast.id);
         if here != site.on.as_ref() {
@@ -343,8 +372,9 @@ impl<'a> Kind<'a> {
         self.hold.as_ref().map_err(|why| EmptyWhy::Refused(*why))?;
         let (x_mm, y_mm) = (hole.in_plate.x.mm(), hole.in_plate.y.mm());
         if in_concrete {
+            ledger.begin(Part::Needs);
             let stated = self.stock.report.as_ref().and_then(|report| report.least_edge);
-            let needs = (self.diameter * CONCRETE_EDGE.value).max(stated.unwrap_or_default());
+            let needs = edge_in_concrete(ledger, self.diameter).max(stated.unwrap_or_default());
             let has = site.to_edge(hole.place);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
@@ -359,7 +389,8 @@ impl<'a> Kind<'a> {
             doubt: Given::measured(Length::default()),
         };
         let Some(screw) = &self.screw else {
-            edge_in_steel(self.diameter, &at).map_err(EmptyWhy::Refused)?;
+            ledger.begin(Part::Room);
+            edge_in_steel(ledger, self.diameter, &at).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
             return Ok(Seated {
                 hole: index,
@@ -371,8 +402,9 @@ impl<'a> Kind<'a> {
         };
         // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
+        ledger.begin(Part::Needs);
         for (has, toward) in [(hole.place.y - outline.bottom, true), (outline.top - hole.place.y, false)] {
-            let needs = to_end(screw, true, toward);
+            let needs = to_end(ledger, screw, true, toward);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
@@ -380,7 +412,8 @@ impl<'a> Kind<'a> {
         // The chance answers for the doubt along the face; across it the doubt itself has to leave room.
         carries(&mut Blank, screw, &at).map_err(EmptyWhy::Refused)?;
         let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
-        let carry = carries(&mut Blank, screw, &doubted).unwrap_or(Carries::Along);
+        ledger.begin(Part::Room);
+        let carry = carries(ledger, screw, &doubted).unwrap_or(Carries::Along);
         let need = edge_needs(screw).0;
         if ground.is_empty(hole.place, need) {
             return Err(EmptyWhy::Meets(Meets::StudEdge));
@@ -404,13 +437,7 @@ impl<'a> Kind<'a> {
                 a.stud == b.stud && too_near_in_stud(screw, true, site.face().value, across_mm, along_mm)
             }
             None => {
-                let in_concrete =
-                    matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
-                let needs = if in_concrete {
-                    apart_in_concrete(self.diameter)
-                } else {
-                    apart_in_steel(self.diameter)
-                };
+                let needs = self.apart(&mut Blank, site);
                 let needs_mm = needs.mm() - SAME_PLACE_MM;
                 across_mm * across_mm + along_mm * along_mm < needs_mm * needs_mm
             }

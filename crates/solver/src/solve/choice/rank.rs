@@ -2,6 +2,7 @@
 
 use crate::capacity::group::{Outcome, Word};
 use crate::capacity::hold::Hold;
+use crate::ledger::Blank;
 use crate::units::Length;
 use std::cmp::Ordering;
 
@@ -41,7 +42,7 @@ pub(in super::super) struct Rank {
 impl Rank {
     /// With what its cases ask of it, reserve counted up to `most`.
     pub(super) fn with(self, outcome: &Outcome, hold: &Hold, most: f64) -> Self {
-        let used = outcome.governing.map(|(_, used)| used.reserve(most));
+        let used = outcome.governing.map(|(_, used)| used.reserve(&mut Blank, most, hold.label()));
         let holds = match outcome.word() {
             Word::Holds if hold.label().bears(false) => 2,
             Word::Holds if hold.label().bears(true) => 1,

@@ -43,7 +43,7 @@ pub(in super::super) struct Table<'a> {
     /// The cases that can be the worst of a set that carries them all.
     leading: Vec<Case>,
     all: Vec<Case>,
-    edges: Edges,
+    pub(super) edges: Edges,
     weight_x_mm: f64,
     steel: bool,
     swings_out: bool,
@@ -89,7 +89,7 @@ impl<'a> Table<'a> {
         {
             let seat = match asked.by_hand.refused(&hole.id, &kind.stock.id) {
                 Some(why) => Err(why),
-                None => kind.seat(site, index, hole),
+                None => kind.seat(&mut Blank, site, index, hole),
             };
             match seat {
                 Ok(seat) if seated.len() < MOST => seated.push(Seated { variant, ..seat }),

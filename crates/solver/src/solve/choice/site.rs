@@ -61,7 +61,9 @@ impl<'a> Site<'a> {
             Some(_) => None,
         };
         let given = |value: Option<Length>, stand_in_in: f64| {
-            value.map_or(Given::new(Length::inches(stand_in_in), Label::Assumed), Given::measured)
+            let assumed =
+                Given::new(Length::inches(stand_in_in), Label::Assumed).because("nobody measured it");
+            value.map_or(assumed, Given::measured)
         };
         Self {
             ground,
@@ -133,7 +135,8 @@ impl<'a> Site<'a> {
             Some(WallFraming::Steel(studs)) => studs.face.is_some(),
             _ => false,
         };
-        Given::new(usual, if measured { Label::Measured } else { Label::Chosen })
+        let reason = if measured { "" } else { "the usual face of a stud" };
+        Given::new(usual, if measured { Label::Measured } else { Label::Chosen }).because(reason)
     }
 
     /// Whether a hole of the plate is drilled already, for this option.

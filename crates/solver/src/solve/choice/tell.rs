@@ -7,7 +7,7 @@ use super::kind::Kind;
 use super::sets::{Set, Table};
 use super::site::Site;
 use crate::capacity::case::{Case, CaseName};
-use crate::capacity::group::{Demand, Outcome, Word};
+use crate::capacity::group::{Ask, Demand, Outcome, Word};
 use crate::capacity::hold::Hold;
 use crate::capacity::used::used;
 use crate::capacity::why::Why;
@@ -53,11 +53,13 @@ impl Told<'_> {
             let why = match hole.meets {
                 _ if by_hand == Some(EmptyWhy::ByHand) => EmptyWhy::ByHand,
                 Meets::Stud => {
-                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    let tried =
+                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
                 }
                 Meets::Masonry if takes_any => {
-                    let tried = kinds.iter().find_map(|kind| kind.seat(self.site, index, hole).err());
+                    let tried =
+                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
                 }
                 other => EmptyWhy::Meets(other),
@@ -134,7 +136,7 @@ impl Told<'_> {
         };
         let asked = |seat: usize| {
             let demand = demand.as_ref().ok().filter(|_| measured)?;
-            worst(demand, &hold, seat)
+            worst(demand, &hold, seat).map(|(_, asked)| asked)
         };
         let fasteners = members.iter().enumerate().filter_map(|(seat, one)| {
             let hole = self.holes.get(one.hole)?;
@@ -171,7 +173,7 @@ impl Told<'_> {
         hole: &HolePlan,
         asked: Option<FastenerAsked>,
     ) -> FastenerPlan {
-        let (lead, bit) = kind.bit(self.site);
+        let (lead, bit) = kind.bit(&mut Blank, self.site);
         FastenerPlan {
             hole: hole.id.clone(),
             subject: hole.subject.clone(),
@@ -181,7 +183,7 @@ impl Told<'_> {
             length: kind.length,
             lead,
             bit,
-            depth: kind.depth(self.site),
+            depth: kind.depth(&mut Blank, self.site),
             by_hand: self.by_hand.is_wanted(&hole.id),
             asked,
         }
@@ -264,14 +266,15 @@ fn is_of_fastener(want: &Want) -> bool {
     matches!(want, Want::FastenerSize(_) | Want::FastenerHead(_) | Want::FastenerReport(_))
 }
 
-/// What the worst case asks of a fastener.
-fn worst(demand: &Demand, hold: &Hold, seat: usize) -> Option<FastenerAsked> {
+/// The worst case of a fastener, and what it asks.
+pub(super) fn worst<'d>(demand: &'d Demand, hold: &Hold, seat: usize) -> Option<(&'d Ask, FastenerAsked)> {
     let own = demand.asks.iter().filter(|ask| ask.seat == seat);
     let each = own.filter_map(|ask| {
         let used = used(&mut Blank, &ask.asked, hold, ask.lasting).ok()?;
-        Some(FastenerAsked { shear_n: ask.asked.shear_n(), pull_n: ask.asked.pull_n, used: used.value })
+        let (shear_n, pull_n) = (ask.asked.shear_n(), ask.asked.pull_n);
+        Some((ask, FastenerAsked { shear_n, pull_n, used: used.value }))
     });
-    each.reduce(|worst, one| if one.used > worst.used { one } else { worst })
+    each.reduce(|worst, one| if one.1.used > worst.1.used { one } else { worst })
 }
 
 /// A case that nothing published carries: of those that just hang the one that turns most, else the first.

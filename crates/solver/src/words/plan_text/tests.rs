@@ -1,3 +1,4 @@
+use super::super::lines::{WIDEST, unbroken};
 use super::super::sample::{self, inches};
 use super::*;
 use crate::finding::{Finding, Mend, MissingWhat, What};
