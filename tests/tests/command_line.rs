@@ -261,9 +261,7 @@ fn piece_has_its_keys(piece: &Value) {
     let of_piece: Vec<&str> = ["id", "name", "kind"]
         .into_iter()
         .chain(sides)
-        .chain([
-            "plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes", "limits",
-        ])
+        .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes", "limits"])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);
@@ -277,7 +275,7 @@ fn piece_has_its_keys(piece: &Value) {
 }
 
 fn mark_has_its_keys(mark: &Value) {
-    assert_eq!(keys(mark), ["id", "name", "stage", "x_mm", "y_mm", "words", "readings"]);
+    assert_eq!(keys(mark), ["id", "name", "stage", "x_mm", "y_mm", "words", "state", "planned", "readings"]);
     let stages = ["find", "agree", "level", "probe", "open", "fix", "hang"];
     assert!(stages.contains(&mark["stage"].as_str().unwrap()), "{mark}");
     let readings = list(mark, "readings");

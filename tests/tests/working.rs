@@ -87,7 +87,9 @@ fn same_bits(what: &str, piece: &PiecePlan, explained: &Explained) -> usize {
             found += 1;
         }
         if let Some(depth) = fastener.depth {
-            has_bits(what, named(what, &lead().steps, "depth of the lead hole from the wall's face"), depth);
+            let of = if fastener.lead.is_some() { "lead hole" } else { "hole" };
+            let name = format!("depth of the {of} from the wall's face");
+            has_bits(what, named(what, &lead().steps, &name), depth);
             found += 1;
         }
         let is_its = |about: &About| matches!(about, About::Asked { hole, .. } if *hole == fastener.subject);

@@ -6,6 +6,7 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
 use strikeline::canvas;
+use strikeline::session::Session;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::ink::Ink;
 use strikeline_drawing::look::Look;
@@ -90,6 +91,23 @@ fn a_narrow_window_shows_one_panel_at_a_time_and_the_drawing_keeps_the_most_of_i
             harness.get_by_label("What follows").click();
             harness.run();
             assert_eq!(shows(&harness), (false, true));
+        }
+    }
+}
+
+#[test]
+fn the_drawing_stays_where_it_is_while_nothing_is_done() {
+    for demo in ["breakfast_room", "tall_parlour", "corner_suite", "listening_room"] {
+        let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../demo-jobs/{demo}.ron"));
+        let job = strikeline::files::job_file::read_job(&path).unwrap().job;
+        let first = job.pieces[0].id.whole();
+        let mut harness = window_on(Session::new(job, None));
+        harness.state_mut().session_mut().selected = Some(first);
+        harness.run_steps(40);
+        let rect = canvas_rect(&harness);
+        for _ in 0..20 {
+            harness.step();
+            assert_eq!(canvas_rect(&harness), rect, "{demo}");
         }
     }
 }

@@ -22,9 +22,6 @@ use strikeline_solver::words;
 
 /// What asks which of one's own mounts suit the place.
 pub(super) const MINE: &str = "Which of mine?";
-/// The room that a fastener's button takes beside its row, in points.
-const BESIDE: f32 = 74.0;
-
 /// A button that opens a working, with its name for screen readers. Whether it was pressed.
 fn opens(ui: &mut Ui, label: &str, name: &str) -> bool {
     let response = ui.add(Button::new(label).min_size(vec2(0.0, theme::TOUCH)));
@@ -98,18 +95,21 @@ pub(super) fn holding(
             let title = words::fastener(plan, fastener);
             let is_selected = list.is_about(&fastener.subject);
             let row = Row { title: &title, colour: None, text: "", is_selected };
-            ui.horizontal_top(|ui| {
-                let width = ui.available_width() - BESIDE;
-                ui.allocate_ui_with_layout(vec2(width, 0.0), Layout::top_down(Align::LEFT), |ui| {
-                    ui.set_width(width);
-                    let id = Id::unique(("fastener", fastener.subject.to_string()));
-                    list.row(ui, id, &fastener.subject, row);
-                });
+            // From the right, so that the button takes what it needs and the row the rest: the panel never grows by it.
+            let height = theme::TOUCH;
+            let across = Layout::right_to_left(Align::TOP);
+            ui.allocate_ui_with_layout(vec2(ui.available_width(), height), across, |ui| {
                 let of = words::thing(plan, &fastener.subject);
                 if opens(ui, "Working", &format!("Working of {of}")) {
                     let hole = Some(fastener.subject.clone());
                     list.worked = Some(WorkingOf { piece: piece.id.clone(), hole });
                 }
+                let width = ui.available_width();
+                ui.allocate_ui_with_layout(vec2(width, height), Layout::top_down(Align::LEFT), |ui| {
+                    ui.set_max_width(width);
+                    let id = Id::unique(("fastener", fastener.subject.to_string()));
+                    list.row(ui, id, &fastener.subject, row);
+                });
             });
             by_hand(ui, list, session, plan, &fastener.subject);
         }

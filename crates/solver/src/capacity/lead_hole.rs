@@ -152,4 +152,3 @@ pub fn from_face_with_room<L: Ledger>(
     });
     depth
 }
-

@@ -154,7 +154,7 @@ impl<'a> Twin<'a> {
             self.framing.chance(None, mm(wall_x), mm(wall_y), need)
         };
         let Some(screw) = &size.screw else {
-            edge_in_steel(diameter, &at).ok()?;
+            edge_in_steel(&mut Blank, diameter, &at).ok()?;
             let seat = Seat::in_stud(x, y, index, Carries::Both, runs);
             return Some(Stands { seat, chance: chance(Length::millimetres(9.525)) });
         };
@@ -198,8 +198,8 @@ impl<'a> Twin<'a> {
             None => {
                 let diameter = size.stock.diameter.unwrap();
                 let needs = match self.install.into {
-                    Into::Concrete { .. } => apart_in_concrete(diameter),
-                    _ => apart_in_steel(diameter),
+                    Into::Concrete { .. } => apart_in_concrete(&mut Blank, diameter),
+                    _ => apart_in_steel(&mut Blank, diameter),
                 };
                 across.hypot(along) < needs.mm() - 1e-6
             }

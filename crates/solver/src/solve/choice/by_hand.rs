@@ -2,10 +2,10 @@
 
 use super::kind::Kind;
 use super::tell::Told;
-use crate::ledger::Blank;
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
 use crate::job::option::{ByHand, Wanted};
+use crate::ledger::Blank;
 use crate::plan::piece::HolePlan;
 use crate::plan::verdict::{EmptyWhy, Fastening, LeftEmpty, Required};
 use crate::subject::Id;

@@ -160,7 +160,8 @@ impl Explains<'_> {
     fn use_of(&self, working: &mut Working, group: &Group, (seat, at): (usize, &Case), hold: &Hold) {
         let Ok(asked) = group.asked(working, seat, at) else { return };
         if let Ok(used) = used(working, &asked, hold, at.lasting) {
-            let _reserve = used.reserve(working, self.candidates.most_reserve, hold.label().weaker(asked.label));
+            let _reserve =
+                used.reserve(working, self.candidates.most_reserve, hold.label().weaker(asked.label));
         }
     }
 

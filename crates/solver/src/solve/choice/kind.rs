@@ -4,7 +4,7 @@ use super::site::Site;
 use crate::capacity::bite::{Stack, bite};
 use crate::capacity::concrete::{ConcreteScrew, in_concrete};
 use crate::capacity::hold::Hold;
-use crate::capacity::lead_hole::{LeadHole, bit, from_face, lead_hole, from_face_with_room};
+use crate::capacity::lead_hole::{LeadHole, bit, from_face, from_face_with_room, lead_hole};
 use crate::capacity::opening::takes;
 use crate::capacity::placing::{
     Carries, InFace, apart_in_concrete, apart_in_steel, apart_in_stud, carries, edge_in_concrete,
@@ -324,8 +324,9 @@ impl<'a> Kind<'a> {
         };
         let length = Given::measured(self.length);
         let past = self.length - washer - site.sheet.value;
-        (past > site.front.value)
-            .then(|| from_face_with_room(ledger, length, Given::measured(washer), site.sheet, Given::chosen(room)))
+        (past > site.front.value).then(|| {
+            from_face_with_room(ledger, length, Given::measured(washer), site.sheet, Given::chosen(room))
+        })
     }
 
     /// From one to the next at least; along a stud, where they share one.

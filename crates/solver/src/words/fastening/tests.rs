@@ -104,7 +104,10 @@ fn a_fastener_is_told_by_its_hole_its_size_its_lead_hole_and_its_use() {
         "Hole 3: lag screw 5/16\" x 3\"; lead hole 11/64\", 2 15/16\" deep from the wall's face; shear 200 N, pull 80 N, \
          0.44 used."
     );
-    assert_eq!(told(|one| (one.lead, one.asked) = (None, None)), "Hole 3: lag screw 5/16\" x 3\".");
+    assert_eq!(
+        told(|one| (one.lead, one.depth, one.asked) = (None, None, None)),
+        "Hole 3: lag screw 5/16\" x 3\"."
+    );
     let of = |kind, diameter| fastener_name(&plan, &FastenerPlan { kind, diameter, ..lag() });
     assert_eq!(of(FastenerKind::WoodScrew, Length::inches(0.19)), "wood screw #10 x 3\"");
     assert_eq!(of(FastenerKind::SheetMetalScrew, Length::inches(0.25)), "sheet-metal screw 1/4\" x 3\"");
@@ -131,7 +134,8 @@ fn an_empty_hole_says_why() {
         EmptyWhy::NotNeeded,
     ];
     let count = whys.len();
-    let empty = |why| left_empty(&plan, &LeftEmpty { hole: Id::new("hole-3"), subject: hole(), why, wanted: false });
+    let empty =
+        |why| left_empty(&plan, &LeftEmpty { hole: Id::new("hole-3"), subject: hole(), why, wanted: false });
     let told: std::collections::BTreeSet<String> = whys.into_iter().map(empty).collect();
     assert_eq!(told.len(), count, "no two are told alike");
     for sentence in &told {
