@@ -21,6 +21,7 @@ mod hump;
 mod hung;
 mod left_by_option;
 mod lift_room;
+mod metal_met;
 mod missing;
 mod more_studs_near;
 mod near_box;
@@ -80,6 +81,7 @@ const RULES: &[Rule] = &[
     veneer::check,
     no_framing::check,
     hole_on_hidden::check,
+    metal_met::check,
     behind_hole::check,
     plate_over_proud::check,
     lift_room::check,

@@ -85,6 +85,10 @@ pub const PROBED_WITHIN_MM: f64 = 150.0;
 /// And within this distance to its side: 1/4 in (chosen: nobody drills twice so near).
 pub const PROBED_BESIDE_MM: f64 = 6.35;
 
+/// No fastener goes so near to metal that a probe met in a wall not framed in steel, to its side: 1 1/4 in (NEC 300.4(D)
+/// keeps cables so far from where fasteners are likely, read).
+pub const METAL_CLEAR_MM: f64 = 31.75;
+
 /// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is
 /// shorter).
 pub const STEEL_APART_MM: f64 = 300.0;
