@@ -61,7 +61,7 @@ fn turn(want: &Want) -> Option<u8> {
         Want::Mass(_) => 0,
         Want::MountMass(_) => 1,
         Want::Size(_) | Want::Place(_) | Want::Drop(_) => 2,
-        Want::StandOff(_) | Want::Reach(_) | Want::Tilt(_) => 3,
+        Want::StandOff(_) | Want::Reach(_) | Want::Tilt(_) | Want::Pivot(_) | Want::Lowering(_) => 3,
         Want::Plate(_) => 4,
         Want::PlateThickness(_) | Want::HoleWidth(_) => 5,
         Want::Front(_) => 6,
