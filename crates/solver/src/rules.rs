@@ -21,6 +21,7 @@ mod hump;
 mod hung;
 mod left_by_option;
 mod lift_room;
+mod looks_up;
 mod missing;
 mod more_studs_near;
 mod near_box;
@@ -46,6 +47,7 @@ mod plate_shows;
 mod room;
 #[cfg(test)]
 mod sample;
+mod seat_too_near;
 mod side;
 mod struck_elsewhere;
 mod swing;
@@ -100,6 +102,8 @@ const RULES: &[Rule] = &[
     swing::check,
     tilt::check,
     access_below::check,
+    seat_too_near::check,
+    looks_up::check,
     no_entry::check,
     no_bay::check,
     floor_out_of_level::check,
