@@ -4,11 +4,15 @@
 use serde::Deserialize;
 use strikeline_solver::handbook::eye_height::{ABOVE_SEAT, KNEE, Measure, Percentiles, SEATED};
 use strikeline_solver::handbook::viewing::REVIEW_OFF;
+use strikeline_solver::job::Job;
+use strikeline_solver::job::rule::UprightRule;
 use strikeline_solver::ledger::{Blank, Given};
+use strikeline_solver::plan::Plan;
 use strikeline_solver::sight::acuity::{in_heights, lines_merge, told_apart};
 use strikeline_solver::sight::angle::{distance_for, filled, highest, off_axis, up};
 use strikeline_solver::sight::eyes::{Eyes, Who};
 use strikeline_solver::sight::picture::picture;
+use strikeline_solver::solve::solve;
 use strikeline_solver::units::Length;
 
 #[derive(Deserialize)]
@@ -156,6 +160,83 @@ fn a_height_or_a_tilt_found_for_an_angle_gives_that_angle() {
     let away = distance_for(&mut Blank, inch(57.0), Given::measured(30.0));
     assert!((filled(&mut Blank, inch(57.0), Length::default(), away).deg() - 30.0).abs() < 1e-9);
     assert_eq!(lines_merge(&mut Blank, inch(30.0), 0), None);
+}
+
+/// A display 48 x 27 in on end of its mount, its middle 60 in up at 100 in, 3 in off the wall, seen by one seat.
+fn seen_from(seat: &str) -> (Job, Plan) {
+    let text = format!(
+        "(format: 1, pieces: [(id: \"display-1\", kind: display, width: \"48 in\", height: \"27 in\", depth: \"2 in\", lines: 1080)],
+         mounts: [(id: \"mount-1\", kind: tilting, stand_off: \"1 in\", tilt: (down: \"15 deg\"))],
+         walls: [(id: \"wall-1\", width: \"200 in\", height: \"96 in\",
+            features: [(id: \"mantel-1\", kind: mantel, across: (left: (by: \"70 in\"), width: \"60 in\"),
+                upright: (top: (by: \"40 in\"), height: \"3 in\"))],
+            seats: [{seat}],
+            options: [(id: \"option-1\", hangings: [(id: \"hanging-1\", piece: \"display-1\", mount: \"mount-1\",
+                across: beside(from: \"left\", by: \"76 in\"), upright: height(of: centre, by: \"60 in\"))])])])"
+    );
+    let options = ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+    let mut job: Job = options.from_str(&text).unwrap();
+    job.complete_ids().unwrap();
+    let plan = solve(&job, &job.walls[0].id, None);
+    (job, plan)
+}
+
+#[test]
+fn a_seat_of_a_job_is_told_its_figures() {
+    // By hand, with the eyes 111 - 3 = 108 in from the picture: 60 up against 42 is atan(18/108) = 9.462 degrees, its
+    // top 31.5 above them 16.260; 48 in fill 2 atan(24/108) = 25.058; 30 degrees at 24 / tan 15 + 3 = 92.569 in; 27 in
+    // of 1080 lines merge at 3.1831 x 27 + 3 = 88.944 in; 15 degrees at 42 + 108 tan 15 = 70.938 in. On the mantel the
+    // middle is 53.5 up: atan(11.5/108) = 6.078.
+    let (_, plan) =
+        seen_from("(id: \"seat-1\", distance: \"111 in\", at: (by: \"100 in\"), eye_height: \"42 in\")");
+    let one = &plan.sight[0];
+    let seen = one.seen.as_ref().unwrap();
+    let mantel = seen.mantel.as_ref().unwrap();
+    for (found, expected) in [
+        (seen.up.deg(), 9.462),
+        (seen.top.deg(), 16.260),
+        (seen.horizontal.deg(), 25.058),
+        (seen.off_axis.deg(), 9.462),
+        (seen.fills_within.in_inches(), 92.569),
+        (seen.lines.unwrap().1.in_inches(), 88.944),
+        (seen.highest.in_inches(), 70.938),
+        (seen.tilts.unwrap().deg(), 15.0),
+        (mantel.lowest.in_inches(), 53.5),
+        (mantel.up.deg(), 6.078),
+    ] {
+        assert!((found - expected).abs() < 0.001, "{found}, {expected} asked for");
+    }
+    assert_eq!((one.in_front, one.of_case, seen.up), (false, true, seen.up_lowest));
+}
+
+#[test]
+fn what_a_seat_does_not_say_is_taken_and_told() {
+    let (_, plan) = seen_from("(id: \"seat-1\", distance: \"111 in\")");
+    let one = &plan.sight[0];
+    // The median of all people on a seat that suits them: 1206 mm.
+    assert_eq!((one.in_front, one.eyes.height.mm()), (true, 1206.0));
+    assert!(one.seen.as_ref().unwrap().up_lowest > one.seen.as_ref().unwrap().up);
+    assert!((one.eyes_at.x.in_inches() - 100.0).abs() < 1e-9);
+    let (_, plan) = seen_from("(id: \"seat-1\", distance: \"2 in\")");
+    assert_eq!(plan.sight[0].seen, None);
+    assert!(plan.findings.iter().any(|finding| finding.what.rule() == "seat_too_near"));
+    let (_, plan) = seen_from("(id: \"seat-1\", distance: \"60 in\", eye_height: \"40 in\")");
+    assert!(plan.findings.iter().any(|finding| finding.what.rule() == "looks_up"));
+}
+
+#[test]
+fn hung_or_tilted_as_told_the_picture_is_square_to_the_seat() {
+    let (mut job, plan) =
+        seen_from("(id: \"seat-1\", distance: \"111 in\", at: (by: \"100 in\"), eye_height: \"42 in\")");
+    let tilt = plan.sight[0].seen.as_ref().unwrap().tilt;
+    // The picture's perpendicular, tilted forward, falls as steeply as the line to the eyes.
+    let fall = (tilt.deg() * std::f64::consts::PI / 180.0).tan();
+    assert!((fall - 18.0 / 108.0).abs() < 1e-12);
+    let UprightRule::Height { by, .. } = &mut job.walls[0].options[0].hangings[0].upright else { return };
+    *by = plan.sight[0].eyes.height;
+    let plan = solve(&job, &job.walls[0].id, None);
+    let seen = plan.sight[0].seen.as_ref().unwrap();
+    assert_eq!((seen.up.deg(), seen.off_axis.deg()), (0.0, 0.0));
 }
 
 #[test]

@@ -19,7 +19,7 @@ pub struct SeatSight {
     pub eyes: Eyes,
     /// Their eyes as seen face-on against the wall; the floor is taken to go out from the wall level.
     pub eyes_at: Point,
-    /// From the wall's face behind the display to the eyes.
+    /// From the wall's own face to the eyes.
     pub from_wall: Length,
     /// Whether the seat is taken to be straight in front, since nobody read where along the wall it is.
     pub in_front: bool,
@@ -29,7 +29,8 @@ pub struct SeatSight {
     pub picture: Rect,
     /// Whether the case stands in for the picture.
     pub of_case: bool,
-    /// From the wall's face to the picture's: stand-off and depth as far as they were measured.
+    /// From the wall's own face to the picture's: the chimney breast that the display is on, stand-off and depth, as far
+    /// as they were measured.
     pub proud: Length,
     /// What follows; `None` where the eyes are no farther from the wall than the picture is.
     pub seen: Option<Seen>,

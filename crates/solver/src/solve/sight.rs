@@ -40,7 +40,8 @@ fn one(seat: &Seat, survey: &Survey, at: &PiecePlan, piece: &Piece, mount: Optio
     let eyes = eyes(seat);
     let (picture, of_case) = picture_on(piece, at);
     let stand_off = mount.and_then(|mount| mount.stand_off).unwrap_or_default();
-    let proud = stand_off + piece.depth.unwrap_or_default();
+    let breast = survey.breast_at(middle.x, Some(middle.y)).map(|breast| breast.proud).unwrap_or_default();
+    let proud = breast + stand_off + piece.depth.unwrap_or_default();
     let mut told = SeatSight {
         seat: seat.id.clone(),
         piece: at.id.clone(),
