@@ -75,10 +75,9 @@ impl Answers {
         let mut wanted = Wanted::Nothing;
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing = vec2(8.0, 6.0);
-            if matches!(mark.what, MarkWhat::Sweep { .. }) {
-                if big(ui, "Read the hits in one pull", true, false) {
-                    wanted = Wanted::OnePull;
-                }
+            let is_sweep = matches!(mark.what, MarkWhat::Sweep { .. });
+            if is_sweep && big(ui, "Read the hits in one pull", true, false) {
+                wanted = Wanted::OnePull;
             }
             self.met(ui, session, plan, mark);
             self.done(ui, session, plan, mark);
