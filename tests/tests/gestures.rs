@@ -45,6 +45,8 @@ mod room;
 mod rules;
 #[path = "gestures/shelf.rs"]
 mod shelf;
+#[path = "gestures/side_view.rs"]
+mod side_view;
 #[path = "gestures/touch.rs"]
 mod touch;
 #[path = "gestures/working.rs"]

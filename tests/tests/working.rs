@@ -60,6 +60,35 @@ fn explained(job: &Job, plan: &Plan, piece: &PiecePlan) -> Option<Explained> {
     explain(job, &plan.wall, plan.option.as_ref(), &piece.id)
 }
 
+#[test]
+fn how_a_picture_is_seen_comes_out_on_a_hand_calculator() {
+    use strikeline_solver::handbook::viewing::{LEAST_FILLED, REVIEW_OFF};
+    use strikeline_solver::ledger::{Blank, Ledger, Working};
+    use strikeline_solver::sight::{acuity::lines_merge, angle};
+
+    fn figures<L: Ledger>(ledger: &mut L, aside: f64, rise: f64) -> Vec<Amount> {
+        let inch = Length::inches;
+        let (aside, rise, away) = (inch(aside), inch(rise), inch(108.0));
+        vec![
+            angle::up(ledger, rise, away).into(),
+            angle::filled(ledger, inch(57.0), aside, away).into(),
+            angle::off_axis(ledger, aside, rise, away).into(),
+            angle::distance_for(ledger, inch(57.0), LEAST_FILLED.given()).into(),
+            angle::highest(ledger, inch(42.0), away, REVIEW_OFF.given()).into(),
+            lines_merge(ledger, inch(32.0), 2160).unwrap().into(),
+        ]
+    }
+    for (aside, rise) in [(0.0, 0.0), (12.5, 18.0), (-40.0, -7.25)] {
+        let mut working = Working::default();
+        let told = figures(&mut working, aside, rise);
+        assert_eq!(told, figures(&mut Blank, aside, rise));
+        assert_eq!(working.steps.iter().map(|step| step.result).collect::<Vec<_>>(), told);
+        for step in &working.steps {
+            assert_eq!(wrong(step), None, "{step:#?}");
+        }
+    }
+}
+
 /// The step of so a name, which is there once.
 fn named<'a>(what: &str, steps: &'a [Step], name: &str) -> &'a Step {
     let found: Vec<&Step> = steps.iter().filter(|step| step.name == name).collect();

@@ -202,7 +202,11 @@ impl App {
     fn is_quiet(&self, context: &Context) -> bool {
         let is_touched = context
             .input(|input| input.pointer.any_down() || input.any_touches() || !input.keys_down.is_empty());
-        !is_touched && !self.canvas.is_held() && !self.panes.is_pulling() && !context.text_edit_focused()
+        !is_touched
+            && !self.canvas.is_held()
+            && !self.panes.is_side_held()
+            && !self.panes.is_pulling()
+            && !context.text_edit_focused()
     }
 
     /// Shows the drawing between what was measured and what follows.
@@ -213,12 +217,20 @@ impl App {
         sides(ui, session, &mut self.view_state, &mut self.panes, on_shelf, &mut self.queue);
         let canvas = &mut self.canvas;
         let view_state = &mut self.view_state;
+        let side_view = &mut self.panes.side_view;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let plan = session.plan();
             let height = top_line::height(session, &plan);
             Panel::top("top line")
                 .exact_size(height)
                 .show(ui, |ui| top_line::ui(ui, session, &plan, &mut self.queue));
+            if let Some(side_view) = side_view {
+                let (least, width) = (160.0, ui.available_width());
+                Panel::right("side view")
+                    .default_size((width * 0.45).max(least))
+                    .size_range(least..=(width * 0.7).max(least))
+                    .show(ui, |ui| side_view.ui(ui, session));
+            }
             canvas.ui(ui, session, view_state);
         });
     }
@@ -302,11 +314,15 @@ impl eframe::App for App {
         let closes = self.dialog.is_none()
             && !self.panes.is_modal()
             && !self.canvas.is_held()
+            && !self.panes.is_side_held()
             && !ui.text_edit_focused()
             && !egui::Popup::is_any_open(ui);
         let session = &mut self.session;
         if !self.panes.is_pulling() && !self.panes.is_at_wall() {
             self.canvas.listen(ui, session, &mut self.view_state);
+            if let Some(side_view) = &mut self.panes.side_view {
+                side_view.listen(ui, session);
+            }
         }
         if !self.panes.whole(ui, session, &mut self.queue) {
             self.drawing(ui);

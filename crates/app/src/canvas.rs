@@ -12,6 +12,7 @@ mod keys;
 pub mod loupe;
 mod menu;
 pub(crate) mod paint;
+pub mod side_view;
 pub mod snap;
 mod travel;
 

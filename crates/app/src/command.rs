@@ -88,6 +88,8 @@ pub enum Pane {
     Shelf,
     /// Which mounts of my shelf suit the piece where it is, in the place of what was measured.
     Mine,
+    /// The room from the side, beside the elevation; asked for again it goes.
+    SideView,
     /// All that can be asked for, with a search.
     CommandList,
     /// All keys.
@@ -117,6 +119,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::L), Command::Show(Pane::OnePull)),
         (keys(command, Key::B), Command::Show(Pane::Shelf)),
         (keys(command, Key::M), Command::Show(Pane::AtWall)),
+        (keys(command, Key::E), Command::Show(Pane::SideView)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

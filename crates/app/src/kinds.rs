@@ -9,6 +9,7 @@ use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
 use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{Sideways, UpDown};
 use strikeline_solver::job::port::{Carries, Points, ReadFrom};
+use strikeline_solver::job::seat::{Person, Posture};
 use strikeline_solver::job::wall::{Beyond, ControlLine, End};
 use strikeline_solver::job::{CodeSet, Purpose, Units};
 use strikeline_solver::tape::Graduation;
@@ -47,6 +48,12 @@ list! { /// What was met behind the face.
         Magnet: "magnet on a screw", Wood: "probe: wood", Air: "probe: air",
         ShallowWood: "probe: shallow wood", Metal: "probe: metal",
     }
+}
+list! { /// How people are at a seat.
+    POSTURES of Posture { Seated: "sit", Standing: "stand", }
+}
+list! { /// Who a seat is for.
+    PERSONS of Person { Man: "a man", Woman: "a woman", }
 }
 list! { /// What is hung.
     PIECES of PieceKind { Display: "display", SoundBar: "sound bar", Shelf: "shelf", Box: "box", }

@@ -89,7 +89,13 @@ impl View {
     /// What has no size counts as a millimetre.
     #[must_use]
     pub fn fit(wall: WallRect, canvas: Vec2) -> Self {
-        let margin = 2.0 * margin_mm() * POINTS_PER_PAPER_MM;
+        Self::within(wall, canvas, margin_mm() * POINTS_PER_PAPER_MM)
+    }
+
+    /// All of something in a canvas so large, so many points kept free on every side.
+    #[must_use]
+    pub fn within(wall: WallRect, canvas: Vec2, margin: f64) -> Self {
+        let margin = 2.0 * margin;
         let room = |points: f32| (f64::from(points) - margin).max(40.0);
         let size = |length: Length| if length.mm().is_finite() { length.mm().max(1.0) } else { 1.0 };
         let scale = (room(canvas.x) / size(wall.width())).min(room(canvas.y) / size(wall.height()));

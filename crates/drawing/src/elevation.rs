@@ -8,6 +8,8 @@ mod read_dimensions;
 mod mount;
 mod wall;
 
+pub(crate) use wall::GROUND_MM;
+
 use crate::dimension::Rows;
 use crate::look::Look;
 use crate::paper::PaperRect;

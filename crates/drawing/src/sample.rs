@@ -59,6 +59,7 @@ fn survey(outline: Rect) -> Survey {
         hidden: Vec::new(),
         hits: Vec::new(),
         humps: Vec::new(),
+        seats: Vec::new(),
         misfits: Vec::new(),
     }
 }
@@ -73,6 +74,7 @@ fn plan_of(job: &Job, survey: Survey) -> Plan {
         facts: Vec::new(),
         pieces: Vec::new(),
         marks: Vec::new(),
+        sight: Vec::new(),
         assumed: Vec::new(),
         findings: Vec::new(),
         next: None,

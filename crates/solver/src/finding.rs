@@ -6,7 +6,7 @@ use crate::job::feature::FeatureKind;
 use crate::job::hidden::HiddenKind;
 use crate::plan::piece::HeldBy;
 use crate::subject::{Id, Subject};
-use crate::units::{Length, Mass};
+use crate::units::{Angle, Length, Mass};
 
 /// Something a plan must tell.
 #[derive(Clone, Debug, PartialEq)]
@@ -129,6 +129,18 @@ pub enum What {
     TiltMeets {
         /// What it meets.
         other: Subject,
+    },
+    /// The eyes at a seat are no farther from the wall than a picture.
+    SeatTooNear {
+        /// The display.
+        piece: Id,
+    },
+    /// Someone seated looks up at a picture by more than is published.
+    LooksUp {
+        /// The display.
+        piece: Id,
+        /// Up to its middle.
+        up: Angle,
     },
     /// The plate lies over a hump.
     PlateOverHump {
@@ -367,6 +379,8 @@ impl What {
             Self::NoAccessBelow { .. } => "access_below",
             Self::SwingMeets { .. } => "swing",
             Self::TiltMeets { .. } => "tilt",
+            Self::SeatTooNear { .. } => "seat_too_near",
+            Self::LooksUp { .. } => "looks_up",
             Self::PlateOverHump { .. } => "hump",
             Self::PlateOverProud { .. } => "plate_over_proud",
             Self::NearBox { .. } => "near_box",

@@ -6,12 +6,14 @@ pub mod bending;
 pub mod concrete_screw;
 pub mod dowel_bearing;
 pub mod duration;
+pub mod eye_height;
 pub mod gravity;
 pub mod lag;
 pub mod lead_hole;
 pub mod placing;
 pub mod reduction;
 pub mod steel_stud;
+pub mod viewing;
 pub mod withdrawal;
 pub mod wood_screw;
 

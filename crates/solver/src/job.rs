@@ -18,6 +18,7 @@ pub mod plate;
 pub mod port;
 pub mod references;
 pub mod rule;
+pub mod seat;
 pub mod settings;
 pub mod wall;
 

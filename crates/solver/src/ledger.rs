@@ -1,7 +1,7 @@
 //! What writes a working down. Every formula is one function that takes a ledger: `Blank` keeps nothing and
 //! costs nothing, `Working` keeps every step. Both run the same sums, so both give the same bits.
 
-use crate::units::{Force, ForcePerLength, Length, Ratio, Stress};
+use crate::units::{Angle, Force, ForcePerLength, Length, Ratio, Stress};
 
 /// Where a value comes from. In the order of how far it may be trusted; a sum is worth its weakest part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -160,6 +160,12 @@ impl From<Force> for Amount {
     }
 }
 
+impl From<Angle> for Amount {
+    fn from(angle: Angle) -> Self {
+        Self::new(angle.deg(), Shown::Degree)
+    }
+}
+
 impl From<Stress> for Amount {
     fn from(stress: Stress) -> Self {
         Self::new(stress.in_psi(), Shown::Psi)
@@ -239,8 +245,8 @@ pub struct Step {
     /// The formula in symbols, its result first: `T = M / (n h); h = y - y_p`.
     ///
     /// Clauses stand apart by `; `, and all after the first tell of a symbol in it. A space multiplies. Functions are
-    /// `abs`, `min`, `max`, `sqrt`, `sin`, `cos` (of degrees), `round`, `nearest` (of what is at hand) and `sum`, which runs
-    /// over all values put in under one symbol. What is put in and is not in the formula says what a table was read for.
+    /// `abs`, `min`, `max`, `sqrt`, `sin`, `cos`, `tan` (of degrees), `atan` (in degrees), `round`, `nearest` (of what is at
+    /// hand) and `sum`, which runs over all values put in under one symbol. What is put in and is not in the formula says what a table was read for.
     pub formula: &'static str,
     /// The values put in.
     pub put: Vec<Put>,

@@ -14,6 +14,7 @@ pub mod subject;
 pub mod ledger;
 pub mod handbook;
 pub mod capacity;
+pub mod sight;
 pub mod job;
 pub mod finding;
 pub mod plan;

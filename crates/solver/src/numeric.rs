@@ -20,6 +20,12 @@ pub fn cosine(angle: Angle) -> f64 {
     libm::cos(angle.deg() * std::f64::consts::PI / 180.0)
 }
 
+/// The tangent of an angle.
+#[must_use]
+pub fn tangent(angle: Angle) -> f64 {
+    libm::tan(angle.deg() * std::f64::consts::PI / 180.0)
+}
+
 /// A base of zero or more to a power.
 #[must_use]
 pub fn power(base: f64, exponent: f64) -> f64 {

@@ -7,6 +7,7 @@ pub mod fact;
 pub mod framing;
 pub mod mark;
 pub mod piece;
+pub mod sight;
 pub mod survey;
 pub mod verdict;
 
@@ -35,6 +36,8 @@ pub struct Plan {
     pub pieces: Vec<piece::PiecePlan>,
     /// What to strike and do, in the order of work.
     pub marks: Vec<mark::Mark>,
+    /// How displays are seen: seat by seat, in the order of the job.
+    pub sight: Vec<sight::SeatSight>,
     /// What was assumed in the place of a value not given.
     pub assumed: Vec<Assumed>,
     /// What the plan must tell: stops first, then cautions, then notes.

@@ -22,6 +22,7 @@ mod hung;
 mod left_by_option;
 mod lift_room;
 mod metal_met;
+mod looks_up;
 mod missing;
 mod more_studs_near;
 mod near_box;
@@ -47,6 +48,7 @@ mod plate_shows;
 mod room;
 #[cfg(test)]
 mod sample;
+mod seat_too_near;
 mod side;
 mod struck_elsewhere;
 mod swing;
@@ -102,6 +104,8 @@ const RULES: &[Rule] = &[
     swing::check,
     tilt::check,
     access_below::check,
+    seat_too_near::check,
+    looks_up::check,
     no_entry::check,
     no_bay::check,
     floor_out_of_level::check,

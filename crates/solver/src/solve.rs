@@ -3,7 +3,8 @@
 //! 1 survey: where everything measured is; facts: where what was done is now. 2 framing: what the hits tell.
 //! 3 placement: where the piece goes, and the plate's possible places; held: where what was done holds it.
 //! 4 holes: what they meet at one such place. 5 choice: the best place. 6 entry: the opening for cables.
-//! 7 marks: what to strike, and how it is found with a tape. 8 done: what was done there.
+//! 7 marks: what to strike, and how it is found with a tape. 8 done: what was done there. 9 sight: how displays are
+//! seen from the seats.
 
 mod assumed_option;
 mod choice;
@@ -21,6 +22,7 @@ mod mounted;
 mod next;
 mod pieces;
 mod placement;
+mod sight;
 mod survey;
 mod trial;
 mod usual_plate;
@@ -143,6 +145,7 @@ fn solved(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>, notes: 
         notes.assume(wall.id.whole(), AssumedWhat::Thickness(thickness), false);
     }
 
+    let sight = sight::sight(job, wall, &survey, &pieces);
     let mut plan = Plan {
         wall: wall.id.clone(),
         option: option.cloned(),
@@ -152,6 +155,7 @@ fn solved(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>, notes: 
         facts,
         pieces,
         marks,
+        sight,
         assumed: std::mem::take(&mut notes.assumed),
         findings: Vec::new(),
         next: None,
@@ -197,6 +201,7 @@ fn empty_plan(job: &Job, wall: &Id) -> Plan {
         hidden: Vec::new(),
         hits: Vec::new(),
         humps: Vec::new(),
+        seats: Vec::new(),
         misfits: Vec::new(),
     };
     Plan {
@@ -208,6 +213,7 @@ fn empty_plan(job: &Job, wall: &Id) -> Plan {
         facts: Vec::new(),
         pieces: Vec::new(),
         marks: Vec::new(),
+        sight: Vec::new(),
         assumed: Vec::new(),
         findings: notes.findings,
         next: None,

@@ -20,6 +20,7 @@ mod next_probe;
 mod phrase;
 mod plan_text;
 mod reading;
+mod sight;
 #[cfg(test)]
 mod sample;
 mod suits;
@@ -49,6 +50,7 @@ pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;
 pub use reading::line_end;
+pub use sight::{sight, sight_line};
 pub use suits::{suits, suits_name};
 pub use things::thing;
 pub use wish::wish;

@@ -67,7 +67,8 @@ pub(crate) fn wrong(step: &Step) -> Option<String> {
     None
 }
 
-const FUNCTIONS: [&str; 9] = ["abs", "min", "max", "sqrt", "sin", "cos", "round", "nearest", "sum"];
+const FUNCTIONS: [&str; 11] =
+    ["abs", "min", "max", "sqrt", "sin", "cos", "tan", "atan", "round", "nearest", "sum"];
 
 #[derive(Clone, Debug, PartialEq)]
 enum Token {
@@ -195,6 +196,8 @@ impl Sum<'_> {
             ("sqrt", [one]) => one.sqrt(),
             ("sin", [one]) => one.to_radians().sin(),
             ("cos", [one]) => one.to_radians().cos(),
+            ("tan", [one]) => one.to_radians().tan(),
+            ("atan", [one]) => one.atan().to_degrees(),
             ("round", [one]) => one.round(),
             ("nearest", [one]) => *one,
             _ => return Err(format!("{name} of {given:?}")),

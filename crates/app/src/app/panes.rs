@@ -1,8 +1,9 @@
-//! What is shown of the window only when it is asked for: one pull, my shelf, the working of a verdict, the list
+//! What is shown of the window only when it is asked for: one pull, my shelf, the side view, the working of a verdict, the list
 //! of commands, the page of keys.
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
+use crate::canvas::side_view::SideView;
 use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
 use crate::panels::command_list::CommandList;
@@ -20,6 +21,7 @@ pub(super) struct Panes {
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
     mine: bool,
+    pub(super) side_view: Option<SideView>,
     command_list: Option<CommandList>,
     key_page: bool,
     pub(super) working: working::Panel,
@@ -57,6 +59,9 @@ impl App {
                 self.panes.shelf = None;
                 self.panes.mine = true;
                 self.my_shelf.read();
+            }
+            Pane::SideView => {
+                self.panes.side_view = self.panes.side_view.is_none().then(SideView::default);
             }
             Pane::CommandList => self.panes.command_list = Some(CommandList::default()),
             Pane::KeyPage => self.panes.key_page = true,
@@ -98,6 +103,11 @@ impl Panes {
     /// Whether something stands before the window.
     pub(super) fn is_modal(&self) -> bool {
         self.command_list.is_some() || self.key_page
+    }
+
+    /// Whether a display is held on the side view.
+    pub(super) fn is_side_held(&self) -> bool {
+        self.side_view.as_ref().is_some_and(SideView::is_held)
     }
 
     /// Whether a pull is being taken: it becomes one step when it is done, and nothing is dragged meanwhile.

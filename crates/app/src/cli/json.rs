@@ -1,6 +1,7 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
 mod fastening;
+mod sight;
 
 use serde_json::{Map, Value, json};
 use strikeline_solver::choosing::better_holes;
@@ -103,6 +104,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "outliers": outliers.collect::<Vec<_>>(),
         "next_probe": next_probe(job, plan).map(|probe| probing(plan, &probe)),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
+        "sight": plan.sight.iter().map(|one| sight::seat(plan, one)).collect::<Vec<_>>(),
         "findings": findings.collect::<Vec<_>>(),
     })
 }

@@ -35,6 +35,9 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         if is_wide {
             ask(ui, true, "My shelf", Command::Show(Pane::Shelf));
         }
+        if is_wide {
+            ask(ui, true, "Side view", Command::Show(Pane::SideView));
+        }
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
         if is_wide {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));

@@ -23,6 +23,7 @@ mod plate_picture;
 mod plate_rows;
 mod port;
 mod reading;
+mod seat;
 #[cfg(test)]
 mod tests;
 mod wall;
@@ -40,6 +41,7 @@ pub(super) use mount::mount;
 pub(super) use names::Names;
 pub(super) use option::{HANG, option};
 pub(super) use piece::piece;
+pub(super) use seat::{new_seat, seat};
 pub(super) use wall::wall;
 
 use super::measured::field_id;

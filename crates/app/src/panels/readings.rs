@@ -7,6 +7,7 @@ use crate::kinds;
 use crate::moves::things::NewThing;
 use egui::Ui;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
 use strikeline_solver::words;
@@ -81,7 +82,21 @@ pub(super) fn ui(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id) {
         kinds::HIDDEN.get(place).map(|(kind, _)| NewThing::Hidden(*kind))
     });
 
+    seats(ui, list, wall);
     options(ui, list, job, shown, plan);
+}
+
+fn seats(ui: &mut Ui, list: &mut List<'_>, wall: &mut Wall) {
+    section(ui, "Seats");
+    let style = list.around.plan.style;
+    for one in &mut wall.seats {
+        let (title, text) = (list.around.names().seat(one), style.print(one.distance));
+        let text = format!("{text} from the wall");
+        list.entry(ui, &one.id.clone(), &title, &text, |ui, around| edit::seat(ui, around, one));
+    }
+    edit::fold(ui, (wall.id.clone().as_str(), "new seat"), "Add seats", false, |ui| {
+        edit::new_seat(ui, list.around, wall);
+    });
 }
 
 fn options(ui: &mut Ui, list: &mut List<'_>, job: &mut Job, shown: &Id, plan: &Plan) {

@@ -11,7 +11,7 @@ use strikeline_solver::plan::survey::Survey;
 use strikeline_solver::plan::{AssumedWhat, Plan};
 
 /// How deep the ground is hatched under the floor line.
-pub(super) const GROUND_MM: f64 = 2.2;
+pub(crate) const GROUND_MM: f64 = 2.2;
 /// Between the lines of the ground's hatch.
 const GROUND_STEP_MM: f64 = 2.4;
 /// How far a return is drawn at an end: another wall comes forward, or this one goes back.

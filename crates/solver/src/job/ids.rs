@@ -69,6 +69,9 @@ impl Job {
             for hit in &mut wall.hits {
                 see("hit", &mut hit.id);
             }
+            for seat in &mut wall.seats {
+                see("seat", &mut seat.id);
+            }
             for fact in &mut wall.facts {
                 see("fact", &mut fact.id);
             }

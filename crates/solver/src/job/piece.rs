@@ -22,6 +22,9 @@ pub struct Piece {
     /// a width or height that is absent.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub diagonal: Option<Length>,
+    /// How many lines its picture has, such as 1080 or 2160.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lines: Option<u32>,
     /// Its width.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub width: Option<Length>,

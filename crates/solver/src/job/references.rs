@@ -82,6 +82,9 @@ pub fn each_reference(wall: &mut Wall, see: &mut See<'_>) {
         across(&mut hit.x, see);
         hit.y.iter_mut().for_each(|y| upright(y, see));
     }
+    for at in wall.seats.iter_mut().filter_map(|seat| seat.at.as_mut()) {
+        across(at, see);
+    }
     for hanging in wall.options.iter_mut().flat_map(|option| &mut option.hangings) {
         hanging_names(hanging, see);
     }

@@ -7,6 +7,7 @@ use super::hidden::Hidden;
 use super::hit::Hit;
 use super::option::WallOption;
 use super::place::{AcrossReading, UprightReading};
+use super::seat::Seat;
 use crate::subject::Id;
 use crate::tape::Offset;
 use crate::units::Length;
@@ -73,6 +74,9 @@ pub struct Wall {
     /// Readings of what is behind the face.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub hits: Vec<Hit>,
+    /// Where it is looked at from.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub seats: Vec<Seat>,
     /// What was done to it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub facts: Vec<Fact>,

@@ -29,6 +29,8 @@ pub struct Survey {
     pub hits: Vec<PlacedHit>,
     /// Out-of-flat readings, in the order of the job.
     pub humps: Vec<PlacedHump>,
+    /// Where people look from, in the order of the job.
+    pub seats: Vec<PlacedSeat>,
     /// Readings of one place that do not agree.
     pub misfits: Vec<Misfit>,
 }
@@ -44,6 +46,19 @@ impl Survey {
                 && y.is_none_or(|y| feature.rect.upright().holds(y))
         })
     }
+}
+
+/// A seat at its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlacedSeat {
+    /// Its id.
+    pub id: Id,
+    /// What it is called; empty where it has no name.
+    pub name: String,
+    /// Where along the wall its eyes are; `None` where not read, or read from what is not there.
+    pub x: Option<Length>,
+    /// Whether that hangs on an assumed value.
+    pub assumed: bool,
 }
 
 /// The floor: straight between neighbouring readings, the end pieces going on beyond the outer two.

@@ -118,6 +118,11 @@ impl Sample {
         (hole.meets, hole.stud, hole.hidden) = (Meets::Hidden, None, Some(Id::new(id)));
     }
 
+    /// Puts a seat in front of the display.
+    pub(super) fn seat(&mut self) {
+        self.plan.sight = vec![crate::plan::sight::sample()];
+    }
+
     /// Hangs a second piece, without a mount of its own.
     pub(super) fn second_piece(
         &mut self,
@@ -291,6 +296,7 @@ fn plan() -> Plan {
             hidden: Vec::new(),
             hits: Vec::new(),
             humps: Vec::new(),
+            seats: Vec::new(),
             misfits: Vec::new(),
         },
         facts: Vec::new(),
@@ -301,6 +307,7 @@ fn plan() -> Plan {
         },
         pieces: vec![piece_plan()],
         marks: marks(),
+        sight: Vec::new(),
         assumed: Vec::new(),
         findings: Vec::new(),
         next: None,

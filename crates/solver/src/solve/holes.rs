@@ -212,6 +212,7 @@ mod tests {
             hidden: Vec::new(),
             hits: Vec::new(),
             humps: Vec::new(),
+            seats: Vec::new(),
             misfits: Vec::new(),
         };
         for tenth in 0..2000 {

@@ -11,7 +11,7 @@ use crate::job::Job;
 use crate::job::feature::FeatureKind;
 use crate::job::wall::{End, Wall};
 use crate::plan::AssumedWhat;
-use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, Survey};
+use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, PlacedSeat, Survey};
 use crate::units::Length;
 use across::AcrossPlaces;
 use upright::UprightPlaces;
@@ -94,6 +94,17 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
     });
     let humps: Vec<_> = humps.collect();
 
+    let seats = wall.seats.iter().map(|seat| {
+        let place = seat.at.as_ref().and_then(|at| across.place_or_note(at, &seat.id, notes));
+        PlacedSeat {
+            id: seat.id.clone(),
+            name: seat.name.clone().unwrap_or_default(),
+            x: place.map(|(x, _)| x),
+            assumed: place.is_some_and(|(_, assumed)| assumed),
+        }
+    });
+    let seats: Vec<_> = seats.collect();
+
     if width <= Length::default() || height <= Length::default() {
         notes.stop(wall.id.whole(), What::ZeroSize);
     }
@@ -106,6 +117,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
         hidden: hidden.collect(),
         hits,
         humps,
+        seats,
         misfits,
         floor,
     }

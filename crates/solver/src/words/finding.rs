@@ -7,6 +7,7 @@ use super::phrase::{amount, beside, edge, mass, sentence};
 use super::things::{piece_part, piece_words, thing, whole};
 use crate::finding::{Finding, MissingWhat, What};
 use crate::geometry::Direction;
+use crate::handbook::viewing::REVIEW_OFF;
 use crate::job::hidden::HiddenKind;
 use crate::plan::Plan;
 use crate::subject::Id;
@@ -77,6 +78,19 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         What::TiltMeets { other } => {
             format!("tilted, {} can meet {}; limit the tilt or raise it", piece(), thing(plan, other))
         }
+        What::SeatTooNear { piece } => format!(
+            "{} is no farther from the wall than {}: measure it again",
+            thing(plan, &finding.subject),
+            thing(plan, &piece.whole())
+        ),
+        What::LooksUp { piece, up } => format!(
+            "from {} the middle of {} is {:.1} degrees up, over the {:.0} published ({}); hang it lower or tilt it",
+            thing(plan, &finding.subject),
+            thing(plan, &piece.whole()),
+            up.deg(),
+            REVIEW_OFF.value,
+            REVIEW_OFF.source
+        ),
         What::PlateOverHump { proud } => {
             format!("{} lies where the wall is {} out of flat; shim it, never pull it in", plate(), size(*proud))
         }

@@ -4,7 +4,9 @@ use super::lines::Text;
 use super::phrase::one_line;
 use super::place_line;
 use super::things::{Called, hole_name};
-use super::{assumed, cautions, finding, framing, mark, mark_name, mend, next, next_probe, stage, wish};
+use super::{
+    assumed, cautions, finding, framing, mark, mark_name, mend, next, next_probe, sight, stage, wish,
+};
 use crate::beside::Beside;
 use crate::finding::Level;
 use crate::job::Job;
@@ -50,6 +52,14 @@ pub fn plan_text(job: &Job, plan: &Plan, beside: &Beside) -> String {
         for outlier in &plane.outliers {
             text.line(2, &framing::outlier(plan, outlier));
         }
+    }
+    for (index, one) in plan.sight.iter().enumerate() {
+        if index == 0 {
+            text.heading("Seats");
+        }
+        let mut told = sight(plan, one).into_iter();
+        text.lines(2, told.next());
+        told.for_each(|line| text.line(4, &line));
     }
     text.heading("Findings");
     for (index, one) in plan.findings.iter().enumerate() {

@@ -10,7 +10,7 @@ use crate::job::wall::End;
 use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{Close, How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gap, Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
-use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, Survey};
+use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, PlacedSeat, Survey};
 use crate::plan::{Assumed, AssumedWhat, Next, Plan};
 use crate::subject::Id;
 use crate::tape::{Graduation, Style, close_signed, read_length};
@@ -75,10 +75,19 @@ pub(super) fn plan() -> Plan {
         facts: Vec::new(),
         pieces: vec![display()],
         marks: marks(),
+        sight: Vec::new(),
         assumed: Vec::new(),
         findings: Vec::new(),
         next: Some(Next::Take(Id::new("display-1").part("hole-1.probe"))),
     }
+}
+
+/// The same plan and a seat that looks at its display.
+pub(super) fn plan_with_seat() -> Plan {
+    let mut plan = plan();
+    plan.survey.seats[0].name = "Sofa".to_owned();
+    plan.sight.push(crate::plan::sight::sample());
+    plan
 }
 
 fn survey() -> Survey {
@@ -115,6 +124,7 @@ fn survey() -> Survey {
         }],
         hits: vec![PlacedHit { id: Id::new("hit-1"), kind: HitKind::Magnet, x: inches("16"), y: None }],
         humps: vec![PlacedHump { id: Id::new("hump-1"), x: inches("24"), y: None, proud: inches("1/4") }],
+        seats: vec![PlacedSeat { id: Id::new("seat-1"), name: String::new(), x: None, assumed: false }],
         misfits: Vec::new(),
     }
 }

@@ -9,6 +9,7 @@ use crate::job::piece::PieceKind;
 use crate::job::wall::End;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, PiecePlan};
+use crate::plan::survey::PlacedSeat;
 use crate::subject::{Id, Subject};
 use crate::units::Length;
 
@@ -126,10 +127,24 @@ pub(super) fn whole(plan: &Plan, id: &Id) -> Option<Called> {
         let alike = alike.map(|other| (&other.id, other.rect.centre())).collect();
         return Some(Called::by_kind(hidden_kind(hidden.kind), &hidden.name, id, alike));
     }
+    if let Some(seat) = survey.seats.iter().find(|seat| seat.id == *id) {
+        return Some(seat_called(&survey.seats, seat));
+    }
     let hit = survey.hits.iter().find(|hit| hit.id == *id).map(|hit| ("hit", hit.x));
     let hump = || survey.humps.iter().find(|hump| hump.id == *id).map(|hump| ("flatness reading", hump.x));
     let (kind, x) = hit.or_else(hump)?;
     Some(Called::plain(format!("the {kind} {}", along(plan, x))))
+}
+
+/// A seat: by its name, else by its number in the job where there are several.
+fn seat_called(seats: &[PlacedSeat], seat: &PlacedSeat) -> Called {
+    let name = one_line(&seat.name);
+    let number = seats.iter().position(|other| other.id == seat.id).unwrap_or_default() + 1;
+    Called::plain(match (name.is_empty(), seats.len()) {
+        (false, _) => name,
+        (true, 1) => "the seat".to_owned(),
+        (true, _) => format!("seat {number}"),
+    })
 }
 
 /// The piece that a subject is about: itself, its mount, its plate's hole or its hanging.

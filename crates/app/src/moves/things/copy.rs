@@ -192,6 +192,10 @@ fn on_the_wall(job: &mut Job, plan: &Plan, id: &Id) -> Option<Id> {
         } else if entry(&mut wall.flatness, |entry| &mut entry.id, id, &new).is_some() {
             wall.flatness.iter_mut().filter(|entry| entry.id == new).for_each(|entry| entry.at.by += breadth);
             None
+        } else if entry(&mut wall.seats, |entry| &mut entry.id, id, &new).is_some() {
+            let copy = wall.seats.iter_mut().filter(|entry| entry.id == new);
+            copy.filter_map(|entry| entry.at.as_mut()).for_each(|at| at.by += breadth);
+            None
         } else {
             return None;
         };
@@ -200,6 +204,7 @@ fn on_the_wall(job: &mut Job, plan: &Plan, id: &Id) -> Option<Id> {
             .iter_mut()
             .map(|feature| (&feature.id, &mut feature.name))
             .chain(wall.hidden.iter_mut().map(|hidden| (&hidden.id, &mut hidden.name)))
+            .chain(wall.seats.iter_mut().map(|seat| (&seat.id, &mut seat.name)))
             .filter(|(of, _)| **of == new)
             .map(|(_, name)| name)
         {

@@ -38,6 +38,7 @@ pub fn without(job: &Job, id: &Id) -> Job {
         wall.features.retain(|entry| entry.id != *id);
         wall.hidden.retain(|entry| entry.id != *id);
         wall.hits.retain(|entry| entry.id != *id);
+        wall.seats.retain(|entry| entry.id != *id);
         wall.facts.retain(|entry| entry.id != *id);
         wall.options.retain(|entry| entry.id != *id);
         if wall.chosen.as_ref() == Some(id) {

@@ -10,6 +10,7 @@ use strikeline_solver::job::mount::Mount;
 use strikeline_solver::job::option::WallOption;
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::port::{Carries, Port};
+use strikeline_solver::job::seat::Seat;
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
@@ -78,6 +79,11 @@ impl Names<'_> {
 
     pub(in crate::panels) fn hit(&self, hit: &Hit) -> String {
         titled(words_of(kinds::HITS, &hit.kind))
+    }
+
+    /// A seat: by its name, else by its place in the list.
+    pub(in crate::panels) fn seat(&self, seat: &Seat) -> String {
+        self.thing(&seat.id)
     }
 
     pub(in crate::panels) fn fastener(&self, fastener: &FastenerStock) -> String {

@@ -21,6 +21,9 @@ pub(in crate::panels) fn piece(
     if piece.kind == PieceKind::Display || piece.diagonal.is_some() {
         form.quantity(ui, "diagonal", "Diagonal sold by", &mut piece.diagonal);
     }
+    if piece.kind == PieceKind::Display || piece.lines.is_some() {
+        form.number(ui, "lines", "Lines of its picture", &mut piece.lines);
+    }
     form.quantity(ui, "width", "Width", &mut piece.width);
     form.quantity(ui, "height", "Height", &mut piece.height);
     form.quantity(ui, "depth", "Depth", &mut piece.depth);

@@ -88,6 +88,7 @@ fn show_wall(ui: &mut Ui, around: &Around<'_>, wall: &mut Wall) {
     wall.features.iter_mut().for_each(|one| feature(ui, around, one));
     wall.hidden.iter_mut().for_each(|one| hidden(ui, around, one));
     wall.hits.iter_mut().for_each(|one| hit(ui, around, one));
+    wall.seats.iter_mut().for_each(|one| seat(ui, around, one));
     for id in wall.options.iter().map(|option| option.id.clone()).collect::<Vec<_>>() {
         option(ui, around, wall, &id);
     }

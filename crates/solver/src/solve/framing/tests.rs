@@ -33,6 +33,7 @@ fn survey(hits: &[(HitKind, f64, f64)], features: Vec<PlacedFeature>) -> Survey 
         hidden: Vec::new(),
         hits: hits.collect(),
         humps: Vec::new(),
+        seats: Vec::new(),
         misfits: Vec::new(),
     }
 }

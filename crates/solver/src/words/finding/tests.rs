@@ -7,7 +7,7 @@ use crate::geometry::Point;
 use crate::job::feature::FeatureKind;
 use crate::plan::verdict::Want;
 use crate::subject::Subject;
-use crate::units::Mass;
+use crate::units::{Angle, Mass};
 
 fn told(subject: &str, what: What) -> String {
     let subject = Subject::read(subject).unwrap();
@@ -107,6 +107,11 @@ fn what_a_mount_asks_for() {
     let what = What::SwingMeets { other: other.clone(), side: Direction::Right };
     assert!(told("display-1", what).contains("Garden door's left trim"));
     told("display-1", What::TiltMeets { other });
+    let piece = Id::new("display-1");
+    let text = told("seat-1", What::SeatTooNear { piece: piece.clone() });
+    assert!(text.starts_with("The seat is no farther from the wall than the display"), "{text}");
+    let text = told("seat-1", What::LooksUp { piece, up: Angle::degrees(17.44) });
+    assert!(text.contains("the display is 17.4 degrees up, over the 15 published (SMPTE 196M"), "{text}");
 }
 
 #[test]

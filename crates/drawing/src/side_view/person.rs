@@ -1,0 +1,70 @@
+//! A person from the side, facing the wall: a figure of strokes that reaches from the floor to the eyes.
+
+use crate::ink::Ink;
+use crate::pen::Pen;
+use strikeline_solver::geometry::Point;
+use strikeline_solver::job::seat::Posture;
+use strikeline_solver::plan::sight::SeatSight;
+use strikeline_solver::units::Length;
+
+/// Half of a head's height (chosen: a head is about 220 mm high, its eyes at half of it).
+const HEAD_MM: f64 = 110.0;
+/// The eyes are so far in front of the head's middle (chosen).
+const EYES_FORWARD_MM: f64 = 80.0;
+/// Where a seat is whose height nobody measured: this share of the eyes' height (derived: knee to seated eyes of the
+/// median of all people of the survey, 417 to 1206).
+const SEAT_SHARE: f64 = 417.0 / 1206.0;
+/// Where the hips of a standing person are: this share of the eyes' height (chosen: a little over half).
+const HIP_SHARE: f64 = 0.56;
+/// From hip to knee of someone seated (chosen: a usual thigh).
+const THIGH_MM: f64 = 450.0;
+
+/// A head's height above its eyes, in paper millimetres.
+pub(super) fn head(pen: &Pen<'_>) -> f64 {
+    pen.scale.paper_mm(Length::millimetres(HEAD_MM))
+}
+
+/// Draws the person at a seat; `seat` is how high they sit, where it was measured.
+pub(super) fn person(pen: &mut Pen<'_>, sight: &SeatSight, seat: Option<Length>) {
+    let mm = Length::millimetres;
+    let eyes = Point::new(sight.from_wall, sight.eyes_at.y);
+    let floor = eyes.y - sight.eyes.height;
+    let head = Point::new(eyes.x + mm(EYES_FORWARD_MM), eyes.y);
+    let neck = Point::new(head.x, head.y - mm(HEAD_MM));
+    let mut joints = vec![neck];
+    match sight.posture {
+        Posture::Standing => {
+            let hip = Point::new(head.x, floor + sight.eyes.height * HIP_SHARE);
+            joints.extend([hip, Point::new(head.x, floor)]);
+        }
+        Posture::Seated => {
+            let sits = floor + seat.unwrap_or(sight.eyes.height * SEAT_SHARE);
+            let hip = Point::new(head.x + mm(60.0), sits);
+            let knee = Point::new(hip.x - mm(THIGH_MM), sits);
+            joints.extend([hip, knee, Point::new(knee.x, floor)]);
+            // The seat under them, and its leg.
+            let (front, back) = (Point::new(knee.x + mm(60.0), sits), Point::new(hip.x + mm(120.0), sits));
+            let leg = Point::new(back.x, floor);
+            for (from, to) in [(front, back), (back, leg)] {
+                let (from, to) = (pen.at(from), pen.at(to));
+                pen.line(Ink::FeatureDetail, from, to);
+            }
+        }
+    }
+    let radius = self::head(pen);
+    let centre = pen.at(head);
+    pen.circle(Ink::Feature, centre, radius, false);
+    for pair in joints.windows(2) {
+        let [from, to] = pair else { continue };
+        let (from, to) = (pen.at(*from), pen.at(*to));
+        pen.line(Ink::Feature, from, to);
+    }
+    // Nine in ten have their eyes between these.
+    if sight.eyes.low < sight.eyes.high {
+        let at = |height: Length| Point::new(eyes.x, floor + height);
+        let (low, high) = (pen.at(at(sight.eyes.low)), pen.at(at(sight.eyes.high)));
+        pen.line(Ink::DimensionTick, low, high);
+    }
+    let at = pen.at(eyes);
+    pen.circle(Ink::Feature, at, 0.5, true);
+}
