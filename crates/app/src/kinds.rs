@@ -4,7 +4,7 @@ use strikeline_solver::job::feature::FeatureKind;
 use strikeline_solver::job::framing::Layer;
 use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
 use strikeline_solver::job::hit::HitKind;
-use strikeline_solver::job::kit::{FastenerKind, MeasureKind};
+use strikeline_solver::job::kit::{FastenerKind, MeasureKind, Signal};
 use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
 use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{Sideways, UpDown};
@@ -104,6 +104,13 @@ list! { /// A type of fastener or anchor.
     FASTENERS of FastenerKind {
         WoodScrew: "wood screw", Lag: "lag screw", StructuralScrew: "structural screw",
         SheetMetalScrew: "sheet-metal screw", ConcreteScrew: "concrete screw", Anchor: "hollow-wall anchor",
+    }
+}
+list! { /// What a cable carries.
+    SIGNALS of Signal {
+        Picture: "picture, passive", PictureActive: "picture, active or optical", Network: "network",
+        Fibre: "network by light", Aerial: "aerial", Speaker: "speakers", Power: "mains power (a cord)",
+        Other: "something else of low voltage",
     }
 }
 list! { /// A tool that measures or levels.

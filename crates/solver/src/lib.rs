@@ -15,6 +15,7 @@ pub mod ledger;
 pub mod handbook;
 pub mod capacity;
 pub mod job;
+pub mod wiring;
 pub mod finding;
 pub mod plan;
 pub mod rules;

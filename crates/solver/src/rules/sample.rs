@@ -8,7 +8,7 @@ use crate::job::feature::{Feature, FeatureKind};
 use crate::job::framing::{Front, WallFraming, WoodStuds};
 use crate::job::hidden::HiddenKind;
 use crate::job::mount::{Mount, MountKind, Rating};
-use crate::job::option::{Hanging, Nudge, WallOption};
+use crate::job::option::{CableWay, Hanging, Nudge, WallOption};
 use crate::job::piece::{Pattern, Piece, PieceKind};
 use crate::job::place::{AcrossExtent, UprightDatum, UprightExtent};
 use crate::job::plate::{Plate, PlateHole};
@@ -245,6 +245,7 @@ fn wall() -> Wall {
         },
         nudge: Nudge::default(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     Wall {
         id: Id::new("wall-1"),
