@@ -11,6 +11,7 @@ pub mod numeric;
 pub mod tolerance;
 pub mod geometry;
 pub mod subject;
+pub mod route;
 pub mod ledger;
 pub mod handbook;
 pub mod capacity;

@@ -72,6 +72,9 @@ fn opening(
     let entries: Vec<String> = all.iter().map(|(_, words)| words.clone()).collect();
     let held = all.iter().position(|(one, _)| one == value);
     let field = form.field(name);
+    if let Some(Opening::Stocked(_)) = value {
+        form.under(name).field("stocked");
+    }
     let chosen = crate::widgets::choice::choice(ui, field, label, "", &entries, held);
     if let Some((one, _)) = chosen.and_then(|index| all.get(index)) {
         value.clone_from(one);

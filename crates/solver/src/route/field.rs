@@ -1,0 +1,226 @@
+//! What a way is looked for in. All places are in nanometres.
+
+use super::Cost;
+use crate::geometry::{Axis, Point, Rect};
+use crate::units::Length;
+
+/// A place.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Place {
+    /// To the right.
+    pub x: i64,
+    /// Up.
+    pub y: i64,
+}
+
+/// A rectangle. What is barred is its inside: a way may run along its edge.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Area {
+    /// Its left edge.
+    pub left: i64,
+    /// Its right edge.
+    pub right: i64,
+    /// Its lower edge.
+    pub bottom: i64,
+    /// Its upper edge.
+    pub top: i64,
+}
+
+/// What can be passed along one axis only, at a cost each time: a stud, a fire block.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Crossing {
+    /// Where it is.
+    pub area: Area,
+    /// Along which axis it can be passed.
+    pub axis: Axis,
+    /// What passing it costs.
+    pub cost: Cost,
+}
+
+/// Where the middle of an opening may be: in the room, not inside of what is barred.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Zone {
+    /// All of it; edges count. Inside out where there is none.
+    pub room: Area,
+    /// What is not of it.
+    pub barred: Vec<Area>,
+}
+
+/// Where a way may begin.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Start {
+    /// The places.
+    pub zone: Zone,
+    /// Where the ports are: the way there counts.
+    pub near: Place,
+    /// What beginning here costs.
+    pub cost: Cost,
+}
+
+/// Where a way may end.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Goal {
+    /// The places.
+    pub zone: Zone,
+    /// How high it should end: what lies between shows.
+    pub wished_y: i64,
+    /// What it should end beside.
+    pub beside: Option<Beside>,
+    /// What ending here costs.
+    pub cost: Cost,
+}
+
+/// What a way should end beside.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Beside {
+    /// Its middle.
+    pub x: i64,
+    /// The edges of the bay that it is in. What leads to it from another bay shows.
+    pub bay: (i64, i64),
+}
+
+/// All of it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Field {
+    /// Beyond this a way never goes.
+    pub bounds: Area,
+    /// Inside of these it never goes.
+    pub barred: Vec<Area>,
+    /// These it passes at a cost.
+    pub crossings: Vec<Crossing>,
+    /// What hides a way on the face; `None` where all of it is hidden.
+    pub hides: Option<Vec<Area>>,
+    /// Where it may begin.
+    pub starts: Vec<Start>,
+    /// Where it may end.
+    pub goals: Vec<Goal>,
+}
+
+/// A length in nanometres. Beyond what a wall could be it is held to the end of the numbers.
+#[must_use]
+pub fn nm(length: Length) -> i64 {
+    // A float too large for the whole numbers becomes the largest of them, and none becomes nothing.
+    #[expect(clippy::cast_possible_truncation, reason = "held to the ends of the numbers on purpose")]
+    let nm = (length.mm() * 1e6).round() as i64;
+    nm.clamp(-FARTHEST, FARTHEST)
+}
+
+/// 1000 km: sums of many of them still fit.
+const FARTHEST: i64 = 1_000_000_000_000_000;
+
+impl Place {
+    /// A place of the wall.
+    #[must_use]
+    pub fn of(point: Point) -> Self {
+        Self { x: nm(point.x), y: nm(point.y) }
+    }
+
+    /// The same on the wall.
+    #[must_use]
+    pub fn on_wall(self) -> Point {
+        Point::new(length(self.x), length(self.y))
+    }
+
+    /// How far another is, along up-down and left-right pieces.
+    #[must_use]
+    pub fn away(self, other: Self) -> i64 {
+        (self.x - other.x).abs() + (self.y - other.y).abs()
+    }
+}
+
+/// Nanometres as a length.
+#[must_use]
+pub fn length(nm: i64) -> Length {
+    // Up to 1000 km in nanometres is exact as f64.
+    #[expect(clippy::cast_precision_loss, reason = "below 2^52")]
+    let mm = nm as f64 / 1e6;
+    Length::millimetres(mm)
+}
+
+impl Area {
+    /// A rectangle of the wall.
+    #[must_use]
+    pub fn of(rect: Rect) -> Self {
+        Self { left: nm(rect.left), right: nm(rect.right), bottom: nm(rect.bottom), top: nm(rect.top) }
+    }
+
+    /// Grown to each side; shrunk by a negative amount it may be inside out, and then holds nothing.
+    #[must_use]
+    pub fn grown(self, across: i64, upright: i64) -> Self {
+        Self {
+            left: self.left - across,
+            right: self.right + across,
+            bottom: self.bottom - upright,
+            top: self.top + upright,
+        }
+    }
+
+    /// What two have in common.
+    #[must_use]
+    pub fn within(self, other: Self) -> Self {
+        Self {
+            left: self.left.max(other.left),
+            right: self.right.min(other.right),
+            bottom: self.bottom.max(other.bottom),
+            top: self.top.min(other.top),
+        }
+    }
+
+    /// Whether it holds no place at all, not even on an edge.
+    #[must_use]
+    pub fn is_empty(self) -> bool {
+        self.right < self.left || self.top < self.bottom
+    }
+
+    /// Whether a place is in it or on its edge.
+    #[must_use]
+    pub fn holds(self, place: Place) -> bool {
+        self.left <= place.x && place.x <= self.right && self.bottom <= place.y && place.y <= self.top
+    }
+
+    /// Whether a place is inside, off its edges.
+    #[must_use]
+    pub fn has_inside(self, place: Place) -> bool {
+        self.left < place.x && place.x < self.right && self.bottom < place.y && place.y < self.top
+    }
+
+    /// Whether the insides of two meet.
+    #[must_use]
+    pub fn overlaps(self, other: Self) -> bool {
+        self.left < other.right && other.left < self.right && self.bottom < other.top && other.bottom < self.top
+    }
+}
+
+impl Zone {
+    /// Whether the middle of an opening may be here.
+    #[must_use]
+    pub fn allows(&self, place: Place) -> bool {
+        self.room.holds(place) && !self.barred.iter().any(|area| area.has_inside(place))
+    }
+}
+
+impl Start {
+    /// What beginning at a place costs.
+    #[must_use]
+    pub fn cost_at(&self, place: Place) -> Cost {
+        let behind_nm = self.near.away(place);
+        self.cost + Cost { length_nm: behind_nm, behind_nm, ..Cost::NONE }
+    }
+}
+
+impl Goal {
+    /// What ending at a place costs.
+    #[must_use]
+    pub fn cost_at(&self, place: Place) -> Cost {
+        let off = (place.y - self.wished_y).abs();
+        let (mut visible_nm, mut length_nm) = (off, off);
+        if let Some(beside) = self.beside {
+            let across = (place.x - beside.x).abs();
+            length_nm += across;
+            if place.x < beside.bay.0 || beside.bay.1 < place.x {
+                visible_nm += across;
+            }
+        }
+        self.cost + Cost { visible_nm, length_nm, ..Cost::NONE }
+    }
+}
