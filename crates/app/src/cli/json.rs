@@ -1,5 +1,6 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
+mod cable;
 mod fastening;
 
 use serde_json::{Map, Value, json};
@@ -94,6 +95,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             told.insert("piece".to_owned(), json!(piece.id.to_string()));
             Value::Object(told)
         }),
+        "cable": cable::of_wall(plan),
         "assumed": assumed.collect::<Vec<_>>(),
         "pieces": plan.pieces.iter().map(|one| piece(plan, one)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
@@ -160,6 +162,7 @@ fn piece(plan: &Plan, piece: &PiecePlan) -> Value {
     );
     object.insert("holes".into(), holes.collect());
     object.extend(fastening::keys(plan, piece.mount.as_ref().map(|mount| &mount.fastening)));
+    object.insert("cable".into(), cable::of(plan, piece.cable.as_ref()));
     Value::Object(object)
 }
 

@@ -187,7 +187,18 @@ impl Area {
     /// Whether the insides of two meet.
     #[must_use]
     pub fn overlaps(self, other: Self) -> bool {
-        self.left < other.right && other.left < self.right && self.bottom < other.top && other.bottom < self.top
+        self.left < other.right
+            && other.left < self.right
+            && self.bottom < other.top
+            && other.bottom < self.top
+    }
+}
+
+impl Beside {
+    /// Whether a place is in its bay.
+    #[must_use]
+    pub fn holds(&self, place: Place) -> bool {
+        self.bay.0 <= place.x && place.x <= self.bay.1
     }
 }
 
@@ -217,7 +228,7 @@ impl Goal {
         if let Some(beside) = self.beside {
             let across = (place.x - beside.x).abs();
             length_nm += across;
-            if place.x < beside.bay.0 || beside.bay.1 < place.x {
+            if !beside.holds(place) {
                 visible_nm += across;
             }
         }

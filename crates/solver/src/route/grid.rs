@@ -17,7 +17,8 @@ impl<'a> Grid<'a> {
             xs.extend([area.left, area.right]);
             ys.extend([area.bottom, area.top]);
         };
-        let zones = field.starts.iter().map(|start| &start.zone).chain(field.goals.iter().map(|goal| &goal.zone));
+        let zones =
+            field.starts.iter().map(|start| &start.zone).chain(field.goals.iter().map(|goal| &goal.zone));
         for Zone { room, barred } in zones {
             add(room);
             barred.iter().for_each(&mut add);
@@ -76,10 +77,12 @@ impl<'a> Grid<'a> {
         let length_nm = from.away(to);
         let mut cost = Cost { length_nm, ..Cost::NONE };
         if let Some(hides) = &self.field.hides {
-            let is_hidden = hides.iter().any(|area| area.left <= piece.left
-                && piece.right <= area.right
-                && area.bottom <= piece.bottom
-                && piece.top <= area.top);
+            let is_hidden = hides.iter().any(|area| {
+                area.left <= piece.left
+                    && piece.right <= area.right
+                    && area.bottom <= piece.bottom
+                    && piece.top <= area.top
+            });
             if !is_hidden {
                 cost.visible_nm = length_nm;
             }

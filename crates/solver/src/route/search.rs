@@ -68,7 +68,9 @@ impl Search<'_> {
                 Some(is_done) if !*is_done => *is_done = true,
                 _ => continue,
             }
-            let (Some(place), Some(Some(here))) = (self.place(state), reached.get(state).copied()) else { continue };
+            let (Some(place), Some(Some(here))) = (self.place(state), reached.get(state).copied()) else {
+                continue;
+            };
             for (index, goal) in self.field.goals.iter().enumerate() {
                 if goal.zone.allows(place) {
                     let all = cost + goal.cost_at(place);
@@ -87,14 +89,10 @@ impl Search<'_> {
             let axis = if state % 2 == 0 { Axis::Upright } else { Axis::Across };
             let (column, row) = (state / 2 % columns, state / 2 / columns);
             let next = match axis {
-                Axis::Across => [
-                    (column + 1 < columns).then(|| state + 2),
-                    (column > 0).then(|| state - 2),
-                ],
-                Axis::Upright => [
-                    (row + 1 < rows).then(|| state + 2 * columns),
-                    (row > 0).then(|| state - 2 * columns),
-                ],
+                Axis::Across => [(column + 1 < columns).then(|| state + 2), (column > 0).then(|| state - 2)],
+                Axis::Upright => {
+                    [(row + 1 < rows).then(|| state + 2 * columns), (row > 0).then(|| state - 2 * columns)]
+                }
             };
             for next in next.into_iter().flatten() {
                 if done.get(next).copied().unwrap_or(true) {
@@ -132,13 +130,14 @@ impl Search<'_> {
         let mut state = last;
         loop {
             if let Some(place) = self.place(state) {
-                let is_same = places.last() == Some(&place);
-                let is_between = matches!(places.as_slice(), [.., before, corner]
-                    if (before.x == corner.x && corner.x == place.x) || (before.y == corner.y && corner.y == place.y));
-                if is_between {
-                    places.pop();
-                }
-                if !is_same {
+                // Where it turns, a place is told once.
+                if places.last() != Some(&place) {
+                    let is_between = matches!(places.as_slice(), [.., before, corner]
+                        if (before.x == corner.x && corner.x == place.x)
+                            || (before.y == corner.y && corner.y == place.y));
+                    if is_between {
+                        places.pop();
+                    }
                     places.push(place);
                 }
             }
@@ -224,7 +223,11 @@ mod tests {
         let mut field = bay();
         field.goals[0].beside = Some(Beside { x: 300, bay: (200, 400) });
         let found = cheapest(&field).unwrap();
-        assert_eq!((found.cost.visible_nm, found.corners.len()), (220, 2), "as near as it comes without a turn");
+        assert_eq!(
+            (found.cost.visible_nm, found.corners.len()),
+            (220, 2),
+            "as near as it comes without a turn"
+        );
     }
 
     #[test]

@@ -134,6 +134,7 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
         ("centre_line", _) => (Stage::Level, MarkWhat::CentreLine),
         ("piece_centre", _) => (Stage::Level, MarkWhat::PieceCentre),
         ("entry", _) => (Stage::Open, MarkWhat::Entry),
+        ("exit", _) => (Stage::Open, MarkWhat::Exit),
         // A helping mark, or a hole of a plate that was changed.
         (_, None) if part.contains(".help") => (Stage::Level, MarkWhat::Help),
         (_, None) => return None,
