@@ -64,8 +64,12 @@ fn wall(dice: &mut Dice) -> Field {
         Zone { room, barred }
     };
     let left = dice.below(12);
-    let behind = area(left, left + 8 + dice.below(16), 24, 24 + 3 + dice.below(10));
-    let low = area(0, COLUMNS, 2, 2 + dice.below(4));
+    let narrow = dice.below(2) == 0;
+    let wide = if narrow { 3 + dice.below(4) } else { 8 + dice.below(16) };
+    let behind = area(left, left + wide, 24, 24 + 3 + dice.below(10));
+    // Half of the exits are at one height, half of those of narrow displays in another bay.
+    let from = if narrow { dice.below(COLUMNS) } else { 0 };
+    let low = area(from, COLUMNS, 2, 2 + dice.below(2) * dice.below(6));
     let near = Place { x: (left + dice.below(20)) * STEP, y: (24 + dice.below(12)) * STEP };
     let beside = (dice.below(2) == 0).then(|| {
         let x = dice.below(COLUMNS);
