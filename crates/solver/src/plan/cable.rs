@@ -121,7 +121,7 @@ pub struct Lead {
     pub slack_above: Length,
     /// What is left over at the other end.
     pub slack_below: Length,
-    /// The length to cut: stocked where one is long enough, else to the graduation.
+    /// The length to cut: stocked where one is long enough, else exactly what is needed.
     pub cut_length: Option<Length>,
     /// The stocked length that is taken.
     pub stock: Option<Id>,

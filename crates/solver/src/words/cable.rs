@@ -10,6 +10,7 @@ use crate::plan::cable::{Against, CablePlan, Crosses, Lead, Way, WayBy};
 use crate::plan::piece::PiecePlan;
 use crate::route;
 use crate::subject::Id;
+use crate::units::Length;
 
 fn called(plan: &Plan, id: &Id) -> String {
     whole(plan, id).map_or_else(|| format!("\"{id}\""), |called| called.words)
@@ -230,9 +231,15 @@ fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
         amount(plan, length),
         amount(plan, lead.slack_above),
         amount(plan, lead.slack_below),
-        plan.style.print(cut),
+        up_to_graduation(plan, cut),
         if lead.before_lift { ", plugged before the lift" } else { "" }
     ))
+}
+
+/// A length to the next graduation: a cable that is too short is none.
+fn up_to_graduation(plan: &Plan, length: Length) -> String {
+    let step = plan.style.length_of(1);
+    plan.style.print(step * (length.mm() / step.mm() - 1e-9).ceil())
 }
 
 /// The step of feeding.
@@ -258,7 +265,7 @@ pub(super) fn plug(plan: &Plan, piece: Option<&PiecePlan>, words: &str) -> Strin
         .flat_map(|cable| &cable.leads)
         .filter(|lead| lead.before_lift)
         .map(|lead| lead.slack_above);
-    match off.reduce(crate::units::Length::max) {
+    match off.reduce(Length::max) {
         Some(slack) => format!(
             "Hold {words} off the wall, with no more than the {} left over, and plug in what no hand reaches later.",
             amount(plan, slack)

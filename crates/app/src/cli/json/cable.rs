@@ -85,7 +85,7 @@ fn crosses(way: &Way) -> Value {
     told.collect()
 }
 
-/// The ordered list, by name; JSON keeps no order, the names' order is that of the documentation.
+/// The ordered list, by name, in the order in which it is compared.
 fn cost(cost: Cost) -> Value {
     json!({
         "not_allowed": cost.not_allowed,

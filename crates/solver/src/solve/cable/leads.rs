@@ -100,7 +100,7 @@ impl Cabling<'_> {
                 lead.stock = Some(stock.id.clone());
                 stock.length
             }
-            None => Some(self.rounded_up(to_cut.value)),
+            None => Some(to_cut.value),
         };
     }
 
@@ -115,12 +115,6 @@ impl Cabling<'_> {
             None => stock.signal != Some(Signal::Power),
         };
         kit.iter().filter(could).collect()
-    }
-
-    /// To the next graduation: a cable that is too short is none.
-    fn rounded_up(&self, length: Length) -> Length {
-        let step = self.job.style().length_of(1);
-        step * (length.mm() / step.mm() - 1e-9).ceil()
     }
 }
 
