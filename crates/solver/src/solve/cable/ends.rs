@@ -66,14 +66,10 @@ impl Cabling<'_> {
             }
         }
         let mut goal = self.goal(space, sizes.1, beside);
-        let pinned = self.wished.exit_at.map(|pin| {
-            let x = pin.across;
-            Point::new(x, self.ground.survey.floor.y_at(x) + pin.up)
-        });
         if let Some(cut) = self.cut("exit") {
             goal.zone = at(Place::of(cut));
             goal.wished_y = nm(cut.y);
-        } else if let Some(place) = pinned {
+        } else if let Some(place) = self.exit_kept() {
             goal.wished_y = nm(place.y);
             if pin_zone(&mut goal.zone, Place::of(place)) {
                 against.push(Against::ExitPlace);
@@ -81,6 +77,12 @@ impl Cabling<'_> {
             }
         }
         Ends { start, goal, against }
+    }
+
+    /// Where the exit has to be.
+    pub(super) fn exit_kept(&self) -> Option<Point> {
+        let pin = self.wished.exit_at?;
+        Some(Point::new(pin.across, self.ground.survey.floor.y_at(pin.across) + pin.up))
     }
 
     /// Where an opening was struck or cut in this option, where that is.
@@ -240,7 +242,7 @@ fn at(place: Place) -> Zone {
 }
 
 /// Narrows a zone to a place; whether that was none of it.
-fn pin_zone(zone: &mut Zone, place: Place) -> bool {
+pub(super) fn pin_zone(zone: &mut Zone, place: Place) -> bool {
     let is_against = !zone.allows(place);
     *zone = at(place);
     is_against

@@ -3,7 +3,7 @@
 
 use super::Cabling;
 use super::bays::Bay;
-use super::ends::{Ends, in_bay};
+use super::ends::{Ends, in_bay, pin_zone};
 use super::openings::Size;
 use super::space::Space;
 use crate::geometry::{Point, Rect, Span};
@@ -241,8 +241,19 @@ impl Cabling<'_> {
         });
         let cost = Cost { not_allowed: u32::from(self.wished.surface == Some(false)), ..Cost::NONE };
         let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);
-        let goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
+        let mut goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
         let all = Bay { left: bounds.left, right: bounds.right };
+        let mut against = Vec::new();
+        if self.wished.surface == Some(false) {
+            against.push(Against::Face);
+        }
+        if let Some(place) = self.exit_kept().map(Place::of) {
+            goal.wished_y = place.y;
+            if pin_zone(&mut goal.zone, place) {
+                against.push(Against::ExitPlace);
+                goal.cost.not_allowed += 1;
+            }
+        }
         let start = Place::of(near);
         let room = Area { left: start.x, right: start.x, bottom: start.y, top: start.y };
         let field = Field {
@@ -256,10 +267,6 @@ impl Cabling<'_> {
         let found = cheapest(&field)?;
         let run: Vec<Point> = found.corners.iter().map(|place| place.on_wall()).collect();
         let last = run.last().copied().unwrap_or_default();
-        let mut against = Vec::new();
-        if self.wished.surface == Some(false) {
-            against.push(Against::Face);
-        }
         Some(Way {
             by: WayBy::OnFace,
             entry: None,
