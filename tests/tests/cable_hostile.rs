@@ -58,7 +58,7 @@ fn everything_hidden() {
     assert_eq!(cable.way.as_ref().unwrap().by, WayBy::OnFace);
     assert!(rules(&plan).contains(&"no_entry"), "{:?}", rules(&plan));
     // And none on the face either, as far as was asked.
-    let plan = planned(&job(DUCT, "surface: false", "60 in"));
+    let plan = planned(&job(DUCT, "surface: no", "60 in"));
     let cable = plan.pieces[0].cable.as_ref().unwrap();
     assert_eq!(cable.allowed, Some(false));
     assert!(rules(&plan).contains(&"no_way"), "{:?}", rules(&plan));

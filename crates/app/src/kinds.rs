@@ -6,6 +6,7 @@ use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::kit::{FastenerKind, MeasureKind, Signal};
 use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
+use strikeline_solver::job::option::Surface;
 use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{Sideways, UpDown};
 use strikeline_solver::job::port::{Carries, Points, ReadFrom};
@@ -112,6 +113,9 @@ list! { /// What a cable carries.
         Fibre: "network by light", Aerial: "aerial", Speaker: "speakers", Power: "mains power (a cord)",
         Other: "something else of low voltage",
     }
+}
+list! { /// Whether cables may run on the wall's face.
+    SURFACES of Surface { No: "never", AsWell: "as well as inside", Only: "there alone", }
 }
 list! { /// A tool that measures or levels.
     MEASURES of MeasureKind {

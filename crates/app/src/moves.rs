@@ -4,6 +4,7 @@
 //! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
 
 mod after_taping;
+mod cable;
 pub mod dimension;
 pub mod edge;
 mod extent;
@@ -20,6 +21,7 @@ pub mod things;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
+pub use cable::{is_kept, with_way, without_kept};
 pub use facts::{doable, fact_of, went, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
@@ -61,6 +63,10 @@ pub enum HandleKind {
     Hidden,
     /// An edge of a feature or a hidden thing: moves by what tells its place.
     Edge(Side),
+    /// The cables' opening behind the piece of this id: is kept where it is put.
+    Entry,
+    /// Where the cables of the piece of this id come out: is kept where it is put.
+    Exit,
 }
 
 impl Handle {
@@ -69,6 +75,8 @@ impl Handle {
     pub fn subject(&self) -> Subject {
         match self.kind {
             HandleKind::Edge(side) => self.id.part(side.part()),
+            HandleKind::Entry => self.id.part("entry"),
+            HandleKind::Exit => self.id.part("exit"),
             _ => self.id.whole(),
         }
     }
@@ -91,6 +99,7 @@ pub fn place(plan: &Plan, handle: &Handle, usual_y: Length) -> Option<Point> {
         HandleKind::Feature => survey.features.iter().find(|f| f.id == *id).map(|f| f.rect.centre()),
         HandleKind::Hidden => survey.hidden.iter().find(|h| h.id == *id).map(|h| h.rect.centre()),
         HandleKind::Edge(side) => edge::outline(plan, id).map(|rect| side.of(rect)),
+        HandleKind::Entry | HandleKind::Exit => cable::place(plan, handle),
     }
 }
 
@@ -105,6 +114,7 @@ pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
         HandleKind::Hit | HandleKind::Feature | HandleKind::Hidden => {
             extent::move_measured(&mut after, plan, handle, to);
         }
+        HandleKind::Entry | HandleKind::Exit => cable::keep(&mut after, plan, handle, to),
         HandleKind::Edge(side) => {
             after = edge::edge_moved(job, plan, &handle.id, side, to.along(side.axis()));
         }

@@ -108,10 +108,9 @@ pub struct CableWay {
     /// How far the exit stays from outlets and switches, at least.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub from_power: Option<Length>,
-    /// Whether a raceway on the wall's face will do as well as a way inside it; not said: only where there is none
-    /// inside.
+    /// Whether a raceway on the wall's face will do; not said: only where there is no allowed way inside.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub surface: Option<bool>,
+    pub surface: Option<Surface>,
     /// Whether studs may be bored; not said: no.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub bore: Option<bool>,
@@ -124,6 +123,18 @@ pub struct CableWay {
     /// The bore of the tube that the cables run in, where there is one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub tube: Option<Length>,
+}
+
+/// Whether cables may run on a wall's face.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Surface {
+    /// Never.
+    No,
+    /// As well as inside: whichever costs less.
+    AsWell,
+    /// There and nowhere else.
+    Only,
 }
 
 /// What a wall is opened for.

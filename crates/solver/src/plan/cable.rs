@@ -4,7 +4,7 @@ use crate::geometry::{Point, Rect};
 use crate::job::hidden::HiddenKind;
 use crate::job::kit::Signal;
 use crate::ledger::Given;
-use crate::route::Cost;
+use crate::route::{Cost, Zone};
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -28,6 +28,10 @@ pub struct CablePlan {
     pub hidden: Rect,
     /// The same while it is swung straight out; `None` for what does not swing. Empty where nothing is hidden then.
     pub hidden_swung: Option<Rect>,
+    /// Where the middle of the entry may be, in any bay.
+    pub entry_zone: Zone,
+    /// Where the middle of the exit may be, in any bay.
+    pub exit_zone: Zone,
     /// The outlet or box that the exit is to be beside.
     pub beside: Option<Id>,
     /// Whether framing is known where the way is.

@@ -210,6 +210,31 @@ impl Zone {
     }
 }
 
+impl Zone {
+    /// The place of the zone that is nearest to a place, as the crow flies; `None` where it has none.
+    ///
+    /// Exact: such a place has each coordinate at the wish or at an edge.
+    #[must_use]
+    pub fn nearest(&self, wish: Place) -> Option<Place> {
+        let room = self.room;
+        if room.is_empty() {
+            return None;
+        }
+        let mut xs = vec![wish.x.clamp(room.left, room.right)];
+        let mut ys = vec![wish.y.clamp(room.bottom, room.top)];
+        for area in &self.barred {
+            xs.extend([area.left, area.right].into_iter().filter(|x| room.left <= *x && *x <= room.right));
+            ys.extend([area.bottom, area.top].into_iter().filter(|y| room.bottom <= *y && *y <= room.top));
+        }
+        let away = |place: &Place| {
+            let (x, y) = (i128::from(place.x - wish.x), i128::from(place.y - wish.y));
+            x * x + y * y
+        };
+        let places = xs.iter().flat_map(|x| ys.iter().map(move |y| Place { x: *x, y: *y }));
+        places.filter(|place| self.allows(*place)).min_by_key(|place| (away(place), *place))
+    }
+}
+
 impl Start {
     /// What beginning at a place costs.
     #[must_use]
@@ -233,5 +258,23 @@ impl Goal {
             }
         }
         self.cost + Cost { visible_nm, length_nm, ..Cost::NONE }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_nearest_place_of_a_zone_is_on_an_edge_of_what_is_in_the_way() {
+        let area = |left, right, bottom, top| Area { left, right, bottom, top };
+        let zone =
+            Zone { room: area(0, 100, 0, 50), barred: vec![area(20, 60, -10, 30), area(50, 80, 20, 60)] };
+        let near = |x, y| zone.nearest(Place { x, y }).map(|place| (place.x, place.y));
+        assert_eq!(near(10, 10), Some((10, 10)));
+        assert_eq!(near(25, 10), Some((20, 10)));
+        assert_eq!(near(45, 28), Some((45, 30)));
+        assert_eq!(near(300, -5), Some((100, 0)));
+        assert_eq!(Zone { room: area(5, 0, 0, 5), barred: Vec::new() }.nearest(Place::default()), None);
     }
 }

@@ -22,7 +22,7 @@ use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, Survey};
-use crate::route::Cost;
+use crate::route::{Cost, Zone};
 use crate::subject::Id;
 use crate::tape::Offset;
 use crate::units::{Angle, Length, Mass};
@@ -438,6 +438,8 @@ fn cable() -> CablePlan {
         in_the_way: None,
         hidden: rect((1425.0, 2575.0), (1325.0, 1975.0)),
         hidden_swung: None,
+        entry_zone: Zone::default(),
+        exit_zone: Zone::default(),
         beside: None,
         framing_known: true,
         box_depths: [None, None],

@@ -1,6 +1,6 @@
 //! The editor of how a piece's cables should go.
 
-use super::{Around, Form};
+use super::{Around, Form, kinds};
 use egui::Ui;
 use strikeline_solver::job::option::{CableWay, OnPiece, OnWall, Opening};
 use strikeline_solver::subject::Id;
@@ -32,7 +32,14 @@ pub(super) fn cable_way(ui: &mut Ui, form: &Form<'_>, way: &mut CableWay, lists:
         form.named(ui, "behind", "Exit behind", &mut way.behind, lists.furniture, "anything or nothing");
     }
     form.quantity(ui, "from_power", "Exit from power, at least", &mut way.from_power);
-    form.yes_no(ui, "surface", "Raceway on the face will do", &mut way.surface);
+    form.maybe(
+        ui,
+        "surface",
+        "On the wall's face",
+        &mut way.surface,
+        kinds::SURFACES,
+        "where none is inside",
+    );
     form.yes_no(ui, "bore", "Studs may be bored", &mut way.bore);
     form.quantity(ui, "slack", "Left over at each end", &mut way.slack);
     form.quantity(ui, "held_off", "Held off while plugged", &mut way.held_off);

@@ -20,6 +20,8 @@ pub(super) struct Ends {
     pub(super) start: Start,
     pub(super) goal: Goal,
     pub(super) against: Vec<Against>,
+    /// Where an entry and an exit may be, whatever is asked for.
+    pub(super) zones: (Zone, Zone),
 }
 
 impl Cabling<'_> {
@@ -56,6 +58,8 @@ impl Cabling<'_> {
     ) -> Ends {
         let mut against = Vec::new();
         let mut start = self.start(space, near, sizes.0, hidden);
+        let mut goal = self.goal(space, sizes.1, beside);
+        let zones = (start.zone.clone(), goal.zone.clone());
         if let Some(cut) = self.cut("entry") {
             start.zone = at(Place::of(cut));
         } else if let Some(pin) = self.wished.entry_at {
@@ -65,7 +69,6 @@ impl Cabling<'_> {
                 start.cost.not_allowed += 1;
             }
         }
-        let mut goal = self.goal(space, sizes.1, beside);
         if let Some(cut) = self.cut("exit") {
             goal.zone = at(Place::of(cut));
             goal.wished_y = nm(cut.y);
@@ -76,7 +79,7 @@ impl Cabling<'_> {
                 goal.cost.not_allowed += 1;
             }
         }
-        Ends { start, goal, against }
+        Ends { start, goal, against, zones }
     }
 
     /// Where the exit has to be.

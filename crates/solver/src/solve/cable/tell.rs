@@ -8,7 +8,7 @@ use crate::subject::Id;
 impl Cabling<'_> {
     /// What was found, as the plan has it.
     pub(super) fn told(&self, found: Ways, leads: Vec<Lead>, power: Vec<Id>) -> CablePlan {
-        let Ways { mut ways, hidden, in_the_way, depths } = found;
+        let Ways { mut ways, hidden, in_the_way, depths, zones } = found;
         let way = if ways.is_empty() { None } else { Some(ways.remove(0)) };
         let on = self.breast().map(|breast| &breast.id);
         let is_here = |stud: &&crate::plan::framing::Stud| stud.on.as_ref() == on;
@@ -26,6 +26,8 @@ impl Cabling<'_> {
             in_the_way,
             hidden,
             hidden_swung: self.hidden_swung(),
+            entry_zone: zones.0,
+            exit_zone: zones.1,
             beside: self.beside_any(&leads).map(|feature| feature.id.clone()),
             framing_known,
             box_depths: depths,

@@ -10,6 +10,7 @@ use crate::geometry::{Point, Rect, Span};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hidden::HiddenKind;
+use crate::job::option::Surface;
 use crate::plan::cable::{Against, Crosses, Lead, Way, WayBy};
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Beside, Cost, Field, Found, Goal, Place, Start, Zone, cheapest, nm};
@@ -24,6 +25,8 @@ pub(super) struct Ways {
     pub(super) hidden: Rect,
     pub(super) in_the_way: Option<Id>,
     pub(super) depths: [Option<Length>; 2],
+    /// Where the entry and the exit may be, whatever is asked for.
+    pub(super) zones: (Zone, Zone),
 }
 
 impl Cabling<'_> {
@@ -36,12 +39,13 @@ impl Cabling<'_> {
         );
         let depths = [sizes.0.depth, sizes.1.depth];
         let Some(near) = self.ports_middle() else {
-            return Ways { ways: Vec::new(), hidden, in_the_way: None, depths };
+            return Ways { ways: Vec::new(), hidden, in_the_way: None, depths, zones: Default::default() };
         };
         let beside = self.beside_any(leads);
         let mut ways: Vec<(bool, Way)> = Vec::new();
         let mut in_the_way = None;
-        if self.framing().is_none_or(WallFraming::has_bays) {
+        let mut zones = Default::default();
+        if self.wished.surface != Some(Surface::Only) && self.framing().is_none_or(WallFraming::has_bays) {
             let space = self.space(leads);
             let mut ends = self.ends(&space, near, sizes, beside, hidden);
             if leads.iter().any(|lead| lead.in_wall == Some(false)) {
@@ -49,6 +53,7 @@ impl Cabling<'_> {
                 ends.start.cost.not_allowed += 1;
             }
             let inside = self.inside(&space, &ends, sizes);
+            zones = ends.zones.clone();
             in_the_way = self.in_the_way(&space, near, &ends.goal, inside.first());
             ways.extend(inside.into_iter().map(|way| (false, way)));
         }
@@ -63,7 +68,7 @@ impl Cabling<'_> {
         let mut ways: Vec<Way> = ways.into_iter().map(|(_, way)| way).collect();
         ways.dedup_by(|a, b| a.run == b.run);
         ways.truncate(1 + OTHER_WAYS);
-        Ways { ways, hidden, in_the_way, depths }
+        Ways { ways, hidden, in_the_way, depths, zones }
     }
 
     /// The ways inside the wall, the best first.
@@ -239,12 +244,12 @@ impl Cabling<'_> {
             let x = nm(feature.rect.centre().x);
             Beside { x, bay: (x, x) }
         });
-        let cost = Cost { not_allowed: u32::from(self.wished.surface == Some(false)), ..Cost::NONE };
+        let cost = Cost { not_allowed: u32::from(self.wished.surface == Some(Surface::No)), ..Cost::NONE };
         let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);
         let mut goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
         let all = Bay { left: bounds.left, right: bounds.right };
         let mut against = Vec::new();
-        if self.wished.surface == Some(false) {
+        if self.wished.surface == Some(Surface::No) {
             against.push(Against::Face);
         }
         if let Some(place) = self.exit_kept().map(Place::of) {
