@@ -206,6 +206,7 @@ fn json_has_the_promised_keys_in_their_order() {
                 "option",
                 "next",
                 "verdict",
+                "cable",
                 "assumed",
                 "pieces",
                 "studs",
@@ -249,6 +250,7 @@ fn json_has_the_promised_keys_in_their_order() {
             for finding in list(wall, "findings") {
                 assert_eq!(keys(finding), ["level", "rule", "subject", "text"]);
             }
+            cable_has_its_keys(&wall["cable"]);
             list(wall, "pieces").iter().for_each(piece_has_its_keys);
             list(wall, "marks").iter().for_each(mark_has_its_keys);
         }
@@ -256,12 +258,47 @@ fn json_has_the_promised_keys_in_their_order() {
     assert!(probes > 1, "some demos ask for a probe");
 }
 
+fn cable_has_its_keys(cable: &Value) {
+    if cable.is_null() {
+        return;
+    }
+    let of_cable = [
+        "allowed",
+        "by",
+        "entry",
+        "exit",
+        "run",
+        "length_mm",
+        "cut_length_mm",
+        "cables",
+        "crosses",
+        "cost",
+        "for_the_electrician",
+        "alternatives",
+    ];
+    assert_eq!(keys(cable), of_cable);
+    for opening in ["entry", "exit"].iter().map(|key| &cable[key]).filter(|opening| !opening.is_null()) {
+        assert_eq!(keys(opening), ["x_mm", "y_mm", "width_mm", "height_mm"]);
+    }
+    for lead in list(cable, "cables") {
+        assert_eq!(keys(lead), ["id", "length_mm", "cut_length_mm", "stock", "before_lift"]);
+    }
+    let of_cost =
+        ["not_allowed", "studs_bored", "patches", "blocks", "tight_bends", "visible_mm", "length_mm"];
+    assert!(cable["cost"].is_null() || keys(&cable["cost"]) == of_cost, "{}", cable["cost"]);
+    for other in list(cable, "alternatives") {
+        assert_eq!(keys(other), ["by", "entry", "exit", "run", "crosses", "cost", "why"]);
+    }
+}
+
 fn piece_has_its_keys(piece: &Value) {
+    cable_has_its_keys(&piece["cable"]);
     let sides = ["left_mm", "right_mm", "bottom_mm", "top_mm"];
     let of_piece: Vec<&str> = ["id", "name", "kind"]
         .into_iter()
         .chain(sides)
         .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes", "limits"])
+        .chain(["cable"])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);

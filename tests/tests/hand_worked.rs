@@ -57,6 +57,16 @@ cases! {
     baseboard_passed
     baseboard_butted
     metric
+    cable_straight_drop
+    cable_next_bay
+    cable_through_block
+    cable_through_stud
+    cable_no_stud_bored
+    cable_on_concrete
+    cable_beside_outlet
+    cable_exit_kept
+    cable_power_alone
+    cable_united_kingdom
     between_door_and_wall
     near_corner_before_far_trim
     hook_before_corner

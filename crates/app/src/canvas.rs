@@ -148,6 +148,9 @@ impl Canvas {
         if let Some(drag) = &self.drag {
             held::snaps(ui, drag, &plan, &window);
         }
+        if let Some(run) = &view_state.previewed {
+            held::way(&painter, theme, run, &window);
+        }
         self.over(ui, session, view_state, &window);
     }
 

@@ -4,8 +4,9 @@ use strikeline_solver::job::feature::FeatureKind;
 use strikeline_solver::job::framing::Layer;
 use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
 use strikeline_solver::job::hit::HitKind;
-use strikeline_solver::job::kit::{FastenerKind, MeasureKind};
+use strikeline_solver::job::kit::{FastenerKind, MeasureKind, Signal};
 use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
+use strikeline_solver::job::option::Surface;
 use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{Sideways, UpDown};
 use strikeline_solver::job::port::{Carries, Points, ReadFrom};
@@ -113,6 +114,16 @@ list! { /// A type of fastener or anchor.
         SheetMetalScrew: "sheet-metal screw", ConcreteScrew: "concrete screw", Anchor: "hollow-wall anchor",
         Fixing: "fixing in brick or block", DrywallScrew: "drywall screw",
     }
+}
+list! { /// What a cable carries.
+    SIGNALS of Signal {
+        Picture: "picture, passive", PictureActive: "picture, active or optical", Network: "network",
+        Fibre: "network by light", Aerial: "aerial", Speaker: "speakers", Power: "mains power (a cord)",
+        Other: "something else of low voltage",
+    }
+}
+list! { /// Whether cables may run on the wall's face.
+    SURFACES of Surface { No: "never", AsWell: "as well as inside", Only: "there alone", }
 }
 list! { /// A tool that measures or levels.
     MEASURES of MeasureKind {

@@ -5,6 +5,7 @@
 
 mod after_taping;
 mod by_hand;
+mod cable;
 pub mod dimension;
 pub mod edge;
 mod extent;
@@ -22,6 +23,7 @@ mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
 pub use by_hand::{by_hand, choices, with_by_hand};
+pub use cable::{is_kept, with_way, without_kept};
 pub use facts::{doable, fact_of, went, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
@@ -63,6 +65,10 @@ pub enum HandleKind {
     Hidden,
     /// An edge of a feature or a hidden thing: moves by what tells its place.
     Edge(Side),
+    /// The cables' opening behind the piece of this id: is kept where it is put.
+    Entry,
+    /// Where the cables of the piece of this id come out: is kept where it is put.
+    Exit,
 }
 
 impl Handle {
@@ -71,6 +77,8 @@ impl Handle {
     pub fn subject(&self) -> Subject {
         match self.kind {
             HandleKind::Edge(side) => self.id.part(side.part()),
+            HandleKind::Entry => self.id.part("entry"),
+            HandleKind::Exit => self.id.part("exit"),
             _ => self.id.whole(),
         }
     }
@@ -93,6 +101,7 @@ pub fn place(plan: &Plan, handle: &Handle, usual_y: Length) -> Option<Point> {
         HandleKind::Feature => survey.features.iter().find(|f| f.id == *id).map(|f| f.rect.centre()),
         HandleKind::Hidden => survey.hidden.iter().find(|h| h.id == *id).map(|h| h.rect.centre()),
         HandleKind::Edge(side) => edge::outline(plan, id).map(|rect| side.of(rect)),
+        HandleKind::Entry | HandleKind::Exit => cable::place(plan, handle),
     }
 }
 
@@ -107,6 +116,7 @@ pub fn moved(job: &Job, plan: &Plan, handle: &Handle, to: Point) -> Job {
         HandleKind::Hit | HandleKind::Feature | HandleKind::Hidden => {
             extent::move_measured(&mut after, plan, handle, to);
         }
+        HandleKind::Entry | HandleKind::Exit => cable::keep(&mut after, plan, handle, to),
         HandleKind::Edge(side) => {
             after = edge::edge_moved(job, plan, &handle.id, side, to.along(side.axis()));
         }

@@ -3,6 +3,7 @@
 pub mod after_taping;
 mod behind;
 pub mod bar;
+pub mod cable_ways;
 pub mod command_list;
 pub mod edit;
 pub mod follows;

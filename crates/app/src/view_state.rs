@@ -29,6 +29,8 @@ pub struct ViewState {
     pub side: Side,
     /// What was chosen in a list and is to be brought into view.
     pub wanted: Option<Subject>,
+    /// The way of cables that is pointed at in the list of others: drawn over the drawing while it is.
+    pub previewed: Option<Vec<Point>>,
     /// The verdict whose working stands open.
     pub working: Option<WorkingOf>,
 }

@@ -53,6 +53,8 @@ pub enum Ink {
     Port,
     /// The opening for cables behind a piece.
     Entry,
+    /// The way of the cables, in the wall or on its face.
+    CableRun,
     /// A line struck on the wall.
     ChalkLine,
     /// What is struck, drilled or cut already.
@@ -134,6 +136,7 @@ impl Ink {
             | Self::Hole(_)
             | Self::Port
             | Self::Entry
+            | Self::CableRun
             | Self::Sheet => NARROW_MM,
             Self::WallFace
             | Self::Ground

@@ -208,6 +208,7 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
                 used: false,
             },
         ],
+        cable: None,
         gaps: Gaps {
             left: neighbour("wall-1.left", outline.left - wall.left, outline.left - wall.left),
             right: neighbour("wall-1.right", wall.right - outline.right, wall.right - outline.right),

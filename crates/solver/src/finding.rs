@@ -1,5 +1,7 @@
 //! What a plan must tell: how grave, about what, with which values. Sentences are in `words`.
 
+pub mod cable;
+
 use crate::geometry::{Direction, Point};
 use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
@@ -305,6 +307,8 @@ pub enum What {
     NoEntry,
     /// Behind the piece is nothing that a cable could run in.
     NoBay,
+    /// Something about the cables' way.
+    Cable(cable::CableWhat),
     /// Nothing can be reached with a tape: a helping mark could not be placed.
     WithHelp {
         /// The place that cannot be reached.
@@ -413,6 +417,7 @@ impl What {
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",
             Self::NoBay => "no_bay",
+            Self::Cable(what) => what.rule(),
             Self::WithHelp { .. } => "with_help",
             Self::OtherSide { .. } => "other_side",
             Self::PlansOnly => "plans_only",

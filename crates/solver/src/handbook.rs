@@ -3,6 +3,8 @@
 //! stays *memory*.
 
 pub mod bending;
+pub mod boring;
+pub mod boxes;
 pub mod concrete_screw;
 pub mod dowel_bearing;
 pub mod duration;
@@ -10,7 +12,10 @@ pub mod eye_height;
 pub mod gravity;
 pub mod lag;
 pub mod lead_hole;
+pub mod low_voltage;
+pub mod old_paint;
 pub mod placing;
+pub mod power_wiring;
 pub mod reduction;
 pub mod steel_stud;
 pub mod viewing;

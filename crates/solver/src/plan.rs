@@ -2,6 +2,7 @@
 //!
 //! Plans hold values only; every sentence is composed in `words`. A plan is never kept in a job.
 
+pub mod cable;
 pub mod explained;
 pub mod fact;
 pub mod framing;

@@ -10,11 +10,31 @@ mod brackets_off_threads;
 mod brittle;
 mod by_hand_not_met;
 mod crooked_edge;
+mod cabled;
 mod cut_opening;
 mod does_not_close;
 mod floor_not_read;
 mod floor_out_of_level;
 mod held_away;
+mod bay_blocked;
+mod bend_tight;
+mod box_deep;
+mod breast_way;
+mod entry_shows;
+mod exit_bay;
+mod many_bends;
+mod nail_plate;
+mod near_opening;
+mod no_way;
+mod not_listed;
+mod paint_disturbed;
+mod power_apart;
+mod power_cord;
+mod seal_block;
+mod seal_pierced;
+mod stock_short;
+mod too_long;
+mod tube_full;
 mod hole_apart;
 mod hole_on_hidden;
 mod hump;
@@ -108,6 +128,25 @@ const RULES: &[Rule] = &[
     looks_up::check,
     no_entry::check,
     no_bay::check,
+    no_way::check,
+    box_deep::check,
+    not_listed::check,
+    bay_blocked::check,
+    seal_block::check,
+    exit_bay::check,
+    entry_shows::check,
+    near_opening::check,
+    power_apart::check,
+    seal_pierced::check,
+    breast_way::check,
+    too_long::check,
+    stock_short::check,
+    bend_tight::check,
+    many_bends::check,
+    tube_full::check,
+    nail_plate::check,
+    paint_disturbed::check,
+    power_cord::check,
     floor_out_of_level::check,
     floor_not_read::check,
     crooked_edge::check,

@@ -2,14 +2,14 @@
 //!
 //! 1 survey: where everything measured is; facts: where what was done is now. 2 framing: what the hits tell.
 //! 3 placement: where the piece goes, and the plate's possible places; held: where what was done holds it.
-//! 4 holes: what they meet at one such place. 5 choice: the best place. 6 entry: the opening for cables.
+//! 4 holes: what they meet at one such place. 5 choice: the best place. 6 cable: their way, from entry to exit.
 //! 7 marks: what to strike, and how it is found with a tape. 8 done: what was done there. 9 sight: how displays are
 //! seen from the seats.
 
 mod assumed_option;
+mod cable;
 mod choice;
 mod done;
-mod entry;
 mod facts;
 mod framing;
 mod gaps;

@@ -120,3 +120,25 @@ pub const LEAST_STUD_DEPTH_MM: f64 = 63.5;
 
 /// How much of a group's reserve is counted in the choice: up to twice what is needed (chosen; more buys nothing).
 pub const MOST_RESERVE: f64 = 1.0;
+
+/// Added to a plug's width for a plain hole: 1/4 in (chosen: it goes through with its hood).
+pub const PLUG_CLEAR_MM: f64 = 6.35;
+
+/// A hand plugs in behind a hung piece from this stand-off on: 2 1/2 in (chosen: the thickness of a hand with a plug).
+pub const HAND_MM: f64 = 63.5;
+
+/// How far a piece is held off the wall while it is plugged: 16 in (chosen: two hands and a look behind).
+pub const HELD_OFF_MM: f64 = 406.4;
+
+/// How high the middle of an exit is above the floor where nothing says otherwise: 16 in (chosen, within 12 to 18 in,
+/// where outlets usually are, and within 15 to 48 in of ADA section 308; both read second-hand).
+pub const EXIT_UP_MM: f64 = 406.4;
+
+/// The same by United Kingdom guidance: 450 mm (Approved Document M, new dwellings, read second-hand).
+pub const EXIT_UP_UK_MM: f64 = 450.0;
+
+/// How many other ways are told (chosen: what a short list holds).
+pub const OTHER_WAYS: usize = 4;
+
+/// How wide a raceway on the face is: 1 in (chosen: room for two cables).
+pub const RACEWAY_MM: f64 = 25.4;

@@ -3,6 +3,7 @@
 //! A sentence starts with a capital (or a name) and ends with a full stop; a name or a datum does neither.
 
 mod assumed;
+mod cable;
 mod case;
 mod cautions;
 mod datum;
@@ -30,6 +31,7 @@ mod wish;
 mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
+pub use cable::{alternative, cable, way};
 pub use case::case;
 pub use cautions::cautions;
 pub use datum::{beside, datum};

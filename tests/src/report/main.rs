@@ -1,6 +1,7 @@
 //! `report NAME`: measures, prints a small table with the bound beside each figure, and exits 1 when short.
 #![allow(clippy::print_stdout, clippy::print_stderr, reason = "a report is printed")]
 
+mod cable;
 mod chance;
 mod crash;
 mod demo;
@@ -18,6 +19,7 @@ fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(2).collect();
     let mut given = arguments.iter();
     match std::env::args().nth(1).as_deref() {
+        Some("cable") => cable::report(),
         Some("crash") => crash::report(&arguments),
         Some("fasteners") => fasteners::report(),
         Some("frame") => frame::report(),
@@ -29,7 +31,9 @@ fn main() -> ExitCode {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
-            eprintln!("which report? there are: crash, fasteners, frame, framing, mends, solve, start");
+            eprintln!(
+                "which report? there are: cable, crash, fasteners, frame, framing, mends, solve, start"
+            );
             ExitCode::from(2)
         }
     }

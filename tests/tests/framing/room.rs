@@ -4,7 +4,7 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::framing::{WallFraming, WoodStuds};
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::mount::Mount;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{AcrossDatum, AcrossReading, UprightDatum, UprightReading};
 use strikeline_solver::job::plate::{Plate, PlateSlot};
@@ -68,6 +68,7 @@ impl Room {
             nudge: Nudge::default(),
             holes: Vec::new(),
             cables: Vec::new(),
+            way: CableWay::default(),
         };
         let hit = |((kind, x), id): (&(HitKind, f64), u32)| Hit {
             id: Id::new(&format!("hit-{id}")),

@@ -80,7 +80,7 @@ fn a_whole_job_is_worked_by_touch_with_a_stud_off_a_block_and_a_stripped_hole() 
                 stripped = Some(mark.id.clone());
             }
             MarkWhat::Hole { .. } if !mark.is_finished() => finger_on(&mut harness, "Drilled"),
-            MarkWhat::Entry if !mark.is_finished() => finger_on(&mut harness, "Cut"),
+            MarkWhat::Entry | MarkWhat::Exit if !mark.is_finished() => finger_on(&mut harness, "Cut"),
             MarkWhat::Corner { .. }
             | MarkWhat::LevelLine
             | MarkWhat::CentreLine

@@ -34,6 +34,9 @@ pub(crate) struct Case {
     /// Ports.
     #[serde(default)]
     pub(crate) ports: Vec<ExpectedPort>,
+    /// Cables' ways.
+    #[serde(default)]
+    pub(crate) cables: Vec<ExpectedCable>,
     /// Rules whose findings must be there.
     #[serde(default)]
     pub(crate) findings: Vec<String>,
@@ -143,6 +146,49 @@ pub(crate) struct ExpectedPort {
     pub(crate) port: String,
     pub(crate) x: Length,
     pub(crate) y: Length,
+}
+
+/// The way of a piece's cables.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ExpectedCable {
+    pub(crate) piece: String,
+    /// `in_wall` or `on_face`; nothing where there is no way.
+    #[serde(default)]
+    pub(crate) by: Option<String>,
+    #[serde(default)]
+    pub(crate) allowed: Option<String>,
+    #[serde(default)]
+    pub(crate) entry_x: Option<Length>,
+    #[serde(default)]
+    pub(crate) entry_y: Option<Length>,
+    #[serde(default)]
+    pub(crate) exit_x: Option<Length>,
+    #[serde(default)]
+    pub(crate) exit_y: Option<Length>,
+    /// Not allowed, studs bored, patches, blocks, turns.
+    #[serde(default)]
+    pub(crate) counts: Option<(u32, u32, u32, u32, u32)>,
+    #[serde(default)]
+    pub(crate) visible: Option<Length>,
+    #[serde(default)]
+    pub(crate) length: Option<Length>,
+    /// The way of the first cable.
+    #[serde(default)]
+    pub(crate) lead: Option<Length>,
+    /// The length to cut of the first cable.
+    #[serde(default)]
+    pub(crate) cut: Option<Length>,
+    #[serde(default)]
+    pub(crate) before_lift: Option<bool>,
+    #[serde(default)]
+    pub(crate) in_the_way: Option<String>,
+    /// Ids of what is passed, `stud` for a stud.
+    #[serde(default)]
+    pub(crate) crosses: Option<Vec<String>>,
+    /// How many other ways there are, at least.
+    #[serde(default)]
+    pub(crate) others: Option<usize>,
 }
 
 fn cases() -> PathBuf {

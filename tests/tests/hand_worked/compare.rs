@@ -1,6 +1,9 @@
 //! Compares a plan with what a case expects: places to a millionth of a millimetre, or as near as the case says,
 //! texts exactly.
 
+#[path = "compare_cable.rs"]
+mod cable;
+
 use super::case::{Case, ExpectedHole, ExpectedMark, ExpectedPiece, ExpectedReading};
 use strikeline_solver::geometry::Direction;
 use strikeline_solver::plan::Plan;
@@ -35,6 +38,9 @@ pub(crate) fn disagreements(case: &Case, plan: &Plan) -> Vec<String> {
                 length(&format!("{}.y", expected.port), Some(expected.y), Some(port.place.y), &mut wrong);
             }
         }
+    }
+    for expected in &case.cables {
+        cable::cable(expected, plan, &mut wrong);
     }
     let rules: Vec<&str> = plan.findings.iter().map(|finding| finding.what.rule()).collect();
     for rule in case.findings.iter().filter(|rule| !rules.contains(&rule.as_str())) {

@@ -6,7 +6,7 @@ use strikeline_solver::job::framing::{Masonry, SteelStuds, WallFraming, WoodStud
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::kit::{Measure, MeasureKind};
 use strikeline_solver::job::mount::Mount;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{
     AcrossDatum, AcrossExtent, AcrossReading, Sideways, UpDown, UprightDatum, UprightExtent, UprightReading,
@@ -319,6 +319,7 @@ impl Room {
             nudge: Nudge { right: Offset(mm(self.nudge.0)), up: Offset(mm(self.nudge.1)) },
             holes: Vec::new(),
             cables: Vec::new(),
+            way: CableWay::default(),
         }
     }
 

@@ -51,6 +51,11 @@ impl Grabbable {
         self.handle.kind == HandleKind::Piece && self.subject.part.is_some()
     }
 
+    /// Whether it is an opening for cables.
+    fn is_opening(&self) -> bool {
+        matches!(self.handle.kind, HandleKind::Entry | HandleKind::Exit)
+    }
+
     /// Whether it is no larger than a fingertip: nothing that is pressed on its body.
     #[must_use]
     pub fn is_small(&self) -> bool {
@@ -74,7 +79,7 @@ impl Grabbable {
             // A wall unit behind the display is not narrower: its middle is not for the taking.
             Some(over) if self.narrow() >= over.narrow() => -1.0,
             Some(_) if self.is_selected => REACH,
-            Some(_) if self.handle.kind == HandleKind::Hit || self.is_hole() => ON_IT,
+            Some(_) if self.handle.kind == HandleKind::Hit || self.is_hole() || self.is_opening() => ON_IT,
             Some(_) => -1.0,
         }
     }

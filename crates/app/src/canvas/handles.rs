@@ -41,7 +41,36 @@ pub fn handles(job: &Job, plan: &Plan, window: &Window, selected: Option<&Subjec
         thing(&hit.id, HandleKind::Hit, Rect::from_center_size(at, Vec2::ZERO))
     });
     let all = hidden.chain(features).chain(pieces).chain(hits);
-    all.chain(holes(plan, window, selected)).chain(edges(job, plan, window, selected)).collect()
+    let openings = openings(plan, window, selected);
+    all.chain(holes(plan, window, selected))
+        .chain(openings)
+        .chain(edges(job, plan, window, selected))
+        .collect()
+}
+
+/// The cables' openings of the selected piece.
+fn openings<'a>(
+    plan: &'a Plan,
+    window: &'a Window,
+    selected: Option<&'a Subject>,
+) -> impl Iterator<Item = Grabbable> {
+    let its =
+        plan.pieces.iter().filter(move |piece| selected.is_some_and(|selected| selected.id == piece.id));
+    its.flat_map(move |piece| {
+        let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
+        let open = way.and_then(|way| Some([(HandleKind::Entry, way.entry?), (HandleKind::Exit, way.exit)]));
+        open.into_iter().flatten().map(move |(kind, rect)| {
+            let handle = Handle { id: piece.id.clone(), kind };
+            let is_selected = selected == Some(&handle.subject());
+            Grabbable {
+                subject: handle.subject(),
+                handle,
+                body: window.canvas_rect(rect),
+                along: None,
+                is_selected,
+            }
+        })
+    })
 }
 
 /// The edges of what is selected.
@@ -131,7 +160,7 @@ pub fn selects(grabbable: &Grabbable) -> Subject {
 /// its own holes and edges.
 fn walked(plan: &Plan, handles: &[Grabbable]) -> Vec<Grabbable> {
     let kind = |one: &Grabbable| match one.handle.kind {
-        HandleKind::Piece => 0,
+        HandleKind::Piece | HandleKind::Entry | HandleKind::Exit => 0,
         HandleKind::Feature => 1,
         HandleKind::Hit => 2,
         HandleKind::Edge(_) if plan.survey.features.iter().any(|feature| feature.id == one.handle.id) => 1,

@@ -65,6 +65,16 @@ pub(super) fn rings(
     }
 }
 
+/// A way of cables that is pointed at in a list.
+pub(super) fn way(painter: &Painter, theme: Theme, run: &[Point], window: &Window) {
+    let points: Vec<Pos2> = run.iter().map(|at| window.pointer_from_wall(*at)).collect();
+    let stroke = Stroke::new(2.5, theme::accent(theme));
+    for end in [points.first(), points.last()].into_iter().flatten() {
+        painter.circle_stroke(*end, 7.0, stroke);
+    }
+    painter.add(egui::Shape::line(points, stroke));
+}
+
 /// The lines that draw what is held, and in a word what they are.
 pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window) {
     let Some(snapped) = drag.snapped() else { return };

@@ -96,7 +96,8 @@ fn body(plan: &Plan, handle: &Handle) -> Option<Rect> {
     match handle.kind {
         HandleKind::Piece => plan.pieces.iter().find(|p| p.id == handle.id).map(|p| p.outline),
         HandleKind::Feature | HandleKind::Hidden | HandleKind::Edge(_) => edge::outline(plan, &handle.id),
-        HandleKind::Hit => None,
+        // Openings are drawn to their best alone, which the move itself knows.
+        HandleKind::Hit | HandleKind::Entry | HandleKind::Exit => None,
     }
 }
 

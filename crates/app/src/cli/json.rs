@@ -1,5 +1,6 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
+mod cable;
 mod fastening;
 mod sight;
 
@@ -96,6 +97,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
             told.insert("piece".to_owned(), json!(piece.id.to_string()));
             Value::Object(told)
         }),
+        "cable": cable::of_wall(plan),
         "assumed": assumed.collect::<Vec<_>>(),
         "pieces": plan.pieces.iter().map(|one| piece(job, plan, one)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
@@ -166,6 +168,7 @@ fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
     let fastening = piece.mount.as_ref().map(|mount| &mount.fastening);
     object.extend(fastening::keys(plan, fastening, better.as_ref()));
     object.insert("limits".into(), fastening::limits(job, plan, &piece.id));
+    object.insert("cable".into(), cable::of(plan, piece.cable.as_ref()));
     Value::Object(object)
 }
 

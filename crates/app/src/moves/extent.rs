@@ -38,7 +38,7 @@ pub(super) fn move_measured(job: &mut Job, plan: &Plan, handle: &Handle, to: Poi
                 shift(&mut upright(&mut hidden.upright), up, style);
             }
         }
-        HandleKind::Piece | HandleKind::Edge(_) => {}
+        HandleKind::Piece | HandleKind::Edge(_) | HandleKind::Entry | HandleKind::Exit => {}
     }
 }
 

@@ -19,12 +19,14 @@ pub fn doable(mark: &Mark) -> &'static [FactState] {
         | MarkWhat::CentreLine
         | MarkWhat::PieceCentre
         | MarkWhat::Help => &[FactState::Struck],
-        MarkWhat::Entry => &[FactState::Struck, FactState::Cut],
+        MarkWhat::Entry | MarkWhat::Exit => &[FactState::Struck, FactState::Cut],
         MarkWhat::Hole { .. } => &[FactState::Struck, FactState::Drilled, FactState::Stripped],
         MarkWhat::Sweep { .. }
         | MarkWhat::MakeSafe
         | MarkWhat::Look
         | MarkWhat::Feed
+        | MarkWhat::Plug
+        | MarkWhat::Test
         | MarkWhat::LiftOn
         | MarkWhat::Check => &[FactState::Done],
         MarkWhat::Probe { .. } => &[],

@@ -4,7 +4,7 @@ use super::piece::hanging_mut;
 use super::with_option;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{AcrossDatum, UpDown};
 use strikeline_solver::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
@@ -40,6 +40,7 @@ pub fn with_hung(job: &Job, plan: &Plan, piece: &Id) -> Job {
         nudge: Nudge::default(),
         holes: Vec::new(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     if after.wall(&plan.wall).is_some_and(|wall| wall.options.is_empty()) {
         let id = after.give_id("option");

@@ -36,6 +36,8 @@ pub fn leading(job: &Job, plan: &Plan, handle: &Handle, axis: Axis) -> Option<Ab
             reading.into_iter().chain(gaps).collect()
         }
         HandleKind::Hit | HandleKind::Feature | HandleKind::Hidden => places.map(read).to_vec(),
+        // Their readings are those of the marks: there is no figure of the job to be typed.
+        HandleKind::Entry | HandleKind::Exit => Vec::new(),
         HandleKind::Edge(side) => {
             let own = match side {
                 Side::Left => ReadPlace::Left,

@@ -4,6 +4,7 @@
 //! the thing lives, and a test can hold that none is forgotten.
 
 pub mod ask;
+mod cable_way;
 mod draft;
 mod extent;
 mod feature;

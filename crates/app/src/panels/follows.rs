@@ -1,6 +1,7 @@
 //! What follows: the findings, and the marks in the order of work. Choosing one selects what it is about.
 
 use super::behind::behind;
+use super::cable_ways::cable_ways;
 use super::holding::holding;
 use super::measured::section;
 use super::mending;
@@ -33,6 +34,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         findings(ui, &mut list, session, plan, is_resting);
         assumed(ui, &mut list, plan);
         holding(ui, &mut list, session, plan, is_resting, queue);
+        cable_ways(ui, session, view_state, plan);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         section(ui, "Cautions");

@@ -226,7 +226,7 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             to_standard: None,
             report: None,
         }),
-        Some(1) => kit.cables.push(CableStock { id, name: None, length: None, count: None }),
+        Some(1) => kit.cables.push(CableStock { id, ..CableStock::default() }),
         Some(2) => {
             kit.boxes.push(BoxStock { id, name: None, width: None, height: None, depth: None, count: None });
         }

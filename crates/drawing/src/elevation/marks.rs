@@ -113,13 +113,18 @@ fn draw(pen: &mut Pen<'_>, mark: &Mark) {
                 pen.circle(Ink::Mark, at, RING_MM, false);
             }
         }
-        MarkWhat::Entry => {
+        MarkWhat::Entry | MarkWhat::Exit => {
             if let (Some(outline), true) = (mark.outline, pen.is_lit()) {
                 let corners = pen.scale.paper_rect(outline).corners();
                 pen.outline(Ink::Mark, &corners);
             }
         }
-        MarkWhat::MakeSafe | MarkWhat::Feed | MarkWhat::LiftOn | MarkWhat::Check => {}
+        MarkWhat::MakeSafe
+        | MarkWhat::Feed
+        | MarkWhat::Plug
+        | MarkWhat::LiftOn
+        | MarkWhat::Test
+        | MarkWhat::Check => {}
     }
 }
 

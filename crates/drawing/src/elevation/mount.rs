@@ -4,6 +4,7 @@ use crate::ink::Ink;
 use crate::pen::{Pen, turned};
 use crate::symbol;
 use strikeline_solver::job::Job;
+use strikeline_solver::plan::cable::Way;
 use strikeline_solver::plan::piece::{MountedPlan, PiecePlan};
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening};
 use strikeline_solver::subject::Id;
@@ -11,7 +12,10 @@ use strikeline_solver::subject::Id;
 /// Draws a piece and what it hangs on.
 pub(super) fn hung(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan) {
     if let Some(mounted) = &piece.mount {
-        mount(pen, job, piece, mounted);
+        mount(pen, job, mounted);
+    }
+    if let Some(way) = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()) {
+        cable(pen, piece, way);
     }
     for port in &piece.ports {
         pen.take(piece.id.part(port.id.as_str()), piece.assumed);
@@ -33,15 +37,29 @@ fn by_hand(fastening: &Fastening, hole: &Id) -> Option<bool> {
     }
 }
 
-fn mount(pen: &mut Pen<'_>, job: &Job, piece: &PiecePlan, mounted: &MountedPlan) {
+/// The cables' openings and the run between them.
+fn cable(pen: &mut Pen<'_>, piece: &PiecePlan, way: &Way) {
+    let assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.assumed);
+    pen.take(piece.id.part("run"), assumed);
+    for pair in way.run.windows(2) {
+        if let [from, to] = pair {
+            let (from, to) = (pen.at(*from), pen.at(*to));
+            pen.line(Ink::CableRun, from, to);
+        }
+    }
+    if let Some(entry) = way.entry {
+        pen.take(piece.id.part("entry"), assumed);
+        symbol::entry::entry(pen, entry);
+        pen.take(piece.id.part("exit"), assumed);
+        symbol::entry::entry(pen, way.exit);
+    }
+}
+
+fn mount(pen: &mut Pen<'_>, job: &Job, mounted: &MountedPlan) {
     pen.take(mounted.id.whole(), mounted.assumed);
     for &bracket in &mounted.brackets {
         let corners = turned(bracket, mounted.frame).map(|corner| pen.at(corner));
         pen.outline(Ink::Bracket, &corners);
-    }
-    if let Some(entry) = mounted.entry {
-        pen.take(piece.id.part("entry"), mounted.assumed);
-        symbol::entry::entry(pen, entry);
     }
     pen.take(mounted.id.whole(), mounted.assumed);
     // A plate of no known parts is drawn as its outline.

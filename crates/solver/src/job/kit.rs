@@ -142,7 +142,7 @@ pub struct DrillBit {
 }
 
 /// One stocked length of cable.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CableStock {
     /// Its id.
@@ -151,12 +151,52 @@ pub struct CableStock {
     /// What it is called.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub name: Option<String>,
+    /// What it carries.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signal: Option<Signal>,
     /// Its length.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub length: Option<Length>,
+    /// Its outside diameter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub outside: Option<Length>,
+    /// The width of its larger plug.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub plug: Option<Length>,
+    /// Whether its jacket says that it is listed for running inside a wall.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub in_wall: Option<bool>,
+    /// The least radius that its maker lets it be bent to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bend: Option<Length>,
+    /// The longest that its maker lets it carry over.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub longest: Option<Length>,
     /// How many there are.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub count: Option<u32>,
+}
+
+/// What a cable carries.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Signal {
+    /// Picture and sound over copper, nothing in the cable to make it stronger.
+    Picture,
+    /// Picture and sound, made stronger within the cable or carried by light.
+    PictureActive,
+    /// A network, over four pairs.
+    Network,
+    /// A network by light.
+    Fibre,
+    /// An aerial's signal.
+    Aerial,
+    /// Sound to speakers.
+    Speaker,
+    /// Mains power: a flexible cord.
+    Power,
+    /// Anything else of low voltage.
+    Other,
 }
 
 /// One kind of box or bracket.

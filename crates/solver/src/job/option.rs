@@ -3,6 +3,7 @@
 use super::rule::{AcrossRule, UprightRule};
 use crate::subject::Id;
 use crate::tape::Offset;
+use crate::units::Length;
 use serde::{Deserialize, Serialize};
 
 /// One arrangement offered to the customer: which pieces, on which mounts, where.
@@ -51,6 +52,9 @@ pub struct Hanging {
     /// Which of its ports are used, and where their cables should end.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cables: Vec<CableWish>,
+    /// How its cables should go, where it matters.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub way: CableWay,
 }
 
 /// What was chosen by hand of a hole.
@@ -114,4 +118,95 @@ pub struct CableWish {
     /// The outlet or box beside which the cable should come out, where it matters.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ends_at: Option<Id>,
+    /// The cable of the kit that is used, of this or another stocked length.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cable: Option<Id>,
+}
+
+/// How the cables of a piece should go. What is not said is as the plan finds it best.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CableWay {
+    /// What the wall is opened for behind the piece.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub entry_kind: Option<Opening>,
+    /// What it is opened for where the cables come out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub exit_kind: Option<Opening>,
+    /// Where the middle of the entry has to be; it moves with the piece.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub entry_at: Option<OnPiece>,
+    /// Where the middle of the exit has to be.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub exit_at: Option<OnWall>,
+    /// A place, from the wall's left end, in the one bay that may be used.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bay: Option<Length>,
+    /// The furniture behind which the exit has to be.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub behind: Option<Id>,
+    /// How far the exit stays from outlets and switches, at least.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub from_power: Option<Length>,
+    /// Whether a raceway on the wall's face will do; not said: only where there is no allowed way inside.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub surface: Option<Surface>,
+    /// Whether studs may be bored; not said: no.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bore: Option<bool>,
+    /// What is left over at each end of a cable.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub slack: Option<Length>,
+    /// How far the piece is held off the wall while it is plugged.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub held_off: Option<Length>,
+    /// The bore of the tube that the cables run in, where there is one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tube: Option<Length>,
+}
+
+/// Whether cables may run on a wall's face.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Surface {
+    /// Never.
+    No,
+    /// As well as inside: whichever costs less.
+    AsWell,
+    /// There and nowhere else.
+    Only,
+}
+
+/// What a wall is opened for.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Opening {
+    /// A plain hole, as wide as the larger plug asks.
+    PlainHole,
+    /// A bracket for one gang.
+    OneGang,
+    /// A bracket for two gangs.
+    TwoGang,
+    /// A box or bracket of the kit.
+    Stocked(Id),
+}
+
+/// A place from the middle of a piece.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OnPiece {
+    /// To the right.
+    pub right: Offset,
+    /// Upward.
+    pub up: Offset,
+}
+
+/// A place on the wall.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OnWall {
+    /// From the wall's left end.
+    pub across: Length,
+    /// Up from the floor there.
+    pub up: Length,
 }

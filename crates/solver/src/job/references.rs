@@ -1,7 +1,7 @@
 //! What the entries of a wall name by id: what they were read from, placed by, or end at.
 
 use super::Job;
-use super::option::Hanging;
+use super::option::{Hanging, Opening};
 use super::place::{AcrossDatum, AcrossExtent, AcrossReading, UprightDatum, UprightExtent, UprightReading};
 use super::rule::{AcrossRule, UprightRule};
 use super::wall::Wall;
@@ -110,6 +110,13 @@ pub fn hanging_names(hanging: &mut Hanging, see: &mut See<'_>) {
     for wish in &mut hanging.cables {
         see(Named::Thing(&mut wish.port));
         wish.ends_at.iter_mut().for_each(|id| see(Named::Thing(id)));
+        wish.cable.iter_mut().for_each(|id| see(Named::Thing(id)));
+    }
+    hanging.way.behind.iter_mut().for_each(|id| see(Named::Thing(id)));
+    for opening in [&mut hanging.way.entry_kind, &mut hanging.way.exit_kind] {
+        if let Some(Opening::Stocked(id)) = opening {
+            see(Named::Thing(id));
+        }
     }
 }
 

@@ -72,7 +72,7 @@ impl Mark {
     #[must_use]
     pub fn is_finished(&self) -> bool {
         match self.what {
-            MarkWhat::Hole { .. } | MarkWhat::Entry => {
+            MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit => {
                 !matches!(self.state, MarkState::ToDo | MarkState::Struck)
             }
             _ => self.state != MarkState::ToDo,
@@ -137,6 +137,8 @@ pub enum MarkWhat {
     Look,
     /// Cut the opening behind the piece.
     Entry,
+    /// Cut the opening where the cables come out.
+    Exit,
     /// A hole of the plate.
     Hole {
         /// The hole.
@@ -146,10 +148,14 @@ pub enum MarkWhat {
         /// Whether the plate is heavy enough to be held by a ledger or a second person.
         held: bool,
     },
-    /// Feed and plug what no hand reaches later.
+    /// Draw the cables through their way.
     Feed,
+    /// Plug what no hand reaches later, the piece held off the wall.
+    Plug,
     /// Lift the piece on and lock it.
     LiftOn,
+    /// Plug the rest, switch on and try every cable.
+    Test,
     /// Check gaps and level, take the tape off.
     Check,
 }

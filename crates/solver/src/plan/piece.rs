@@ -1,5 +1,6 @@
 //! A piece at its place, with its plate and what its holes meet.
 
+use super::cable::CablePlan;
 use super::verdict::Fastening;
 use crate::geometry::{Frame, Point, Rect};
 use crate::job::mount::MountKind;
@@ -28,6 +29,8 @@ pub struct PiecePlan {
     pub mount: Option<MountedPlan>,
     /// Where its ports are, in the order of the job.
     pub ports: Vec<PortPlan>,
+    /// The way of its cables; `None` where no port is used.
+    pub cable: Option<CablePlan>,
     /// The gaps around it.
     pub gaps: Gaps,
     /// Whether its place hangs on an assumed value.

@@ -12,7 +12,8 @@ use crate::plan::Plan;
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let solid = hung::mounted(job, wall, plan).filter(|(hung, ..)| {
         let framing = framing_at(wall, &plan.survey, hung.at.outline.centre());
-        hung.at.ports.iter().any(|port| port.used) && framing.is_some_and(|framing| !framing.has_bays())
+        hung.at.cable.as_ref().is_some_and(|cable| !cable.leads.is_empty())
+            && framing.is_some_and(|framing| !framing.has_bays())
     });
     let told = solid.map(|(hung, ..)| Finding {
         level: Level::Caution,
@@ -35,7 +36,7 @@ mod tests {
         assert!(room.told(check).is_empty());
         room.wall_mut().framing = Some(WallFraming::Concrete(Concrete::default()));
         assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::NoBay)]);
-        room.plan.pieces[0].ports[0].used = false;
+        room.plan.pieces[0].cable = None;
         assert!(room.told(check).is_empty(), "no cable, nothing to tell");
     }
 }

@@ -12,7 +12,7 @@ use crate::plan::Plan;
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let without = hung::mounted(job, wall, plan).filter(|(hung, mounted, _)| {
         let framing = framing_at(wall, &plan.survey, hung.at.outline.centre());
-        let is_used = hung.at.ports.iter().any(|port| port.used);
+        let is_used = hung.at.cable.as_ref().is_some_and(|cable| !cable.leads.is_empty());
         mounted.entry.is_none() && is_used && framing.is_none_or(WallFraming::has_bays)
     });
     let told = without.map(|(hung, ..)| Finding {
@@ -35,9 +35,9 @@ mod tests {
         assert!(room.told(check).is_empty());
         room.mounted().entry = None;
         assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::NoEntry)]);
-        room.plan.pieces[0].ports[0].used = false;
-        assert!(room.told(check).is_empty());
-        room.plan.pieces[0].ports[0].used = true;
+        let cable = room.plan.pieces[0].cable.take();
+        assert!(room.told(check).is_empty(), "no cable asks for one");
+        room.plan.pieces[0].cable = cable;
         room.wall_mut().framing = Some(WallFraming::Concrete(crate::job::framing::Concrete::default()));
         assert!(room.told(check).is_empty(), "a wall without bays is told by another rule");
     }

@@ -17,8 +17,9 @@ pub(super) fn check(_job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
         Some(Beyond::NotKnown) | None => (false, false),
     };
     // A probe stays within the framing's face; a look makes way for the opening.
-    let opened = breaking_in::marks(plan)
-        .any(|mark| matches!(mark.what, MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Look));
+    let opened = breaking_in::marks(plan).any(|mark| {
+        matches!(mark.what, MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Look)
+    });
     if !opened {
         return Vec::new();
     }

@@ -9,19 +9,22 @@ use crate::job::feature::{Feature, FeatureKind};
 use crate::job::framing::{Front, WallFraming, WoodStuds};
 use crate::job::hidden::HiddenKind;
 use crate::job::mount::{Mount, MountKind, Rating};
-use crate::job::option::{Hanging, Nudge, WallOption};
+use crate::job::option::{CableWay, Hanging, Nudge, WallOption};
 use crate::job::piece::{Pattern, Piece, PieceKind};
 use crate::job::place::{AcrossExtent, UprightDatum, UprightExtent};
 use crate::job::plate::{Plate, PlateHole};
 use crate::job::port::{Carries, Port, ReadFrom};
 use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::job::wall::{Beyond, End, Wall};
+use crate::ledger::Given;
 use crate::plan::Plan;
+use crate::plan::cable::{CablePlan, Lead, Way, WayBy};
 use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, Survey};
 use crate::plan::verdict::Fastening;
+use crate::route::{Cost, Zone};
 use crate::subject::Id;
 use crate::tape::Offset;
 use crate::units::{Angle, Length, Mass};
@@ -157,6 +160,7 @@ impl Sample {
             frame: Frame { origin: outline.centre(), roll: Angle::default() },
             mount: None,
             ports: Vec::new(),
+            cable: None,
             gaps: Gaps::default(),
             assumed: false,
         });
@@ -253,6 +257,7 @@ fn wall() -> Wall {
         nudge: Nudge::default(),
         holes: Vec::new(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     Wall {
         id: Id::new("wall-1"),
@@ -356,6 +361,7 @@ fn piece_plan() -> PiecePlan {
         frame: Frame { origin: outline.centre(), roll: Angle::default() },
         mount: Some(mount),
         ports: vec![PortPlan { id: Id::new("port-1"), place: outline.centre(), used: true }],
+        cable: Some(cable()),
         gaps: Gaps::default(),
         assumed: false,
         id: piece,
@@ -407,4 +413,54 @@ fn marks() -> Vec<Mark> {
         mark("entry", Stage::Open, MarkWhat::Entry),
         mark("hole-1", Stage::Fix, MarkWhat::Hole { hole, first: true, held: false }),
     ]
+}
+
+/// One cable, in at the opening behind the display and straight down.
+fn cable() -> CablePlan {
+    let (outside, plug) = (Given::measured(mm(6.0)), Given::measured(mm(20.0)));
+    let lead = Lead {
+        id: Id::new("port-1"),
+        port: Id::new("port-1"),
+        signal: None,
+        outside,
+        plug,
+        bend: Given::measured(mm(20.0)),
+        in_wall: Some(true),
+        longest: None,
+        length: Some(mm(1200.0)),
+        slack_above: mm(406.4),
+        slack_below: mm(304.8),
+        cut_length: Some(mm(2000.0)),
+        stock: None,
+        stock_short: false,
+        before_lift: false,
+        depth_needed: None,
+    };
+    let (entry, exit) = (rect((1950.0, 2000.0), (1450.0, 1526.0)), rect((1950.0, 2000.0), (368.0, 444.0)));
+    let way = Way {
+        by: WayBy::InWall,
+        entry: Some(entry),
+        exit,
+        run: vec![entry.centre(), exit.centre()],
+        cost: Cost { length_nm: 1_200_000_000, ..Cost::NONE },
+        crosses: Vec::new(),
+        against: Vec::new(),
+        in_bay: true,
+    };
+    CablePlan {
+        allowed: Some(true),
+        way: Some(way),
+        alternatives: Vec::new(),
+        leads: vec![lead],
+        power: Vec::new(),
+        in_the_way: None,
+        hidden: rect((1425.0, 2575.0), (1325.0, 1975.0)),
+        hidden_swung: None,
+        entry_zone: Zone::default(),
+        exit_zone: Zone::default(),
+        beside: None,
+        framing_known: true,
+        box_depths: [None, None],
+        bore: plug,
+    }
 }

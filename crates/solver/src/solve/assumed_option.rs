@@ -1,7 +1,7 @@
 //! The option of a wall that has none: the first piece that hangs nowhere yet, centred.
 
 use crate::job::Job;
-use crate::job::option::{Hanging, Nudge, WallOption};
+use crate::job::option::{CableWay, Hanging, Nudge, WallOption};
 use crate::job::place::UprightDatum;
 use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::subject::Id;
@@ -32,6 +32,7 @@ pub fn assumed_option(job: &Job, wall: &Id) -> WallOption {
         nudge: Nudge::default(),
         holes: Vec::new(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     WallOption { hangings: vec![hanging], ..WallOption::default() }
 }

@@ -135,6 +135,7 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
         ("centre_line", _) => (Stage::Level, MarkWhat::CentreLine),
         ("piece_centre", _) => (Stage::Level, MarkWhat::PieceCentre),
         ("entry", _) => (Stage::Open, MarkWhat::Entry),
+        ("exit", _) => (Stage::Open, MarkWhat::Exit),
         (_, None) if part.contains(".help") => (Stage::Level, MarkWhat::Help),
         // A hole of a plate that hung here before is still in the wall.
         (part, None) if matches!(fact.state, FactState::Drilled | FactState::Stripped) => {

@@ -5,6 +5,7 @@ mod close;
 mod help;
 mod next_probe;
 mod on_plate;
+mod openings;
 mod taut;
 
 use crate::geometry::{Axis, Direction, Point, Span};
@@ -58,10 +59,8 @@ impl Site<'_> {
             self.lines(piece, mount, &mut marks);
             self.on_plate(piece, mount, &mut marks);
         }
-        if piece.ports.iter().any(|port| port.used) {
-            marks.push(step(piece, "feed", Stage::Hang, MarkWhat::Feed));
-        }
-        marks.push(step(piece, "lift_on", Stage::Hang, MarkWhat::LiftOn));
+        self.openings(piece, &mut marks);
+        self.hanging_steps(piece, &mut marks);
         marks.push(step(piece, "check", Stage::Hang, MarkWhat::Check));
         marks
     }

@@ -1,27 +1,25 @@
-//! Steps 4 to 6 for one placed piece: its drop, its plate, what its holes meet, the opening for its cables.
+//! Steps 4 and 5 for one placed piece: its drop, its plate, what its holes meet.
 
 use super::Notes;
 use super::choice::Candidates;
-use super::entry::{Behind, cut, entry};
 use super::held::HeldPlate;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
 use super::placement::{self, Placed};
 use super::usual_plate::usual_plate;
 use crate::finding::What;
-use crate::geometry::{Frame, Point, Rect, Span};
+use crate::geometry::{Frame, Rect, Span};
 use crate::job::Job;
-use crate::job::framing::WallFraming;
 use crate::job::mount::Mount;
 use crate::job::option::{ByHand, Hanging, Wanted};
 use crate::job::piece::Piece;
 use crate::job::plate::{Plate, Solid};
 use crate::plan::AssumedWhat;
-use crate::plan::piece::{MountedPlan, PortPlan};
+use crate::plan::piece::MountedPlan;
 use crate::subject::Id;
 use crate::units::Length;
 
-/// The mount of a placed piece: its plate at the best of its possible places.
+/// The mount of a placed piece: its plate at the best of its possible places. Its opening comes with the cables.
 ///
 /// `with` is what else hangs on the piece, at its place.
 pub(super) fn mounted(
@@ -29,7 +27,6 @@ pub(super) fn mounted(
     ground: Ground<'_>,
     (hanging, piece, mount): (&Hanging, &Piece, &Mount),
     (place, held): (&Placed, Option<&HeldPlate>),
-    ports: &[PortPlan],
     with: &[(&Piece, Rect)],
     notes: &mut Notes,
 ) -> MountedPlan {
@@ -75,20 +72,6 @@ pub(super) fn mounted(
     let on_wall = |rect: Rect| rect.moved(origin.x, origin.y);
     let solids: Vec<Rect> = plate.solids.iter().map(Solid::in_plate).map(on_wall).collect();
     let brackets = brackets(mount, place.frame, origin.y);
-    let used: Vec<Point> = ports.iter().filter(|port| port.used).map(|port| port.place).collect();
-    let behind = Behind {
-        outline: place.outline,
-        solids: &solids,
-        brackets: &brackets,
-        survey: ground.survey,
-        framing: ground.framing,
-    };
-    let has_bays = framing_at(&ground, place.outline.centre()).is_none_or(WallFraming::has_bays);
-    let wanted = middle_of(&used).filter(|_| has_bays).and_then(|wished| entry(&behind, wished));
-    let cut = cut(ground.facts, &piece.id);
-    let graduation = job.style().length_of(1);
-    let is_elsewhere =
-        |a: Rect, b: Rect| (a.left - b.left).abs() > graduation || (a.bottom - b.bottom).abs() > graduation;
     let (least_offset, most_offset) = mount.offsets();
     MountedPlan {
         id: mount.id.clone(),
@@ -101,8 +84,8 @@ pub(super) fn mounted(
         holes: chosen.holes,
         fastening: chosen.fastening,
         wish: chosen.wish,
-        entry: cut.or(wanted),
-        entry_wanted: wanted.filter(|wanted| cut.is_some_and(|cut| is_elsewhere(*wanted, cut))),
+        entry: None,
+        entry_wanted: None,
         held: held.map(|held| held.told.clone()),
         assumed: place.assumed || drop_assumed,
         holes_assumed,
@@ -133,11 +116,6 @@ pub(super) fn by_hand(job: &Job, hanging: &Hanging, plate: &Plate, notes: &mut N
     there
 }
 
-/// What the wall, or the chimney breast at a place, is made of.
-fn framing_at<'a>(ground: &Ground<'a>, place: Point) -> Option<&'a WallFraming> {
-    ground.wall.framing_on(ground.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id))
-}
-
 /// A plate of which nothing is known: 16 x 8 in (chosen; only the level line's ends hang on it).
 fn usual_strip() -> (Length, Length) {
     (Length::millimetres(406.4), Length::millimetres(203.2))
@@ -153,17 +131,4 @@ fn brackets(mount: &Mount, piece: Frame, plate_top: Length) -> Vec<Rect> {
             Rect::new(Span::about(piece.origin.x + brackets.apart / 2.0 * side, brackets.width), upright)
         })
         .to_vec()
-}
-
-/// The middle of some places; `None` of none.
-fn middle_of(places: &[Point]) -> Option<Point> {
-    let count = places.len();
-    if count == 0 {
-        return None;
-    }
-    // A handful of ports: the count is exact as f64.
-    #[expect(clippy::cast_precision_loss, reason = "far below 2^52 ports")]
-    let share = 1.0 / count as f64;
-    let sum = places.iter().fold(Point::default(), |sum, place| Point::new(sum.x + place.x, sum.y + place.y));
-    Some(Point::new(sum.x * share, sum.y * share))
 }

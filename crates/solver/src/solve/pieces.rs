@@ -1,6 +1,7 @@
 //! Steps 3 to 6 for every piece of an option, those first that others are placed by.
 
 use super::Notes;
+use super::cable::Cabling;
 use super::gaps::gaps;
 use super::held::{HeldPlate, Holds};
 use super::holes::Ground;
@@ -76,11 +77,21 @@ pub(super) fn pieces(
                 ground,
                 (one.hanging, one.piece, mount),
                 (&one.place, one.held.as_ref()),
-                &plan.ports,
                 &with,
                 notes,
             )
         });
+    }
+    let all: Vec<Rect> = placed.iter().map(|piece| piece.outline).collect();
+    for (one, plan) in settled.iter().zip(&mut placed) {
+        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, &all);
+        let cable = cabling.plan();
+        let wanted = cabling.wanted_entry(cable.as_ref());
+        if let Some(mount) = &mut plan.mount {
+            mount.entry = cable.as_ref().and_then(|cable| cable.way.as_ref()).and_then(|way| way.entry);
+            mount.entry_wanted = wanted;
+        }
+        plan.cable = cable;
     }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);
     placed.sort_by_key(|piece| order(&piece.hanging));
@@ -167,6 +178,7 @@ fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> PiecePlan {
         frame: place.frame,
         mount: None,
         ports,
+        cable: None,
         gaps: Gaps::default(),
         assumed: place.assumed,
     }

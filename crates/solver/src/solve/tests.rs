@@ -146,7 +146,7 @@ fn only_a_wall_with_bays_is_opened_for_a_cable() {
     let entry = |framing: &str| {
         let text = format!(
             "(format: 1, pieces: [(id: \"display\", kind: display, width: \"48 in\", height: \"28 in\", \
-                ports: [(id: \"port\", carries: power, from: left, read: front, by: \"9 in\", up: \"6 in\")])],\
+                ports: [(id: \"port\", carries: data, from: left, read: front, by: \"9 in\", up: \"6 in\")])],\
               mounts: [(id: \"mount\", kind: flush, drop: \"6 in\")],\
               walls: [(id: \"w\", width: \"200 in\", height: \"96 in\", framing: {framing})])"
         );

@@ -201,7 +201,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             ways.extend(right.map(|by| format!("{} to the right", size(by))));
             format!("{} meets {studs} of the studs; moved {} it meets {most}", plate(), ways.join(" or "))
         }
-        What::NoEntry => format!("there is no room behind {} for the cables' opening", piece()),
+        What::NoEntry => format!(
+            "there is no way inside the wall from behind {}: no room for the cables' opening, or nothing leads down from it",
+            piece()
+        ),
+        What::Cable(what) => super::cable::clause(plan, finding, what),
         What::NoBay => {
             format!("the wall behind {} has no bays: run the cables on its surface and cut nothing", piece())
         }

@@ -73,7 +73,12 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
             told.retain(|sentence| !sentence.is_empty());
             told
         }
-        MarkWhat::Feed => owned(&["Feed and plug the cables that no hand reaches later."]),
+        MarkWhat::Exit => exit(plan, mark),
+        MarkWhat::Feed => super::cable::feed(piece),
+        MarkWhat::Plug => vec![super::cable::plug(plan, piece, &words)],
+        MarkWhat::Test => {
+            owned(&["Plug in the rest, switch on, and try every cable before anything is closed."])
+        }
         MarkWhat::LiftOn => vec![sentence(&format!("lift {words} on and lock it to its plate"))],
         MarkWhat::Check => check(plan, piece, &words),
     }
@@ -152,6 +157,19 @@ fn entry(plan: &Plan, mark: &Mark, words: &str) -> Vec<String> {
     if let Some(outline) = mark.outline {
         let (width, height) = (plan.style.print(outline.width()), plan.style.print(outline.height()));
         told.push(format!("An opening {width} wide and {height} high, hidden behind {words}."));
+    }
+    told.extend(found(plan, mark));
+    told.push(
+        "Strike its outline; circuit off or tester passed first; cut no deeper than the face.".to_owned(),
+    );
+    told
+}
+
+fn exit(plan: &Plan, mark: &Mark) -> Vec<String> {
+    let mut told = Vec::new();
+    if let Some(outline) = mark.outline {
+        let (width, height) = (plan.style.print(outline.width()), plan.style.print(outline.height()));
+        told.push(format!("An opening {width} wide and {height} high, where the cables come out."));
     }
     told.extend(found(plan, mark));
     told.push(

@@ -138,6 +138,9 @@ fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &Piece
             text.line(4, &super::left_empty(plan, one));
         }
     }
+    for one in super::cable(plan, piece) {
+        text.line(2, &one);
+    }
 }
 
 /// A hole by the plate's two lines, and what it meets.

@@ -159,6 +159,7 @@ fn display() -> PiecePlan {
         frame: Frame { origin: outline.centre(), roll: Default::default() },
         mount: Some(mount()),
         ports: vec![PortPlan { id: Id::new("port-1"), place: point("30", "40"), used: true }],
+        cable: None,
         gaps: Gaps {
             left: gap(Id::new("wall-1").part("left"), "1 1/4", "1 1/4"),
             right: None,
@@ -283,7 +284,9 @@ fn marks() -> Vec<Mark> {
             ..mark("hole-2", Stage::Fix, MarkWhat::Hole { hole: hole_2, first: false, held: false })
         },
         mark("feed", Stage::Hang, MarkWhat::Feed),
+        mark("plug", Stage::Hang, MarkWhat::Plug),
         mark("lift_on", Stage::Hang, MarkWhat::LiftOn),
+        mark("test", Stage::Hang, MarkWhat::Test),
         mark("check", Stage::Hang, MarkWhat::Check),
     ]
 }

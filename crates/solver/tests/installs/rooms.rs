@@ -6,7 +6,7 @@ use strikeline_solver::job::framing::{Concrete, Front, SteelStuds, WallFraming, 
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::kit::{FastenerKind, FastenerStock};
 use strikeline_solver::job::mount::{Arm, Mount, MountKind};
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{AcrossReading, UprightDatum, UprightReading};
 use strikeline_solver::job::plate::{Plate, PlateHole, Solid};
@@ -204,6 +204,7 @@ fn wall(install: &Install) -> Wall {
         nudge: Nudge::default(),
         holes: Vec::new(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     Wall {
         id: id("wall-1"),

@@ -8,7 +8,7 @@ use std::time::Instant;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::mount::Mount;
-use strikeline_solver::job::option::{Hanging, Nudge, WallOption};
+use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{AcrossDatum, UprightDatum};
 use strikeline_solver::job::plate::{Plate, PlateSlot, Solid};
@@ -233,6 +233,7 @@ fn hung(made: &Made, left_mm: f64, right_mm: f64, rows: u32) -> Job {
         nudge: Nudge::default(),
         holes: Vec::new(),
         cables: Vec::new(),
+        way: CableWay::default(),
     };
     for wall in &mut job.walls {
         let option =

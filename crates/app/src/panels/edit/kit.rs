@@ -80,7 +80,13 @@ pub(in crate::panels) fn drill_bit(ui: &mut Ui, around: &Around<'_>, bit: &mut D
 pub(in crate::panels) fn cable_stock(ui: &mut Ui, around: &Around<'_>, cable: &mut CableStock) {
     let form = around.form(&cable.id);
     form.text(ui, "name", "Name", &mut cable.name);
+    form.maybe(ui, "signal", "Carries", &mut cable.signal, kinds::SIGNALS, "not told");
     form.quantity(ui, "length", "Length", &mut cable.length);
+    form.quantity(ui, "outside", "Outside diameter", &mut cable.outside);
+    form.quantity(ui, "plug", "Width of larger plug", &mut cable.plug);
+    form.yes_no(ui, "in_wall", "Jacket says for in the wall", &mut cable.in_wall);
+    form.quantity(ui, "bend", "Least bend radius", &mut cable.bend);
+    form.quantity(ui, "longest", "Carries over at most", &mut cable.longest);
     form.number(ui, "count", "How many", &mut cable.count);
     form.copy_and_delete(ui);
 }

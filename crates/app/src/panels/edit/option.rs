@@ -1,6 +1,7 @@
 //! The editor of an option: what it is called, what hangs in it on what, and its cables. Where its pieces go is
 //! the placement's.
 
+use super::cable_way::{WayLists, cable_way};
 use super::{Around, Ask, Form, fold};
 use crate::widgets::choice::choice;
 use crate::widgets::pick::menu;
@@ -19,6 +20,7 @@ pub(in crate::panels) fn option(ui: &mut Ui, around: &Around<'_>, wall: &mut Wal
     let mut is_chosen = wall.chosen.as_ref() == Some(id);
     let was_chosen = is_chosen;
     let outlets = ends(around, wall);
+    let furniture = furniture(around, wall);
     let Some(option) = wall.options.iter_mut().find(|option| option.id == *id) else { return };
     form.text(ui, "name", "Name", &mut option.name);
     form.notes(ui, "notes", "Notes, what was agreed", &mut option.notes);
@@ -29,7 +31,7 @@ pub(in crate::panels) fn option(ui: &mut Ui, around: &Around<'_>, wall: &mut Wal
     for hanging in &mut option.hangings {
         let name = piece_name(around, &hanging.piece);
         let id = hanging.id.clone();
-        fold(ui, (id.as_str(), "hanging"), &name, true, |ui| hung(ui, around, hanging, &outlets));
+        fold(ui, (id.as_str(), "hanging"), &name, true, |ui| hung(ui, around, hanging, &outlets, &furniture));
     }
     add_hanging(ui, around, option);
     form.copy_and_delete(ui);
@@ -47,7 +49,27 @@ fn ends(around: &Around<'_>, wall: &Wall) -> Vec<(Id, String)> {
     ends.map(|feature| (feature.id.clone(), around.names().thing(&feature.id))).collect()
 }
 
-fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id, String)]) {
+/// What an exit can be hidden behind.
+fn furniture(around: &Around<'_>, wall: &Wall) -> Vec<(Id, String)> {
+    use strikeline_solver::job::feature::FeatureKind as Kind;
+    let hides = |kind: Kind| matches!(kind, Kind::Shelf | Kind::Bench | Kind::Curtain | Kind::Other);
+    let things = wall.features.iter().filter(|feature| hides(feature.kind));
+    things.map(|feature| (feature.id.clone(), around.names().thing(&feature.id))).collect()
+}
+
+/// The cables on the truck.
+fn stocked(around: &Around<'_>) -> Vec<(Id, String)> {
+    let name = |name: &Option<String>, id: &Id| name.clone().unwrap_or_else(|| id.to_string());
+    around.job.kit.cables.iter().map(|cable| (cable.id.clone(), name(&cable.name, &cable.id))).collect()
+}
+
+fn hung(
+    ui: &mut Ui,
+    around: &Around<'_>,
+    hanging: &mut Hanging,
+    outlets: &[(Id, String)],
+    furniture: &[(Id, String)],
+) {
     let form = around.form(&hanging.id);
     let pieces: Vec<(Id, String)> =
         around.job.pieces.iter().map(|piece| (piece.id.clone(), around.names().piece(piece))).collect();
@@ -70,6 +92,9 @@ fn hung(ui: &mut Ui, around: &Around<'_>, hanging: &mut Hanging, outlets: &[(Id,
     }
     by_hand(ui, &form, around, hanging);
     cables(ui, &form, around, hanging, outlets);
+    fold(ui, (hanging.id.as_str(), "way"), "The cables' way", false, |ui| {
+        cable_way(ui, &form.under("way"), &mut hanging.way, &WayLists::of(around, furniture));
+    });
     if ui.button("Take off this option").clicked() {
         around.ask(Ask::Delete(hanging.id.clone()));
     }
@@ -134,7 +159,7 @@ fn cables(
             ports.push((wish.port.clone(), format!("\"{}\", not there", wish.port)));
         }
     }
-    let wish = |port: &Id| CableWish { id: Id::default(), port: port.clone(), ends_at: None };
+    let wish = |port: &Id| CableWish { id: Id::default(), port: port.clone(), ends_at: None, cable: None };
     for (port, name) in &ports {
         let all = hanging.cables.is_empty();
         let held = hanging.cables.iter().position(|wish| wish.port == *port);
@@ -152,22 +177,26 @@ fn cables(
                 hanging.cables.retain(|wish| wish.port != *port);
             }
         }
-        if is_used && was_used && !outlets.is_empty() {
-            let mut ends_at =
-                held.and_then(|index| hanging.cables.get(index)).and_then(|w| w.ends_at.clone());
-            let before = ends_at.clone();
+        let stocked = stocked(around);
+        if is_used && was_used && !(outlets.is_empty() && stocked.is_empty()) {
+            let wished = held.and_then(|index| hanging.cables.get(index));
+            let mut ends_at = wished.and_then(|wish| wish.ends_at.clone());
+            let mut cable = wished.and_then(|wish| wish.cable.clone());
+            let before = (ends_at.clone(), cable.clone());
             let part = match held.and_then(|index| hanging.cables.get(index)) {
                 Some(wish) => around.form(&wish.id),
                 None => form.under(port.as_str()),
             };
             part.field("port");
             part.named(ui, "ends_at", "Cable ends at", &mut ends_at, outlets, "anywhere");
-            if ends_at != before {
+            part.named(ui, "cable", "Its cable", &mut cable, &stocked, "any that fits");
+            if (&ends_at, &cable) != (&before.0, &before.1) {
                 if all {
                     hanging.cables = ports.iter().map(|(id, _)| wish(id)).collect();
                 }
                 for wish in hanging.cables.iter_mut().filter(|wish| wish.port == *port) {
                     wish.ends_at.clone_from(&ends_at);
+                    wish.cable.clone_from(&cable);
                 }
             }
         }

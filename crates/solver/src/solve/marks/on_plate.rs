@@ -3,7 +3,7 @@
 use super::{Site, mark, step};
 use crate::geometry::{Axis, Point};
 use crate::job::framing::{Front, Layer};
-use crate::plan::mark::{Mark, MarkWhat, Planned, Reading, Stage};
+use crate::plan::mark::{Mark, MarkWhat, Reading, Stage};
 use crate::plan::piece::{HolePlan, Meets, MountedPlan, PiecePlan};
 use crate::tolerance::{HELD_PLATE_KG, PROBE_BITE_MM, same};
 use crate::units::{Length, Mass};
@@ -25,23 +25,6 @@ impl Site<'_> {
             probe.assumed = mount.assumed || mount.holes_assumed;
             marks.push(probe);
         }
-        if let Some(entry) = mount.entry {
-            let place = entry.centre();
-            let in_plate = self.in_plate(mount, place);
-            for (name, stage, what) in
-                [("look", Stage::Probe, MarkWhat::Look), ("entry", Stage::Open, MarkWhat::Entry)]
-            {
-                let mut opening = mark(piece, name, stage, what, place);
-                opening.outline = Some(entry);
-                opening.readings = self.line_readings(piece, in_plate, place);
-                opening.assumed = mount.assumed || mount.holes_assumed;
-                opening.planned = mount.entry_wanted.map(|wanted| {
-                    let place = wanted.centre();
-                    Planned { place, readings: self.line_readings(piece, self.in_plate(mount, place), place) }
-                });
-                marks.push(opening);
-            }
-        }
         let mass = self.mount_of(&mount.id).and_then(|mount| mount.mass);
         let held = mass.is_none_or(|mass| mass > Mass::kilograms(HELD_PLATE_KG));
         for (index, hole) in used.into_iter().enumerate() {
@@ -55,13 +38,13 @@ impl Site<'_> {
 
     /// A place from the plate's middle and top: right and up. The roll of an entry counts for nothing that
     /// a saw could follow, so the turned frame is undone exactly.
-    fn in_plate(&self, mount: &MountedPlan, place: Point) -> Point {
+    pub(super) fn in_plate(&self, mount: &MountedPlan, place: Point) -> Point {
         let back = crate::geometry::Frame { origin: Point::default(), roll: -mount.frame.roll };
         let origin = mount.frame.origin;
         back.to_wall(place.x - origin.x, place.y - origin.y)
     }
 
-    fn line_readings(&self, piece: &PiecePlan, in_plate: Point, place: Point) -> Vec<Reading> {
+    pub(super) fn line_readings(&self, piece: &PiecePlan, in_plate: Point, place: Point) -> Vec<Reading> {
         vec![
             self.line_reading(piece, Axis::Upright, in_plate.y, place),
             self.line_reading(piece, Axis::Across, in_plate.x, place),

@@ -168,3 +168,48 @@ fn what_was_not_or_not_well_measured() {
         told("display-1", What::Missing { what });
     }
 }
+
+#[test]
+fn every_finding_of_the_cables_is_well_told() {
+    use crate::finding::cable::CableWhat;
+    use crate::plan::cable::Against;
+    let door = || Id::new("door-1");
+    let all_against = vec![
+        Against::Bore,
+        Against::Unlisted,
+        Against::Face,
+        Against::Bay,
+        Against::EntryPlace,
+        Against::ExitPlace,
+    ];
+    let (a, b) = (inches("3"), inches("2"));
+    for what in [
+        CableWhat::NoWay { against: Vec::new(), is_there: false },
+        CableWhat::NoWay { against: all_against, is_there: true },
+        CableWhat::EntryShows { swung: false },
+        CableWhat::EntryShows { swung: true },
+        CableWhat::BayBlocked { by: door(), passed: true },
+        CableWhat::BayBlocked { by: door(), passed: false },
+        CableWhat::ExitBay { beside: door(), shows: a },
+        CableWhat::SealPierced { insulated: true, barrier: true, outside: true },
+        CableWhat::NearOpening { feature: Some(door()), exit: true },
+        CableWhat::NearOpening { feature: None, exit: false },
+        CableWhat::PowerApart { other: door(), apart: b, wanted: a },
+        CableWhat::TooLong { length: a, longest: b },
+        CableWhat::BendTight { needs: a, room: b },
+        CableWhat::BoxDeep { deep: a, room: b, exit: false },
+        CableWhat::NailPlate { left: b },
+        CableWhat::SealBlock { block: door() },
+        CableWhat::BreastWay,
+        CableWhat::PowerCord,
+        CableWhat::NotListed { unknown: true },
+        CableWhat::NotListed { unknown: false },
+        CableWhat::TubeFull { percent: 45, most: 40 },
+        CableWhat::StockShort { needs: a },
+        CableWhat::ManyBends,
+    ] {
+        told("display-1", What::Cable(what));
+    }
+    let text = told("display-1", What::Cable(CableWhat::PaintDisturbed { hundredths: 605 }));
+    assert!(text.starts_with("6.05 square feet"), "{text}");
+}

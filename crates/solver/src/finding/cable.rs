@@ -1,0 +1,150 @@
+//! What a plan must tell of the cables' way.
+
+use crate::plan::cable::Against;
+use crate::subject::Id;
+use crate::units::Length;
+
+/// What was found of a cable's way. Each is a rule of its own.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CableWhat {
+    /// No way is hidden and allowed.
+    NoWay {
+        /// What speaks against the least bad; empty where there is none at all.
+        against: Vec<Against>,
+        /// Whether there is a least bad one.
+        is_there: bool,
+    },
+    /// The opening behind the piece is not fully hidden.
+    EntryShows {
+        /// Only while the piece is swung out.
+        swung: bool,
+    },
+    /// Something stands in the straight drop.
+    BayBlocked {
+        /// What.
+        by: Id,
+        /// Whether the way goes through it; else it goes another way.
+        passed: bool,
+    },
+    /// The exit is in another bay than what it should be beside.
+    ExitBay {
+        /// That.
+        beside: Id,
+        /// What shows between.
+        shows: Length,
+    },
+    /// An opening goes through what fills or seals the wall.
+    SealPierced {
+        /// Filling.
+        insulated: bool,
+        /// A vapour barrier.
+        barrier: bool,
+        /// An outside wall.
+        outside: bool,
+    },
+    /// An opening is where a cable to or from a power box is likely.
+    NearOpening {
+        /// The outlet or switch; `None` for the band along the top or beside an inside corner.
+        feature: Option<Id>,
+        /// Whether it is the exit.
+        exit: bool,
+    },
+    /// The run comes close to a hidden cable, or the exit to a power box.
+    PowerApart {
+        /// What is close.
+        other: Id,
+        /// How far it is away.
+        apart: Length,
+        /// How far it should be.
+        wanted: Length,
+    },
+    /// A cable is longer than it carries.
+    TooLong {
+        /// How long it has to be.
+        length: Length,
+        /// How far it carries.
+        longest: Length,
+    },
+    /// Behind the piece is too little room for a plug or the bend of its cable.
+    BendTight {
+        /// The room it needs.
+        needs: Length,
+        /// The room there is.
+        room: Length,
+    },
+    /// A box is deeper than the wall.
+    BoxDeep {
+        /// How deep it is.
+        deep: Length,
+        /// How deep the wall is behind its face.
+        room: Length,
+        /// Whether it is the one at the exit.
+        exit: bool,
+    },
+    /// A bored hole is near the stud's face.
+    NailPlate {
+        /// From its edge to the stud's.
+        left: Length,
+    },
+    /// A fire block is passed.
+    SealBlock {
+        /// Which.
+        block: Id,
+    },
+    /// Much old paint is disturbed.
+    PaintDisturbed {
+        /// How much, in hundredths of a square foot.
+        hundredths: u32,
+    },
+    /// The way is in a chimney breast.
+    BreastWay,
+    /// A cord of power is used.
+    PowerCord,
+    /// A cable in the wall is not listed for it, or nobody knows.
+    NotListed {
+        /// Whether it is not known.
+        unknown: bool,
+    },
+    /// The tube is too full.
+    TubeFull {
+        /// How full it is, in hundredths.
+        percent: u32,
+        /// How full it may be, in hundredths.
+        most: u32,
+    },
+    /// No stocked cable is long enough.
+    StockShort {
+        /// How long it has to be.
+        needs: Length,
+    },
+    /// The way turns more often than a cable can be pulled.
+    ManyBends,
+}
+
+impl CableWhat {
+    /// The rule's name.
+    #[must_use]
+    pub fn rule(&self) -> &'static str {
+        match self {
+            Self::NoWay { .. } => "no_way",
+            Self::EntryShows { .. } => "entry_shows",
+            Self::BayBlocked { .. } => "bay_blocked",
+            Self::ExitBay { .. } => "exit_bay",
+            Self::SealPierced { .. } => "seal_pierced",
+            Self::NearOpening { .. } => "near_opening",
+            Self::PowerApart { .. } => "power_apart",
+            Self::TooLong { .. } => "too_long",
+            Self::BendTight { .. } => "bend_tight",
+            Self::BoxDeep { .. } => "box_deep",
+            Self::NailPlate { .. } => "nail_plate",
+            Self::SealBlock { .. } => "seal_block",
+            Self::PaintDisturbed { .. } => "paint_disturbed",
+            Self::BreastWay => "breast_way",
+            Self::PowerCord => "power_cord",
+            Self::NotListed { .. } => "not_listed",
+            Self::TubeFull { .. } => "tube_full",
+            Self::StockShort { .. } => "stock_short",
+            Self::ManyBends => "many_bends",
+        }
+    }
+}

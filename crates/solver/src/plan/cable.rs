@@ -1,0 +1,150 @@
+//! The way of a piece's cables: entry, run, exit, what it crosses, what it costs, and what else would do.
+
+use crate::geometry::{Point, Rect};
+use crate::job::hidden::HiddenKind;
+use crate::job::kit::Signal;
+use crate::ledger::Given;
+use crate::route::{Cost, Zone};
+use crate::subject::Id;
+use crate::units::Length;
+
+/// The way of a piece's cables.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CablePlan {
+    /// Whether the way is allowed by all that is known; `None` where that hangs on what is not known, or no cable of low
+    /// voltage is used.
+    pub allowed: Option<bool>,
+    /// The way; `None` where no cable of low voltage is used, or no way leads anywhere.
+    pub way: Option<Way>,
+    /// The next best, the best first.
+    pub alternatives: Vec<Way>,
+    /// The cables of low voltage, in the order of the ports.
+    pub leads: Vec<Lead>,
+    /// The ports of power that are used: their cords never go into the wall.
+    pub power: Vec<Id>,
+    /// What stands in the straight drop from the ports, where the way goes another way or through it.
+    pub in_the_way: Option<Id>,
+    /// What the piece hides of the wall, tilted as far as it tilts.
+    pub hidden: Rect,
+    /// The same while it is swung straight out; `None` for what does not swing. Empty where nothing is hidden then.
+    pub hidden_swung: Option<Rect>,
+    /// Where the middle of the entry may be, in any bay.
+    pub entry_zone: Zone,
+    /// Where the middle of the exit may be, in any bay.
+    pub exit_zone: Zone,
+    /// The outlet or box that the exit is to be beside.
+    pub beside: Option<Id>,
+    /// Whether framing is known where the way is.
+    pub framing_known: bool,
+    /// How deep the box behind the piece, and the one at the exit, go in.
+    pub box_depths: [Option<Length>; 2],
+    /// The hole that a stud would need, where one is bored.
+    pub bore: Given<Length>,
+}
+
+/// One way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Way {
+    /// Where it goes.
+    pub by: WayBy,
+    /// The opening behind the piece; `None` on the face.
+    pub entry: Option<Rect>,
+    /// The opening where the cables come out; on the face the place where they end, without size.
+    pub exit: Rect,
+    /// Its corners, from the entry's middle (on the face from the ports) to the exit's.
+    pub run: Vec<Point>,
+    /// What it costs.
+    pub cost: Cost,
+    /// What it goes through, from the entry on.
+    pub crosses: Vec<Crosses>,
+    /// What of it is not allowed.
+    pub against: Vec<Against>,
+    /// Whether it ends in the bay of what it should end beside.
+    pub in_bay: bool,
+}
+
+/// Where a way goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WayBy {
+    /// Inside the wall.
+    InWall,
+    /// On its face, in a raceway.
+    OnFace,
+}
+
+/// What a way goes through.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Crosses {
+    /// A stud: its middle.
+    Stud(Length),
+    /// Something hidden: a fire block, or a cable that it goes past.
+    Hidden(Id, HiddenKind),
+    /// What fills the bay.
+    Insulation,
+}
+
+/// What is not allowed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Against {
+    /// A stud is bored that may not be, or not so wide.
+    Bore,
+    /// A cable that is not listed for it runs in the wall.
+    Unlisted,
+    /// The face was not to be used.
+    Face,
+    /// Another bay than the one asked for.
+    Bay,
+    /// The entry was asked for where the wall may not be opened.
+    EntryPlace,
+    /// The exit was asked for where the wall may not be opened.
+    ExitPlace,
+}
+
+/// One cable of low voltage.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lead {
+    /// The wish that asks for it; its port where no wish does.
+    pub id: Id,
+    /// Its port.
+    pub port: Id,
+    /// What it carries, where told.
+    pub signal: Option<Signal>,
+    /// Its outside diameter.
+    pub outside: Given<Length>,
+    /// The width of its larger plug.
+    pub plug: Given<Length>,
+    /// The least radius that it may be bent to.
+    pub bend: Given<Length>,
+    /// Whether it is listed for inside a wall.
+    pub in_wall: Option<bool>,
+    /// How far it carries what it carries.
+    pub longest: Option<Given<Length>>,
+    /// The way from its port to where it should end; `None` without a way.
+    pub length: Option<Length>,
+    /// What is left over at the port.
+    pub slack_above: Length,
+    /// What is left over at the other end.
+    pub slack_below: Length,
+    /// The length to cut: stocked where one is long enough, else exactly what is needed.
+    pub cut_length: Option<Length>,
+    /// The stocked length that is taken.
+    pub stock: Option<Id>,
+    /// Whether the kit has cables that it could be, and none is long enough.
+    pub stock_short: bool,
+    /// Whether no hand reaches its port once the piece hangs.
+    pub before_lift: bool,
+    /// What it needs between the piece's back and the wall, and what there is, where both are known.
+    pub depth_needed: Option<(Length, Length)>,
+}
+
+impl CablePlan {
+    /// The longest way and the longest length to cut of its cables.
+    #[must_use]
+    pub fn longest(&self) -> (Option<Length>, Option<Length>) {
+        let most = |lengths: &mut dyn Iterator<Item = Length>| lengths.reduce(Length::max);
+        (
+            most(&mut self.leads.iter().filter_map(|lead| lead.length)),
+            most(&mut self.leads.iter().filter_map(|lead| lead.cut_length)),
+        )
+    }
+}

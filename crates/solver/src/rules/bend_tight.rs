@@ -1,0 +1,46 @@
+//! A plug to the wall, or a cable that is bent as soon as it leaves its plug, needs room behind the piece (the cable's
+//! least radius: TIA-568.0-D for four-pair cable, its maker's figure, else 10 diameters, chosen).
+
+use super::cabled::{Cabled, all, told};
+use crate::finding::cable::CableWhat;
+use crate::finding::{Finding, Level, Mend};
+use crate::job::Job;
+use crate::job::wall::Wall;
+use crate::plan::Plan;
+
+pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
+    all(job, wall, plan).iter().flat_map(of).collect()
+}
+
+fn of(of: &Cabled<'_>) -> Vec<Finding> {
+    let tight =
+        of.cable.leads.iter().filter_map(|lead| lead.depth_needed).filter(|(needs, room)| needs > room);
+    tight
+        .map(|(needs, room)| told(of, Level::Caution, Mend::Choose, CableWhat::BendTight { needs, room }))
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::Sample;
+    use super::super::sample::mm;
+    use super::*;
+    use crate::finding::What;
+    #[test]
+    fn a_bend_needs_its_room() {
+        let mut room = Sample::good();
+        assert!(room.told(check).is_empty());
+        let lead = &mut room.plan.pieces[0].cable.as_mut().unwrap().leads[0];
+        lead.depth_needed = Some((mm(30.0), mm(30.0)));
+        assert!(room.told(check).is_empty());
+        room.plan.pieces[0].cable.as_mut().unwrap().leads[0].depth_needed = Some((mm(31.0), mm(30.0)));
+        assert_eq!(
+            room.told(check),
+            [(
+                Level::Caution,
+                "display-1".to_owned(),
+                What::Cable(CableWhat::BendTight { needs: mm(31.0), room: mm(30.0) })
+            )]
+        );
+    }
+}

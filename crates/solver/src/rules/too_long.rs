@@ -1,0 +1,52 @@
+//! A passive cable carries only so far: its maker's longest, else 5 m for a passive picture lead (its licensing body's
+//! guidance, read second-hand; the specification sets no length).
+
+use super::cabled::{Cabled, all, told};
+use crate::finding::cable::CableWhat;
+use crate::finding::{Finding, Level, Mend};
+use crate::job::Job;
+use crate::job::wall::Wall;
+use crate::plan::Plan;
+
+pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
+    all(job, wall, plan).iter().flat_map(of).collect()
+}
+
+fn of(of: &Cabled<'_>) -> Vec<Finding> {
+    let long = of.cable.leads.iter().filter_map(|lead| {
+        let (length, longest) = (lead.cut_length?, lead.longest?.value);
+        (length > longest).then_some((length, longest))
+    });
+    long.map(|(length, longest)| {
+        told(of, Level::Caution, Mend::Choose, CableWhat::TooLong { length, longest })
+    })
+    .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::Sample;
+    use super::super::sample::mm;
+    use super::*;
+    use crate::finding::What;
+    use crate::ledger::Given;
+    #[test]
+    fn a_cable_longer_than_it_carries_is_told() {
+        let mut room = Sample::good();
+        assert!(room.told(check).is_empty());
+        // A passive picture lead of 5.4 m carries over 5 m.
+        let lead = &mut room.plan.pieces[0].cable.as_mut().unwrap().leads[0];
+        lead.longest = Some(Given::measured(mm(5000.0)));
+        lead.cut_length = Some(mm(5000.0));
+        assert!(room.told(check).is_empty());
+        room.plan.pieces[0].cable.as_mut().unwrap().leads[0].cut_length = Some(mm(5400.0));
+        assert_eq!(
+            room.told(check),
+            [(
+                Level::Caution,
+                "display-1".to_owned(),
+                What::Cable(CableWhat::TooLong { length: mm(5400.0), longest: mm(5000.0) })
+            )]
+        );
+    }
+}

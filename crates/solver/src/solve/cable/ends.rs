@@ -1,0 +1,252 @@
+//! Where the wall may be opened: behind the piece, and low where the cables come out.
+
+use super::Cabling;
+use super::bays::Bay;
+use super::openings::Size;
+use super::space::Space;
+use crate::geometry::{Point, Rect, Span};
+use crate::handbook::{boring, low_voltage};
+use crate::job::CodeSet;
+use crate::job::feature::FeatureKind;
+use crate::plan::cable::Against;
+use crate::plan::survey::PlacedFeature;
+use crate::route::{Area, Beside, Cost, Goal, Place, Start, Zone, nm};
+use crate::subject::Id;
+use crate::tolerance::{ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM, EXIT_UP_MM, EXIT_UP_UK_MM};
+use crate::units::Length;
+
+/// Where a way may begin or end, and what speaks against each place that was asked for.
+pub(super) struct Ends {
+    pub(super) start: Start,
+    pub(super) goal: Goal,
+    pub(super) against: Vec<Against>,
+    /// Where an entry and an exit may be, whatever is asked for.
+    pub(super) zones: (Zone, Zone),
+}
+
+impl Cabling<'_> {
+    /// The outlet or box that a cable should end beside.
+    pub(super) fn beside(&self, wish: &Id) -> Option<&PlacedFeature> {
+        let wish = self.wishes.iter().find(|one| one.id == *wish)?;
+        let id = wish.ends_at.as_ref()?;
+        self.ground.survey.features.iter().find(|feature| feature.id == *id)
+    }
+
+    /// The first that any cable of low voltage should end beside.
+    pub(super) fn beside_any(&self, leads: &[crate::plan::cable::Lead]) -> Option<&PlacedFeature> {
+        leads.iter().find_map(|lead| self.beside(&lead.id))
+    }
+
+    /// How high the exit's middle should be.
+    pub(super) fn wished_height(&self, beside: Option<&PlacedFeature>) -> Length {
+        let up = match self.job.codes {
+            Some(CodeSet::Uk) => EXIT_UP_UK_MM,
+            _ => EXIT_UP_MM,
+        };
+        let floor = self.ground.survey.floor.y_at(self.at.outline.centre().x);
+        beside.map_or(floor + Length::millimetres(up), |feature| feature.rect.centre().y)
+    }
+
+    /// Where a way inside the wall may begin and end, and for those not pinned what is barred there.
+    pub(super) fn ends(
+        &self,
+        space: &Space,
+        near: Point,
+        sizes: (Size, Size),
+        beside: Option<&PlacedFeature>,
+        hidden: Rect,
+    ) -> Ends {
+        let mut against = Vec::new();
+        let mut start = self.start(space, near, sizes.0, hidden);
+        let mut goal = self.goal(space, sizes.1, beside);
+        let zones = (start.zone.clone(), goal.zone.clone());
+        if let Some(cut) = self.cut("entry") {
+            start.zone = at(Place::of(cut));
+        } else if let Some(pin) = self.wished.entry_at {
+            let place = self.at.frame.to_wall(pin.right.length(), pin.up.length());
+            if pin_zone(&mut start.zone, Place::of(place)) {
+                against.push(Against::EntryPlace);
+                start.cost.not_allowed += 1;
+            }
+        }
+        if let Some(cut) = self.cut("exit") {
+            goal.zone = at(Place::of(cut));
+            goal.wished_y = nm(cut.y);
+        } else if let Some(place) = self.exit_kept() {
+            goal.wished_y = nm(place.y);
+            if pin_zone(&mut goal.zone, Place::of(place)) {
+                against.push(Against::ExitPlace);
+                goal.cost.not_allowed += 1;
+            }
+        }
+        Ends { start, goal, against, zones }
+    }
+
+    /// Where the exit has to be.
+    pub(super) fn exit_kept(&self) -> Option<Point> {
+        let pin = self.wished.exit_at?;
+        Some(Point::new(pin.across, self.ground.survey.floor.y_at(pin.across) + pin.up))
+    }
+
+    /// Where an opening was struck or cut in this option, where that is.
+    pub(super) fn cut(&self, part: &str) -> Option<Point> {
+        let of_piece = |fact: &&crate::plan::fact::PlacedFact| {
+            fact.is_own && fact.mark.id == self.at.id && fact.mark.part_str() == part
+        };
+        if self.is_free {
+            return None;
+        }
+        self.ground.facts.iter().find(of_piece)?.place
+    }
+
+    /// Behind the piece: hidden, clear of the plate, brackets, fasteners, studs, what is seen and what is not.
+    fn start(&self, space: &Space, near: Point, size: Size, hidden: Rect) -> Start {
+        let room = inner(hidden, size);
+        let clear = Length::millimetres(ENTRY_CLEAR_MM);
+        let mut kept: Vec<Rect> = Vec::new();
+        if let Some(mount) = &self.at.mount {
+            kept.extend(mount.solids.iter().chain(&mount.brackets).map(|rect| rect.grown(clear)));
+            let used = |id: &Id| mount.fastening.fasteners.iter().any(|fastener| fastener.hole == *id);
+            let used = mount.holes.iter().filter(|hole| used(&hole.id));
+            kept.extend(used.map(|hole| point(hole.place).grown(clear)));
+        }
+        kept.extend(self.in_the_face(None));
+        let mut barred = grown(kept, size);
+        barred.extend(self.studs_for(size, space));
+        Start { zone: zone(room, barred), near: Place::of(near), cost: Cost::NONE }
+    }
+
+    /// Low on the wall: clear of studs, of what is seen and what is not, of power by the distance set, of every piece.
+    fn goal(&self, space: &Space, size: Size, beside: Option<&PlacedFeature>) -> Goal {
+        let plane = space.plane;
+        let (below, above) = boring::PLATES_IN.value;
+        let upright = Span::new(
+            self.floor_top(plane) + Length::inches(below),
+            (plane.top - Length::inches(above)).max(self.floor_top(plane)),
+        );
+        let mut room = inner(Rect::new(plane.across(), upright), size);
+        let behind = self.wished.behind.as_ref();
+        let hides =
+            behind.and_then(|id| self.ground.survey.features.iter().find(|feature| feature.id == *id));
+        if let Some(hides) = hides {
+            room = room.within(inner(hides.rect.grown(-Length::millimetres(ENTRY_HIDDEN_MM)), size));
+        }
+        let kept = self.in_the_face(behind).chain(self.outlines.iter().copied());
+        let mut barred = grown(kept.collect(), size);
+        barred.extend(self.studs_for(size, space));
+        let wished_y = nm(self.wished_height(beside));
+        let beside = beside.map(|feature| {
+            let x = nm(feature.rect.centre().x);
+            let bay = space.bays.iter().find(|bay| bay.left <= x && x <= bay.right);
+            Beside { x, bay: bay.map_or((x, x), |bay| (bay.left, bay.right)) }
+        });
+        Goal { zone: zone(room, barred), wished_y, beside, cost: Cost::NONE }
+    }
+
+    /// What is on the face or behind it where no opening can be, grown by what is kept clear. `but` is let alone.
+    fn in_the_face<'b>(&'b self, but: Option<&'b Id>) -> impl Iterator<Item = Rect> + 'b {
+        let clear = Length::millimetres(ENTRY_CLEAR_MM);
+        let from_power = self.wished.from_power.unwrap_or(Length::inches(low_voltage::FROM_POWER_IN.value));
+        let (_, features) = self.plane();
+        let features: Vec<Rect> = features
+            .into_iter()
+            .filter(|feature| Some(&feature.id) != but && feature.kind != FeatureKind::Panelling)
+            .map(|feature| match feature.kind {
+                FeatureKind::Outlet | FeatureKind::Switch => feature.rect.grown(from_power.max(clear)),
+                _ => feature.rect.grown(clear),
+            })
+            .collect();
+        let hidden = self.ground.survey.hidden.iter().map(move |hidden| hidden.rect.grown(clear));
+        // Whoever hangs on the wall itself does not cut into a breast.
+        let breasts = self
+            .ground
+            .survey
+            .features
+            .iter()
+            .filter(|feature| self.breast().is_none() && feature.kind == FeatureKind::ChimneyBreast);
+        features.into_iter().chain(hidden).chain(breasts.map(move |breast| breast.rect.grown(clear)))
+    }
+
+    /// The studs as an opening's middle keeps clear of them: by half its width and their doubt.
+    fn studs_for(&self, size: Size, space: &Space) -> Vec<Area> {
+        let on = self.breast().map(|breast| &breast.id);
+        let here = self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);
+        here.map(|stud| {
+            let face = Span::new(stud.left, stud.right).grown(stud.doubt + size.width / 2.0);
+            Area::of(Rect::new(face, space.plane.upright().grown(size.height)))
+        })
+        .collect()
+    }
+}
+
+/// The goal in one bay: at the wished height where the bay has room there, else at the nearest height where it has.
+pub(super) fn in_bay(goal: &Goal, bay: Bay) -> Option<Goal> {
+    let room = Area {
+        left: goal.zone.room.left.max(bay.left),
+        right: goal.zone.room.right.min(bay.right),
+        ..goal.zone.room
+    };
+    if room.is_empty() {
+        return None;
+    }
+    let barred: Vec<Area> = goal
+        .zone
+        .barred
+        .iter()
+        .copied()
+        .filter(|area| area.left < room.right + 1 && room.left - 1 < area.right)
+        .collect();
+    let mut heights = vec![goal.wished_y.clamp(room.bottom, room.top), room.bottom, room.top];
+    heights.extend(barred.iter().flat_map(|area| [area.bottom, area.top]));
+    heights.retain(|y| room.bottom <= *y && *y <= room.top);
+    // The lower of two as near.
+    heights.sort_unstable_by_key(|y| ((y - goal.wished_y).abs(), *y));
+    let is_free = |y: i64| {
+        let mut xs = vec![room.left, room.right];
+        xs.extend(barred.iter().flat_map(|area| [area.left, area.right]));
+        xs.retain(|x| room.left <= *x && *x <= room.right);
+        xs.into_iter().any(|x| !barred.iter().any(|area| area.has_inside(Place { x, y })))
+    };
+    let y = heights.into_iter().find(|y| is_free(*y))?;
+    let room = Area { bottom: y, top: y, ..room };
+    Some(Goal { zone: Zone { room, barred }, ..goal.clone() })
+}
+
+/// Where the middle of an opening may be inside of a rectangle: inside out where the opening is too large.
+fn inner(rect: Rect, size: Size) -> Area {
+    Area::of(rect).grown(-nm(size.width / 2.0), -nm(size.height / 2.0))
+}
+
+/// What the middle of an opening keeps clear of.
+fn grown(rects: Vec<Rect>, size: Size) -> Vec<Area> {
+    let (across, upright) = (nm(size.width / 2.0), nm(size.height / 2.0));
+    rects.into_iter().map(|rect| Area::of(rect).grown(across, upright)).collect()
+}
+
+/// A zone, without what does not touch it.
+fn zone(room: Area, mut barred: Vec<Area>) -> Zone {
+    barred.retain(|area| area.overlaps(room) || room.is_empty() || is_thin(room));
+    Zone { room, barred }
+}
+
+/// Whether a room has no inside of its own, so that nothing overlaps it.
+fn is_thin(room: Area) -> bool {
+    room.left == room.right || room.bottom == room.top
+}
+
+fn point(place: Point) -> Rect {
+    Rect { left: place.x, right: place.x, bottom: place.y, top: place.y }
+}
+
+/// One place and nothing else.
+fn at(place: Place) -> Zone {
+    let room = Area { left: place.x, right: place.x, bottom: place.y, top: place.y };
+    Zone { room, barred: Vec::new() }
+}
+
+/// Narrows a zone to a place; whether that was none of it.
+pub(super) fn pin_zone(zone: &mut Zone, place: Place) -> bool {
+    let is_against = !zone.allows(place);
+    *zone = at(place);
+    is_against
+}

@@ -1,0 +1,41 @@
+//! The plan of the cables, put together.
+
+use super::Cabling;
+use super::ways::Ways;
+use crate::plan::cable::{CablePlan, Lead, WayBy};
+use crate::subject::Id;
+
+impl Cabling<'_> {
+    /// What was found, as the plan has it.
+    pub(super) fn told(&self, found: Ways, leads: Vec<Lead>, power: Vec<Id>) -> CablePlan {
+        let Ways { mut ways, hidden, in_the_way, depths, zones } = found;
+        let way = if ways.is_empty() { None } else { Some(ways.remove(0)) };
+        let on = self.breast().map(|breast| &breast.id);
+        let is_here = |stud: &&crate::plan::framing::Stud| stud.on.as_ref() == on;
+        let framing_known = self.ground.framing.studs.iter().any(|stud| is_here(&stud));
+        let in_wall = way.as_ref().is_some_and(|way| way.by == WayBy::InWall);
+        let unknown = in_wall && (!framing_known || leads.iter().any(|lead| lead.in_wall.is_none()));
+        let allowed = match &way {
+            None if leads.is_empty() => None,
+            None => Some(false),
+            Some(way) if way.cost.not_allowed > 0 => Some(false),
+            Some(_) => (!unknown).then_some(true),
+        };
+        CablePlan {
+            allowed,
+            in_the_way,
+            hidden,
+            hidden_swung: self.hidden_swung(),
+            entry_zone: zones.0,
+            exit_zone: zones.1,
+            beside: self.beside_any(&leads).map(|feature| feature.id.clone()),
+            framing_known,
+            box_depths: depths,
+            bore: self.bore(&leads),
+            way,
+            alternatives: ways,
+            leads,
+            power,
+        }
+    }
+}

@@ -1,0 +1,304 @@
+//! Every way that would do, the best first: bay by bay inside the wall, through studs where no bay will do alone or boring
+//! was asked for, and in a raceway on the face.
+
+use super::Cabling;
+use super::bays::Bay;
+use super::ends::{Ends, in_bay, pin_zone};
+use super::openings::Size;
+use super::space::Space;
+use crate::geometry::{Point, Rect, Span};
+use crate::job::feature::FeatureKind;
+use crate::job::framing::WallFraming;
+use crate::job::hidden::HiddenKind;
+use crate::job::option::Surface;
+use crate::plan::cable::{Against, Crosses, Lead, Way, WayBy};
+use crate::plan::survey::PlacedFeature;
+use crate::route::{Area, Beside, Cost, Field, Found, Goal, Place, Start, Zone, cheapest, nm};
+use crate::subject::Id;
+use crate::tolerance::{OTHER_WAYS, RACEWAY_MM};
+use crate::units::Length;
+
+/// What was found.
+pub(super) struct Ways {
+    /// The best first.
+    pub(super) ways: Vec<Way>,
+    pub(super) hidden: Rect,
+    pub(super) in_the_way: Option<Id>,
+    pub(super) depths: [Option<Length>; 2],
+    /// Where the entry and the exit may be, whatever is asked for.
+    pub(super) zones: (Zone, Zone),
+}
+
+impl Cabling<'_> {
+    /// The ways of these cables; none for none.
+    pub(super) fn ways(&self, leads: &[Lead]) -> Ways {
+        let hidden = self.hidden_zone();
+        let sizes = (
+            self.size(self.wished.entry_kind.as_ref(), leads),
+            self.size(self.wished.exit_kind.as_ref(), leads),
+        );
+        let depths = [sizes.0.depth, sizes.1.depth];
+        let Some(near) = self.ports_middle() else {
+            return Ways { ways: Vec::new(), hidden, in_the_way: None, depths, zones: Default::default() };
+        };
+        let beside = self.beside_any(leads);
+        let mut ways: Vec<(bool, Way)> = Vec::new();
+        let mut in_the_way = None;
+        let mut zones = Default::default();
+        if self.wished.surface != Some(Surface::Only) && self.framing().is_none_or(WallFraming::has_bays) {
+            let space = self.space(leads);
+            let mut ends = self.ends(&space, near, sizes, beside, hidden);
+            if leads.iter().any(|lead| lead.in_wall == Some(false)) {
+                ends.against.push(Against::Unlisted);
+                ends.start.cost.not_allowed += 1;
+            }
+            let inside = self.inside(&space, &ends, sizes);
+            zones = ends.zones.clone();
+            in_the_way = self.in_the_way(&space, near, &ends.goal, inside.first());
+            ways.extend(inside.into_iter().map(|way| (false, way)));
+        }
+        let has_allowed = ways.iter().any(|(_, way)| way.cost.not_allowed == 0);
+        // Not said: a way that shows is for where there is no other that is allowed.
+        let last = self.wished.surface.is_none() && has_allowed;
+        ways.extend(self.on_face(near, beside).map(|way| (last, way)));
+        ways.sort_by(|(a_last, a), (b_last, b)| {
+            let key = |last: bool, way: &Way| (way.cost.not_allowed, last, way.cost);
+            key(*a_last, a).cmp(&key(*b_last, b))
+        });
+        let mut ways: Vec<Way> = ways.into_iter().map(|(_, way)| way).collect();
+        ways.dedup_by(|a, b| a.run == b.run);
+        ways.truncate(1 + OTHER_WAYS);
+        Ways { ways, hidden, in_the_way, depths, zones }
+    }
+
+    /// The ways inside the wall, the best first.
+    fn inside(&self, space: &Space, ends: &Ends, sizes: (Size, Size)) -> Vec<Way> {
+        let mut ways = Vec::new();
+        let asked = self.wished.bay.map(nm);
+        let is_asked = |bay: &Bay| asked.is_none_or(|x| bay.left <= x && x <= bay.right);
+        let mut goals = Vec::new();
+        for bay in &space.bays {
+            let Some(mut goal) = in_bay(&ends.goal, *bay) else { continue };
+            if !is_asked(bay) {
+                goal.cost.not_allowed += 1;
+            }
+            goals.push(goal.clone());
+            let room = ends.start.zone.room;
+            if room.right < bay.left || bay.right < room.left {
+                continue;
+            }
+            let bounds = Area { left: bay.left, right: bay.right, ..space.bounds };
+            let field = field(space, bounds, ends.start.clone(), vec![goal]);
+            ways.extend(cheapest(&field).map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+        }
+        let is_allowed = |way: &Way| way.cost.not_allowed == 0;
+        if self.wished.bore == Some(true) || !ways.iter().any(is_allowed) {
+            let field = field(space, space.bounds, ends.start.clone(), goals);
+            ways.extend(cheapest(&field).map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+        }
+        ways.sort_by_key(|way| way.cost);
+        ways
+    }
+
+    fn way(
+        &self,
+        space: &Space,
+        ends: &Ends,
+        sizes: (Size, Size),
+        found: &Found,
+        is_asked: &dyn Fn(&Bay) -> bool,
+    ) -> Way {
+        let run: Vec<Point> = found.corners.iter().map(|place| place.on_wall()).collect();
+        let first = run.first().copied().unwrap_or_default();
+        let last = run.last().copied().unwrap_or_default();
+        let opening =
+            |at: Point, size: Size| Rect::new(Span::about(at.x, size.width), Span::about(at.y, size.height));
+        let last_place = found.corners.last().copied().unwrap_or_default();
+        let bay = space.bays.iter().find(|bay| bay.left <= last_place.x && last_place.x <= bay.right);
+        let mut against = ends.against.clone();
+        if bay.is_some_and(|bay| !is_asked(bay)) {
+            against.push(Against::Bay);
+        }
+        let crosses = self.crosses(space, &found.corners);
+        let stud_is_against = space.studs.iter().any(|(_, stud)| stud.cost.not_allowed > 0);
+        if found.cost.studs_bored > 0 && stud_is_against {
+            against.push(Against::Bore);
+        }
+        Way {
+            by: WayBy::InWall,
+            entry: Some(opening(first, sizes.0)),
+            exit: opening(last, sizes.1),
+            run,
+            cost: found.cost,
+            crosses,
+            against,
+            in_bay: ends.goal.beside.is_none_or(|beside| beside.holds(last_place)),
+        }
+    }
+
+    /// What a way inside the wall goes through, from its entry on.
+    fn crosses(&self, space: &Space, corners: &[Place]) -> Vec<Crosses> {
+        let mut crosses = Vec::new();
+        if self.ground.wall.insulated == Some(true) {
+            crosses.push(Crosses::Insulation);
+        }
+        for pair in corners.windows(2) {
+            let [from, to] = pair else { continue };
+            let piece = Area {
+                left: from.x.min(to.x),
+                right: from.x.max(to.x),
+                bottom: from.y.min(to.y),
+                top: from.y.max(to.y),
+            };
+            let meets = |area: Area| {
+                area.left < piece.right.max(piece.left + 1)
+                    && piece.left < area.right
+                    && area.bottom < piece.top.max(piece.bottom + 1)
+                    && piece.bottom < area.top
+            };
+            let mut here: Vec<(i64, Crosses)> = Vec::new();
+            for (middle, stud) in &space.studs {
+                if from.y == to.y && meets(stud.area) {
+                    here.push(((nm(*middle) - from.x).abs(), Crosses::Stud(*middle)));
+                }
+            }
+            for (id, block) in &space.blocks {
+                if from.x == to.x && meets(block.area) {
+                    let away = (block.area.top - from.y).abs();
+                    here.push((away, Crosses::Hidden(id.clone(), HiddenKind::FireBlock)));
+                }
+            }
+            for hidden in self.ground.survey.hidden.iter().filter(|hidden| hidden.kind == HiddenKind::Cable) {
+                let rect = Area::of(hidden.rect);
+                if meets(rect) {
+                    let away = Place { x: rect.left, y: rect.top }.away(*from);
+                    here.push((away, Crosses::Hidden(hidden.id.clone(), hidden.kind)));
+                }
+            }
+            here.sort_by_key(|(away, _)| *away);
+            crosses.extend(here.into_iter().map(|(_, what)| what));
+        }
+        crosses
+    }
+
+    /// What stands in the straight drop from the ports down to the exit, where the way chosen is not that drop.
+    fn in_the_way(&self, space: &Space, near: Point, goal: &Goal, way: Option<&Way>) -> Option<Id> {
+        let near = Place::of(near);
+        let away = |bay: &&Bay| (bay.left - near.x).max(near.x - bay.right).max(0);
+        let bay = space.bays.iter().min_by_key(away)?;
+        let way = way?;
+        let first = way.run.first().map(|at| Place::of(*at))?;
+        let is_here = bay.left <= first.x && first.x <= bay.right;
+        if is_here && way.cost.blocks == 0 && way.cost.tight_bends == 0 {
+            return None;
+        }
+        let drop = Area { left: bay.left, right: bay.right, bottom: goal.wished_y, top: near.y };
+        let in_drop = |area: Area| area.overlaps(drop);
+        let block =
+            space.blocks.iter().filter(|(_, block)| in_drop(block.area)).map(|(id, b)| (b.area.top, id));
+        let others = self.ground.survey.hidden.iter().filter(|hidden| {
+            !matches!(hidden.kind, HiddenKind::Cable | HiddenKind::FireBlock)
+                && in_drop(Area::of(hidden.rect))
+        });
+        let others = others.map(|hidden| (nm(hidden.rect.top), &hidden.id));
+        // The first that is met on the way down.
+        block.chain(others).max_by_key(|(top, _)| *top).map(|(_, id)| id.clone())
+    }
+
+    /// The way on the face, in a raceway; `None` where none leads to a place to end.
+    fn on_face(&self, near: Point, beside: Option<&PlacedFeature>) -> Option<Way> {
+        let (plane, features) = self.plane();
+        let half = Length::millimetres(RACEWAY_MM) / 2.0;
+        let half_nm = nm(half);
+        let floor = self.floor_top(plane);
+        let bounds = Area {
+            left: nm(plane.left + half),
+            right: nm(plane.right - half),
+            bottom: nm(floor + half),
+            top: nm(plane.top - half),
+        };
+        // A raceway goes over flat trim, and over nothing that is opened, warm or deep.
+        let is_passed = |kind: FeatureKind| {
+            matches!(
+                kind,
+                FeatureKind::Baseboard
+                    | FeatureKind::Panelling
+                    | FeatureKind::Trim
+                    | FeatureKind::Crown
+                    | FeatureKind::Curtain
+            )
+        };
+        let barred = features.iter().filter(|feature| !is_passed(feature.kind)).map(|feature| feature.rect);
+        let breasts = self
+            .ground
+            .survey
+            .features
+            .iter()
+            .filter(|feature| self.breast().is_none() && feature.kind == FeatureKind::ChimneyBreast);
+        let barred = barred.chain(breasts.map(|breast| breast.rect));
+        let barred: Vec<Area> = barred.map(|rect| Area::of(rect).grown(half_nm, half_nm)).collect();
+        // It ends clear of every piece, beside what it is to end at.
+        let mut kept = barred.clone();
+        kept.extend(self.outlines.iter().map(|rect| Area::of(*rect).grown(half_nm, half_nm)));
+        let beside_at = beside.map(|feature| {
+            let x = nm(feature.rect.centre().x);
+            Beside { x, bay: (x, x) }
+        });
+        let cost = Cost { not_allowed: u32::from(self.wished.surface == Some(Surface::No)), ..Cost::NONE };
+        let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);
+        let mut goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
+        let all = Bay { left: bounds.left, right: bounds.right };
+        let mut against = Vec::new();
+        if self.wished.surface == Some(Surface::No) {
+            against.push(Against::Face);
+        }
+        if let Some(place) = self.exit_kept().map(Place::of) {
+            goal.wished_y = place.y;
+            if pin_zone(&mut goal.zone, place) {
+                against.push(Against::ExitPlace);
+                goal.cost.not_allowed += 1;
+            }
+        }
+        let start = Place::of(near);
+        let room = Area { left: start.x, right: start.x, bottom: start.y, top: start.y };
+        let field = Field {
+            bounds,
+            barred,
+            crossings: Vec::new(),
+            hides: Some(self.outlines.iter().map(|rect| Area::of(*rect)).collect()),
+            starts: vec![Start { zone: Zone { room, barred: Vec::new() }, near: start, cost: Cost::NONE }],
+            goals: vec![in_bay(&goal, all)?],
+        };
+        let found = cheapest(&field)?;
+        let run: Vec<Point> = found.corners.iter().map(|place| place.on_wall()).collect();
+        let last = run.last().copied().unwrap_or_default();
+        Some(Way {
+            by: WayBy::OnFace,
+            entry: None,
+            exit: Rect { left: last.x, right: last.x, bottom: last.y, top: last.y },
+            run,
+            cost: found.cost,
+            crosses: Vec::new(),
+            against,
+            in_bay: true,
+        })
+    }
+}
+
+/// The field of a stretch of the wall: only what touches it.
+fn field(space: &Space, bounds: Area, start: Start, goals: Vec<Goal>) -> Field {
+    let near = bounds.grown(1, 1);
+    let touches = |area: &Area| area.overlaps(near);
+    let studs = space.studs.iter().map(|(_, crossing)| crossing);
+    let crossings = studs.chain(space.blocks.iter().map(|(_, crossing)| crossing));
+    let mut start = start;
+    start.zone.barred.retain(touches);
+    Field {
+        bounds,
+        barred: space.barred.iter().copied().filter(touches).collect(),
+        crossings: crossings.copied().filter(|crossing| crossing.area.overlaps(bounds)).collect(),
+        hides: None,
+        starts: vec![start],
+        goals,
+    }
+}

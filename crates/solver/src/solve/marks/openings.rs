@@ -1,0 +1,58 @@
+//! Marks of the cables' openings, and the steps of hanging in their order.
+
+use super::{Site, mark, step};
+use crate::geometry::Axis;
+use crate::plan::cable::WayBy;
+use crate::plan::mark::{Mark, MarkWhat, Planned, Stage};
+use crate::plan::piece::PiecePlan;
+
+impl Site<'_> {
+    /// A look into the bay, the opening behind the piece, and the one where the cables come out.
+    pub(super) fn openings(&self, piece: &PiecePlan, marks: &mut Vec<Mark>) {
+        let Some(way) = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()) else { return };
+        let Some(entry) = way.entry.filter(|_| way.by == WayBy::InWall) else { return };
+        let place = entry.centre();
+        for (name, stage, what) in
+            [("look", Stage::Probe, MarkWhat::Look), ("entry", Stage::Open, MarkWhat::Entry)]
+        {
+            let mut opening = mark(piece, name, stage, what, place);
+            opening.outline = Some(entry);
+            let Some(mount) = &piece.mount else {
+                opening.assumed = piece.assumed;
+                self.read(opening, &[Axis::Across, Axis::Upright], piece, marks);
+                continue;
+            };
+            opening.readings = self.line_readings(piece, self.in_plate(mount, place), place);
+            opening.assumed = mount.assumed || mount.holes_assumed;
+            opening.planned = mount.entry_wanted.map(|wanted| {
+                let place = wanted.centre();
+                Planned { place, readings: self.line_readings(piece, self.in_plate(mount, place), place) }
+            });
+            marks.push(opening);
+        }
+        let mut exit = mark(piece, "exit", Stage::Open, MarkWhat::Exit, way.exit.centre());
+        exit.outline = Some(way.exit);
+        exit.on_tape = true;
+        exit.assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.holes_assumed);
+        self.read(exit, &[Axis::Across, Axis::Upright], piece, marks);
+    }
+
+    /// Cables fed, those plugged that no hand reaches later, the piece lifted on and locked, the rest plugged and all
+    /// tried.
+    pub(super) fn hanging_steps(&self, piece: &PiecePlan, marks: &mut Vec<Mark>) {
+        let has_ports = piece.ports.iter().any(|port| port.used);
+        let has_leads = piece.cable.as_ref().is_some_and(|cable| !cable.leads.is_empty());
+        let before =
+            piece.cable.as_ref().is_some_and(|cable| cable.leads.iter().any(|lead| lead.before_lift));
+        if has_leads {
+            marks.push(step(piece, "feed", Stage::Hang, MarkWhat::Feed));
+        }
+        if before || (has_ports && !has_leads) {
+            marks.push(step(piece, "plug", Stage::Hang, MarkWhat::Plug));
+        }
+        marks.push(step(piece, "lift_on", Stage::Hang, MarkWhat::LiftOn));
+        if has_ports {
+            marks.push(step(piece, "test", Stage::Hang, MarkWhat::Test));
+        }
+    }
+}

@@ -1,0 +1,84 @@
+//! The cables' way under a hand: a block dragged into it, openings dragged, another way taken from the list.
+
+use super::room::*;
+use egui::vec2;
+use egui_kittest::kittest::Queryable as _;
+use strikeline::moves::HandleKind;
+use strikeline::panels::cable_ways::BEST;
+use strikeline::widgets::unbroken::unbroken;
+use strikeline_solver::geometry::Axis;
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::cable::{CablePlan, Way};
+use strikeline_solver::words;
+
+/// The demo whose straight drop is blocked.
+fn nook() -> Job {
+    let options = ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+    options.from_str(include_str!("../../../demo-jobs/reading_nook.ron")).unwrap()
+}
+
+fn cable(plan: &Plan) -> CablePlan {
+    plan.pieces[0].cable.clone().unwrap()
+}
+
+fn way(plan: &Plan) -> Way {
+    cable(plan).way.unwrap()
+}
+
+#[test]
+fn a_block_dragged_into_the_run_changes_the_plan_in_the_same_frame() {
+    // The block begins far above the run, in the next bay.
+    let mut job = nook();
+    let right = strikeline_solver::units::Length::inches(16.0);
+    let across = &mut job.walls[0].hidden[0].across;
+    for edge in [&mut across.left, &mut across.right].into_iter().flatten() {
+        edge.by += right;
+    }
+    let mut harness = window_of(job);
+    let before = plan(&mut harness);
+    let free = way(&before);
+    assert_eq!(free.cost.blocks + free.cost.patches, 0);
+    // In the bay of the ports it would drop straight: the block comes back into that bay.
+    let from = middle(&mut harness, HandleKind::Hidden, "block-1");
+    let by = {
+        let window = canvas_window(&harness);
+        let origin = window.pointer_from_wall(strikeline_solver::geometry::Point::default());
+        let to = window.pointer_from_wall(strikeline_solver::geometry::Point::new(-right, right * 0.0));
+        to - origin
+    };
+    press_and_move(&mut harness, from, by);
+    let held = plan(&mut harness);
+    let after = way(&held);
+    assert_ne!(free.run, after.run, "the run goes another way while the hand is down");
+    assert_eq!(cable(&held).in_the_way.unwrap().as_str(), "block-1");
+    let marks = |plan: &Plan| {
+        let openings = plan.marks.iter().filter(|mark| ["entry", "exit"].contains(&mark.id.part_str()));
+        openings.map(|mark| mark.place.unwrap().along(Axis::Across).mm()).collect::<Vec<_>>()
+    };
+    assert_ne!(marks(&before), marks(&held), "the marks go with it");
+    let told = words::finding(
+        &held,
+        held.findings.iter().find(|finding| finding.what.rule() == "bay_blocked").unwrap(),
+    );
+    assert!(harness.query_all_by_label(&unbroken(&told)).count() > 0, "told in the same frame: {told}");
+}
+
+#[test]
+fn the_exit_is_dragged_where_it_may_be_and_let_go_by_a_button() {
+    let mut harness = window_of(nook());
+    let piece = middle(&mut harness, HandleKind::Piece, "display-1");
+    tap(&mut harness, piece);
+    let before = way(&plan(&mut harness));
+    let from = middle(&mut harness, HandleKind::Exit, "display-1");
+    drag(&mut harness, from, vec2(-34.0, 0.0));
+    let after = way(&plan(&mut harness));
+    assert_ne!(before.exit, after.exit);
+    assert_eq!(after.cost.not_allowed, 0, "{:?}", after.against);
+    let kept = &self::job(&harness).walls[0].options[0].hangings[0].way;
+    assert!(kept.exit_at.is_some() && kept.entry_at.is_none());
+    let button = harness.get_by_label(BEST).rect().center();
+    tap(&mut harness, button);
+    assert_eq!(way(&plan(&mut harness)), before);
+    assert_eq!(self::job(&harness), nook());
+}
