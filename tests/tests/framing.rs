@@ -135,6 +135,29 @@ fn no_hole_is_in_wood_where_a_probe_met_none() {
 }
 
 #[test]
+fn metal_in_a_wall_of_wood_is_a_stop_at_its_place() {
+    let sensed = [1000.0, 1406.4, 1812.8].map(|x| (HitKind::Centre, x));
+    let mut room = Room::new(&sensed);
+    let at = |plan: &Plan, x: f64| {
+        let holes = &plan.pieces[0].mount.as_ref().unwrap().holes;
+        holes
+            .iter()
+            .filter(|hole| (hole.place.x.mm() - x).abs() < 60.0)
+            .map(|hole| hole.meets)
+            .collect::<Vec<_>>()
+    };
+    room.hits.push((HitKind::Metal, 1012.0));
+    let plan = room.plan();
+    assert_eq!(at(&plan, 1000.0), [Meets::Hidden; 2]);
+    assert_eq!(at(&plan, 1406.4), [Meets::Stud; 2]);
+    assert!(plan.findings.iter().any(|finding| finding.what.rule() == "metal_met"));
+    let mut job = room.job();
+    job.walls[0].framing = Some(WallFraming::Steel(SteelStuds::default()));
+    let steel = solve(&job, &Id::new("wall-1"), None);
+    assert!(steel.findings.iter().all(|finding| finding.what.rule() != "metal_met"));
+}
+
+#[test]
 fn where_nothing_is_known_no_probe_is_told() {
     let room = Room::new(&[]);
     assert!(next_probe(&room.job(), &room.plan()).is_none());

@@ -295,8 +295,10 @@ const STATES: &[State] = &[
         hand: |harness| {
             at_wall(harness, "corner_top_left");
             press(harness, "Struck");
+            press(harness, "Back to the drawing");
             at_wall(harness, "level_line");
             press(harness, "Struck");
+            press(harness, "Back to the drawing");
             let job = &mut harness.state_mut().session_mut().job;
             let hanging = &mut job.walls[0].options[0].hangings[0];
             hanging.nudge.up.0 += strikeline_solver::units::Length::inches(2.0);
@@ -389,6 +391,12 @@ fn keys(harness: &mut Shown<'_>, modifiers: Modifiers, key: Key) {
 }
 
 fn press(harness: &mut Shown<'_>, name: &str) {
+    // In a low window the seldom answers at the wall are folded away.
+    let is_folded = harness.query_all_by_role_and_label(Role::Button, name).count() == 0;
+    if is_folded && harness.query_all_by_role_and_label(Role::Button, "More").count() == 1 {
+        harness.get_by_role_and_label(Role::Button, "More").click();
+        harness.run_steps(5);
+    }
     harness.get_all_by_role_and_label(Role::Button, name).last().unwrap().scroll_to_me();
     harness.run_steps(30);
     harness.get_all_by_role_and_label(Role::Button, name).last().unwrap().click();

@@ -283,6 +283,11 @@ pub enum What {
         /// By how much.
         by: Length,
     },
+    /// A probe met metal where no stud is of steel.
+    MetalMet {
+        /// A hole in use above or below it, where there is one.
+        hole: Option<Subject>,
+    },
     /// A stud of steel is met by metal, which a pipe is too.
     SteelByMetal,
     /// Fewer studs are met than could be.
@@ -403,6 +408,7 @@ impl What {
             Self::ByHandNotMet => "by_hand_not_met",
             Self::Brittle => "brittle",
             Self::PastStud { .. } => "past_stud",
+            Self::MetalMet { .. } => "metal_met",
             Self::SteelByMetal => "steel_by_metal",
             Self::MoreStudsNear { .. } => "more_studs_near",
             Self::NoEntry => "no_entry",

@@ -22,6 +22,7 @@ mod hung;
 mod left_by_option;
 mod lift_room;
 mod looks_up;
+mod metal_met;
 mod missing;
 mod more_studs_near;
 mod near_box;
@@ -82,6 +83,7 @@ const RULES: &[Rule] = &[
     veneer::check,
     no_framing::check,
     hole_on_hidden::check,
+    metal_met::check,
     behind_hole::check,
     plate_over_proud::check,
     lift_room::check,

@@ -63,9 +63,19 @@ pub const BRACKETS_MEASURED_MM: f64 = 5.0;
 /// the grain).
 pub const STRIPPED_WITHIN_MM: f64 = 31.75;
 
-/// A hole drilled for another option is used again where it is within 1/16 in (chosen: a lead hole takes its fastener so
+/// A hole that is drilled already is used where it is within a little over 1/16 in, a graduation (chosen: a lead hole takes its fastener so
 /// far off its middle); farther off and nearer than one that spins, it takes wood from the new one.
-pub const SAME_HOLE_MM: f64 = 1.5875;
+pub const SAME_HOLE_MM: f64 = 1.6;
+
+/// The plate under a stud: 1 1/2 in (framing practice, as a 2x4's).
+pub const SOLE_PLATE_MM: f64 = 38.1;
+
+/// The two plates on a stud: 3 in (framing practice).
+pub const TOP_PLATES_MM: f64 = 76.2;
+
+/// No fastener goes so near to the middle of an opening that is cut, to its side and up or down: half of the opening, and
+/// half an inch for the saw (chosen).
+pub const CUT_CLEAR_MM: (f64, f64) = (38.1, 50.8);
 
 /// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
 /// (chosen; the nearest metric size is twice as far from an inch one).
@@ -84,6 +94,10 @@ pub const PROBED_WITHIN_MM: f64 = 150.0;
 
 /// And within this distance to its side: 1/4 in (chosen: nobody drills twice so near).
 pub const PROBED_BESIDE_MM: f64 = 6.35;
+
+/// No fastener goes so near to metal that a probe met in a wall not framed in steel, to its side: 1 1/4 in (NEC 300.4(D)
+/// keeps cables so far from where fasteners are likely, read).
+pub const METAL_CLEAR_MM: f64 = 31.75;
 
 /// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is
 /// shorter).

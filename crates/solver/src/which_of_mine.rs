@@ -68,6 +68,11 @@ pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, moun
         .find(|hanging| hanging.piece == *piece);
     let Some(hanging) = hanging else { return Vec::new() };
     hanging.mount = Some(id.clone());
+    // What was chosen of another plate's holes, or drilled through them, says nothing of this one's.
+    hanging.holes.clear();
+    for wall in &mut base.walls {
+        wall.facts.retain(|fact| fact.mark.subject().id != *piece);
+    }
     let mut suits: Vec<Suits> = Vec::new();
     for (place, mount) in mounts.iter().enumerate().take(MOST) {
         if let Some(own) = base.mounts.last_mut() {

@@ -16,6 +16,8 @@ mod mends;
 mod mine;
 #[path = "installs/rooms.rs"]
 mod rooms;
+#[path = "installs/safer.rs"]
+mod safer;
 
 use rooms::{Install, Which, installs, plan, room};
 use strikeline_solver::capacity::group::Word;
@@ -59,6 +61,7 @@ fn a_stripped_hole_holds_nothing_in_any_option() {
         across: None,
         upright: None,
         upright_at_right: None,
+        fastener: None,
     });
     let told = fastening(&job);
     assert!(told.fasteners.iter().all(|one| one.hole != first.hole), "{told:#?}");

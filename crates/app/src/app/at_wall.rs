@@ -33,6 +33,18 @@ pub(super) const GLOVE_MM: f32 = 15.0;
 /// The height of a picture beside its mark, in points (chosen: seen what it is of).
 const PICTURE: f32 = 110.0;
 
+/// The width of the two steps where they stand beside the path, in points (chosen: two thumbs).
+const STEPS_BESIDE: f32 = 208.0;
+
+/// A window with less height than this, in points, has its steps beside the path and its seldom answers folded away
+/// (chosen: a figure and its words keep half of it).
+const LOW: f32 = 700.0;
+
+/// Whether the window is a low one.
+fn is_low(ui: &Ui) -> bool {
+    ui.ctx().content_rect().height() < LOW
+}
+
 /// What a hand asked for.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Asked {
@@ -113,8 +125,10 @@ impl AtWall {
                 Wanted::OnePull => asked = Asked::OnePull,
                 Wanted::Picture => asked = Asked::Picture(mark.id.clone()),
             }
-            ui.add_space(4.0);
-            self.steps(ui, &plan, index);
+            if !is_low(ui) {
+                ui.add_space(4.0);
+                self.steps(ui, &plan, index, ui.available_width());
+            }
             ui.add_space(6.0);
         });
         let room = ui.available_size();
@@ -161,9 +175,22 @@ impl AtWall {
 
     /// The stages as a path, with where one is. Whether the view is to be left.
     fn path(&mut self, ui: &mut Ui, plan: &Plan, index: usize) -> bool {
+        if !is_low(ui) {
+            return self.stages(ui, plan, index);
+        }
+        // Where there is little height the steps stand beside the path.
+        let mut leaves = false;
+        ui.horizontal(|ui| {
+            self.steps(ui, plan, index, STEPS_BESIDE);
+            leaves = ui.vertical(|ui| self.stages(ui, plan, index)).inner;
+        });
+        leaves
+    }
+
+    fn stages(&mut self, ui: &mut Ui, plan: &Plan, index: usize) -> bool {
         let mut leaves = false;
         ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().interact_size.y = theme::TOUCH + 8.0;
+            ui.spacing_mut().interact_size.y = if is_low(ui) { 26.0 } else { theme::TOUCH + 8.0 };
             leaves = ui.button("Back to the drawing").clicked();
             if ui.button("True sizes").clicked() {
                 self.sizes = Some(Sizes::default());
@@ -184,9 +211,9 @@ impl AtWall {
         leaves
     }
 
-    fn steps(&mut self, ui: &mut Ui, plan: &Plan, index: usize) {
+    fn steps(&mut self, ui: &mut Ui, plan: &Plan, index: usize, wide: f32) {
         let last = plan.marks.len().saturating_sub(1);
-        let half = vec2((ui.available_width() - 8.0) / 2.0, points(ui, GLOVE_MM));
+        let half = vec2((wide - 8.0) / 2.0, points(ui, GLOVE_MM));
         ui.horizontal(|ui| {
             let big = |text: &str| Button::new(RichText::new(text).size(20.0)).min_size(half);
             if ui.add_enabled(index > 0, big("Back")).clicked() {

@@ -71,11 +71,19 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
         upright_at_right: along(Axis::Upright)
             .nth(1)
             .and_then(|reading| struck(plan, reading, up_down(reading))),
+        fastener: bored_for(plan, &mark.id),
     };
     if let Some(wall) = after.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.facts.push(fact);
     }
     after
+}
+
+/// The fastener that a hole of the plan is drilled for; none for another mark, or where none is chosen.
+fn bored_for(plan: &Plan, mark: &Subject) -> Option<strikeline_solver::subject::Id> {
+    let mounted = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref());
+    let mut fasteners = mounted.flat_map(|mount| &mount.fastening.fasteners);
+    fasteners.find(|fastener| fastener.subject == *mark).map(|fastener| fastener.stock.clone())
 }
 
 /// The job in which what was done at a mark went so far right of, and above, where it was planned; nothing changes where

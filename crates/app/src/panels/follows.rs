@@ -35,6 +35,10 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         holding(ui, &mut list, session, plan, is_resting, queue);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
+        section(ui, "Cautions");
+        for caution in words::cautions() {
+            ui.add(egui::Label::new(egui::RichText::new(*caution).color(theme::quiet(ui.theme()))).wrap());
+        }
         ui.add_space(theme::TOUCH);
     });
     if let Some(worked) = list.worked {

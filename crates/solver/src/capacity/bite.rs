@@ -134,7 +134,13 @@ fn least_depth<L: Ledger>(
             ("least depth in wood", depth, Ok(row), row.source)
         }
         (ScrewKind::Structural, Some(report)) => {
-            ("least depth in wood", depth, Err(report.least_depth), "the screw's report")
+            // Few reports tell whether the tip counts: without it is the safer.
+            (
+                "least depth in wood, without the tip",
+                without_tip,
+                Err(report.least_depth),
+                "the screw's report",
+            )
         }
         (ScrewKind::Lag | ScrewKind::Structural, _) => {
             let row = placing::LAG_DEPTH;
@@ -155,7 +161,11 @@ fn least_depth<L: Ledger>(
         };
         put.push(Put::result("p", depth.value, depth.label));
         let is_less_tip = counted.value != depth.value;
-        let formula = if is_less_tip { "p_least = k D; p_has = p - E" } else { formula };
+        let formula = match (is_less_tip, share.is_ok()) {
+            (true, true) => "p_least = k D; p_has = p - E",
+            (true, false) => "p_least = p_stated; p_has = p - E",
+            (false, _) => formula,
+        };
         if is_less_tip {
             put.push(Put::result("p_has", counted.value, counted.label));
             put.push(Put::given("E", screw.tip));

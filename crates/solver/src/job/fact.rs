@@ -36,6 +36,9 @@ pub struct Fact {
     /// The upright reading it was struck by; of a line read at both its ends, the one at the left.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upright: Option<StruckReading<UpDown>>,
+    /// The fastener of the kit that a hole was drilled for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fastener: Option<Id>,
     /// The upright reading at the right end of a line read at both its ends.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upright_at_right: Option<StruckReading<UpDown>>,

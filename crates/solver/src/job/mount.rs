@@ -142,6 +142,9 @@ pub struct Arm {
     /// How far its head turns to either side.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub head: Option<Angle>,
+    /// How far a pull-down comes down.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lowers: Option<Length>,
     /// How far right of the plate's middle the piece's centre is when parked.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub parked: Option<Offset>,

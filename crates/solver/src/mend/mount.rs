@@ -16,6 +16,8 @@ pub(super) fn mends(trying: &Trying<'_>) -> Vec<MendPlan> {
             let hang = |job: &mut Job| {
                 if let Some(hanging) = trying.hanging(job) {
                     hanging.mount = Some(id.clone());
+                    // Of another plate's holes nothing is chosen.
+                    hanging.holes.clear();
                 }
             };
             let gives = trying.gives(&hang)?;

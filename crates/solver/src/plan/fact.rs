@@ -17,6 +17,8 @@ pub struct PlacedFact {
     pub is_own: bool,
     /// What was done.
     pub state: FactState,
+    /// The fastener of the kit that a hole was drilled for, where that is known.
+    pub fastener: Option<Id>,
     /// Where it is; of a level line its left end. `None` of a step without a place.
     pub place: Option<Point>,
     /// The right end of a line that was read at both ends.

@@ -105,12 +105,16 @@ pub enum Rest {
     MountMass,
     /// That it tilts as far the way that was not given as the other.
     Tilt(Angle),
+    /// That all of it comes so much farther out as half of it does when the arm's head tilts so far.
+    ArmTilt(Angle),
     /// That the arm swings so far to either side.
     Hinge(Angle),
     /// That the arm's head turns so far to either side.
     Head(Angle),
     /// That the screw is a lag to its standard.
     LagMade,
+    /// That the screw is a wood screw to its standard.
+    ScrewMade,
     /// What the maker of a fixing recommends for its base: stated.
     MakersLoad,
     /// A pull test on this wall: stated, and of one hole.
@@ -144,6 +148,10 @@ pub enum Want {
     Reach(Id),
     /// How far the mount tilts.
     Tilt(Id),
+    /// How far below the piece's top it turns when it tilts.
+    Pivot(Id),
+    /// How far a pull-down comes down.
+    Lowering(Id),
     /// The plate's outline and holes.
     Plate(Id),
     /// The thickness of the plate's sheet.
@@ -249,8 +257,10 @@ pub enum EmptyWhy {
     TooNear(Id),
     /// One was drilled there and spins.
     Stripped,
-    /// A hole drilled for another option is beside it.
+    /// A hole that is drilled, or an opening that is cut, is beside it.
     BesideHole,
+    /// It was bored for another fastener of the kit.
+    BoredForAnother,
     /// A rule refuses the fastener there, or nobody knows what it carries.
     Refused(Why),
     /// The kit has no fastener for this wall.

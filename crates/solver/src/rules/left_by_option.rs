@@ -45,6 +45,7 @@ mod tests {
                 state,
                 place: Some(Point::new(mm(x), mm(1500.0))),
                 right_end: None,
+                fastener: None,
             }];
             room.told(check).into_iter().map(|(level, _, _)| level).collect::<Vec<_>>()
         };

@@ -8,6 +8,7 @@ use crate::plan::fact::PlacedFact;
 use crate::plan::mark::{Mark, MarkState, MarkWhat, Planned, Reading, Stage};
 use crate::plan::piece::PiecePlan;
 use crate::plan::survey::Survey;
+use crate::subject::Id;
 use crate::tape::Style;
 use crate::tolerance::{PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
@@ -134,8 +135,11 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
         ("centre_line", _) => (Stage::Level, MarkWhat::CentreLine),
         ("piece_centre", _) => (Stage::Level, MarkWhat::PieceCentre),
         ("entry", _) => (Stage::Open, MarkWhat::Entry),
-        // A helping mark, or a hole of a plate that was changed.
         (_, None) if part.contains(".help") => (Stage::Level, MarkWhat::Help),
+        // A hole of a plate that hung here before is still in the wall.
+        (part, None) if matches!(fact.state, FactState::Drilled | FactState::Stripped) => {
+            (Stage::Fix, MarkWhat::Hole { hole: Id::new(part), first: false, held: false })
+        }
         (_, None) => return None,
     };
     Some(Mark {

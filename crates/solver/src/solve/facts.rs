@@ -29,6 +29,7 @@ pub(super) fn facts(wall: &Wall, survey: &Survey, option: Option<&Id>) -> Vec<Pl
                 option: fact.option.clone(),
                 is_own: fact.option.as_ref() == option,
                 state: fact.state,
+                fastener: fact.fastener.clone(),
                 place: ends.map(|(left, _)| left),
                 right_end: ends.and_then(|(_, right)| right),
             }
@@ -57,7 +58,7 @@ impl Placing<'_> {
             reading.as_ref().and_then(|reading| self.upright(fact, reading, at, planned.y, steps))
         };
         let x = across.unwrap_or(planned.x) + off.x;
-        let y = upright(&fact.upright, planned.x).unwrap_or(planned.y) + off.y;
+        let y = upright(&fact.upright, x - off.x).unwrap_or(planned.y) + off.y;
         let right = fact.upright_at_right.as_ref().map(|reading| {
             let at = reading.at.length();
             let right_y = upright(&fact.upright_at_right, at).unwrap_or(planned.y);

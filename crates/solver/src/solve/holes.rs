@@ -11,7 +11,7 @@ use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{EDGE_NEED_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
+use crate::tolerance::{EDGE_NEED_MM, METAL_CLEAR_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
 
 /// What the holes are seen against.
@@ -72,6 +72,7 @@ impl Ground<'_> {
     ) -> HolePlan {
         let place = frame.to_wall(in_plate.x, in_plate.y);
         let (meets, stud, hidden) = self.meets(place, width.unwrap_or_default() / 2.0);
+        let (meets, stud) = if self.is_metal(place) { (Meets::Hidden, None) } else { (meets, stud) };
         // Whatever the odds: nothing is fastened where a probe met no wood.
         let is_empty = meets == Meets::Stud && self.is_empty(place, Length::millimetres(EDGE_NEED_MM));
         let (meets, stud) = if is_empty { (Meets::Board, None) } else { (meets, stud) };
@@ -100,6 +101,17 @@ impl Ground<'_> {
         } else {
             Length::default()
         }
+    }
+
+    /// Whether a probe met metal beside a place, near its height, that is no stud of steel.
+    fn is_metal(&self, place: Point) -> bool {
+        let met = |hit: &PlacedHit| {
+            hit.kind == HitKind::Metal
+                && (hit.x - place.x).mm().abs() <= METAL_CLEAR_MM
+                && hit.y.is_none_or(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM)
+        };
+        let on = || self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
+        self.survey.hits.iter().any(met) && !matches!(self.wall.framing_on(on()), Some(WallFraming::Steel(_)))
     }
 
     /// Whether a probe met no wood within so much to either side of a place, near its height, and none noted later met some

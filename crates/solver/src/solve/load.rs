@@ -90,6 +90,10 @@ impl Load {
                 DEPTH_NOT_MEASURED_MM
             });
             deepest_mm = deepest_mm.max(depth_mm);
+            let size = Want::Size(one.id.clone());
+            if (one.width.is_none() || one.height.is_none()) && !wants.contains(&size) {
+                wants.push(size);
+            }
             let kg = one.mass.map(Mass::kg).unwrap_or_else(|| {
                 wants.push(Want::Mass(one.id.clone()));
                 rect.width().mm() * rect.height().mm() * 1e-6 * UNWEIGHED_KG_PER_M2
@@ -130,12 +134,18 @@ impl Load {
                 STAND_OFF_NOT_MEASURED_MM
             }
         };
+        let lowers = mount.arm.as_ref().and_then(|arm| arm.lowers);
+        if mount.kind == MountKind::PullDown && lowers.is_none() {
+            wants.push(Want::Lowering(mount.id.clone()));
+        }
+        let lowers_mm = lowers.map_or(0.0, Length::mm);
         let half_mm = outline.width().mm() / 2.0;
         let y_mm = |y: Length| (y - centre.y).mm() - rise_mm;
         let hanging = Hanging {
             left_mm: middle_mm - half_mm,
             right_mm: middle_mm + half_mm,
-            bottom_mm: y_mm(outline.bottom),
+            // Come down, it is pulled at so much lower.
+            bottom_mm: y_mm(outline.bottom) - lowers_mm,
             top_mm: y_mm(outline.top),
             depth_mm: deepest_mm,
             stand_off_mm,
@@ -212,9 +222,24 @@ fn manner(
                 QUARTER_TURN_DEG
             })
         };
-        // A pull-down comes straight forward.
+        // Tilted, half of the piece comes so much farther out: counted at every place of it, on the safe side (chosen).
+        let tilts_deg = |angle: Option<Angle>| angle.map_or(0.0, |angle| angle.deg().abs());
+        let tilts = mount
+            .tilt
+            .as_ref()
+            .map_or(0.0, |tilt| tilts_deg(tilt.down).max(tilts_deg(tilt.up)))
+            .min(QUARTER_TURN_DEG);
+        let tilts = Angle::degrees(tilts);
+        let reach_mm = if tilts > Angle::default() {
+            rests.push(Rest::ArmTilt(tilts));
+            reach_mm + place.outline.height().mm() / 2.0 * crate::numeric::sine(tilts)
+        } else {
+            reach_mm
+        };
+        // A pull-down comes straight forward, but for what it is measured to turn.
         let (hinge_deg, head_deg) = if mount.kind == MountKind::PullDown {
-            (0.0, 0.0)
+            let turns = |given: Option<Angle>| given.map_or(0.0, |angle| angle.deg().abs());
+            (turns(arm.and_then(|arm| arm.hinge)), turns(arm.and_then(|arm| arm.head)))
         } else {
             let hinge = |arm: &Arm| arm.hinge;
             let head = |arm: &Arm| arm.head;
@@ -244,7 +269,11 @@ fn manner(
         }
         (None, None) => 0.0,
     };
-    let pivot_down = tilt.and_then(|tilt| tilt.pivot_down).unwrap_or(place.outline.height() / 2.0);
+    let pivot_down = tilt.and_then(|tilt| tilt.pivot_down).unwrap_or_else(|| {
+        // Its middle is the mildest place that it can be.
+        wants.push(Want::Pivot(mount.id.clone()));
+        place.outline.height() / 2.0
+    });
     Manner::Tilting {
         down_deg: other(down, up, rests),
         up_deg: other(up, down, rests),

@@ -7,8 +7,8 @@ use crate::plan::verdict::Want;
 use crate::plan::{Next, Plan};
 use crate::subject::Id;
 
-/// Measure what marks hang on, then what a verdict wants; else mend what stops the job or leaves every hole off the
-/// studs; else take the first mark that is not done yet, past the finding of studs where hits tell of them.
+/// Measure what marks hang on; else mend what stops the job; else measure what a verdict wants; else mend what leaves
+/// every hole off the studs; else take the first mark that is not done yet, past the finding of studs where hits tell of them.
 pub(super) fn next(plan: &Plan) -> Option<Next> {
     if plan.pieces.is_empty() {
         return None;
@@ -16,13 +16,15 @@ pub(super) fn next(plan: &Plan) -> Option<Next> {
     if let Some(assumed) = plan.assumed.iter().find(|assumed| assumed.moves_marks) {
         return Some(Next::Measure(assumed.clone()));
     }
+    if let Some(place) = plan.findings.iter().position(|finding| finding.level == Level::Stop) {
+        return Some(Next::Mend(place));
+    }
     // Of equals the first.
     let measured = wanted(plan).filter_map(|(piece, want)| Some((turn(want)?, piece, want)));
     if let Some((_, piece, want)) = measured.min_by_key(|(turn, ..)| *turn) {
         return Some(Next::Settle { piece: piece.clone(), want: want.clone() });
     }
-    let blocks = |level: Level, what: &What| level == Level::Stop || matches!(what, What::NoStudMet);
-    if let Some(place) = plan.findings.iter().position(|finding| blocks(finding.level, &finding.what)) {
+    if let Some(place) = plan.findings.iter().position(|finding| matches!(finding.what, What::NoStudMet)) {
         return Some(Next::Mend(place));
     }
     let found = plan.framing.known;
@@ -59,7 +61,7 @@ fn turn(want: &Want) -> Option<u8> {
         Want::Mass(_) => 0,
         Want::MountMass(_) => 1,
         Want::Size(_) | Want::Place(_) | Want::Drop(_) => 2,
-        Want::StandOff(_) | Want::Reach(_) | Want::Tilt(_) => 3,
+        Want::StandOff(_) | Want::Reach(_) | Want::Tilt(_) | Want::Pivot(_) | Want::Lowering(_) => 3,
         Want::Plate(_) => 4,
         Want::PlateThickness(_) | Want::HoleWidth(_) => 5,
         Want::Front(_) => 6,

@@ -312,7 +312,8 @@ pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
         },
         EmptyWhy::OtherPlane => "on another plane than the plate's middle".to_owned(),
         EmptyWhy::Stripped => "a fastener spins in the wood there".to_owned(),
-        EmptyWhy::BesideHole => "a hole drilled for another option is beside it".to_owned(),
+        EmptyWhy::BesideHole => "a hole that is drilled, or an opening, is beside it".to_owned(),
+        EmptyWhy::BoredForAnother => "it was bored for another fastener of the kit".to_owned(),
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),
@@ -357,6 +358,8 @@ pub(super) fn want(plan: &Plan, want: &Want) -> String {
         Want::StandOff(_) => "measure how far the piece's back stands off the wall".to_owned(),
         Want::Reach(_) => "measure how far the arm reaches out".to_owned(),
         Want::Tilt(_) => "measure how far the mount tilts".to_owned(),
+        Want::Pivot(_) => "measure how far below its top the piece turns when it tilts".to_owned(),
+        Want::Lowering(_) => "measure how far the mount comes down".to_owned(),
         Want::Plate(_) => "measure the plate's outline and holes".to_owned(),
         Want::PlateThickness(_) => "measure the thickness of the plate's sheet".to_owned(),
         Want::HoleWidth(subject) => format!("measure the width of {}", hole(subject)),
@@ -388,6 +391,12 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
         Rest::Middle => "the mass at the middle of the outline and depth".to_owned(),
         Rest::MountMass => "the mount's mass at the piece's back".to_owned(),
         Rest::Tilt(angle) => format!("a tilt of {:.0} degrees the way that was not given", angle.deg()),
+        Rest::ArmTilt(angle) => {
+            format!("the arm counted as much longer as half of the piece comes out, tilted by {:.0} degrees", angle.deg())
+        }
+        Rest::ScrewMade => {
+            "a wood screw to B18.6.1, cut, with a smooth shank (if not, it is a structural screw)".to_owned()
+        }
         Rest::Hinge(angle) => format!("an arm that swings {:.0} degrees to either side", angle.deg()),
         Rest::Head(angle) => format!("a head that turns {:.0} degrees to either side", angle.deg()),
         Rest::LagMade => {
@@ -410,6 +419,13 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
 }
 
 /// The verdict of the piece that a hole or mark belongs to.
+/// A fastener with its lead hole, without its hole's name: `Lag screw 5/16" x 3"; lead hole 11/64", 3" deep ...`.
+#[must_use]
+pub fn fastener_and_bit(plan: &Plan, fastener: &FastenerPlan) -> String {
+    let name = capital(&fastener_name(plan, fastener));
+    lead(plan, fastener).map_or(name.clone(), |lead| format!("{name}; {lead}"))
+}
+
 pub(super) fn fastener_at<'a>(plan: &'a Plan, piece: &PiecePlan, hole: &Id) -> Option<&'a FastenerPlan> {
     let piece = piece_of(plan, &piece.id.whole())?;
     piece.mount.as_ref()?.fastening.fasteners.iter().find(|fastener| fastener.hole == *hole)

@@ -180,6 +180,13 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             thing(plan, subject),
             size(*by)
         ),
+        What::MetalMet { hole } => {
+            let then = match hole {
+                Some(hole) => format!("{} is in line with it: find out what it is before any hole there", thing(plan, hole)),
+                None => "what it is may run on up and down".to_owned(),
+            };
+            format!("metal was met at {}: no fastener goes near it, and {then}", thing(plan, subject))
+        }
         What::SteelByMetal => format!(
             "{} is on studs met by metal and a magnet: pipes, ducts and armoured cable are metal too; make sure that it \
              is a stud before drilling",

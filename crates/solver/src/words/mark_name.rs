@@ -34,25 +34,36 @@ pub fn stage(stage: Stage) -> &'static str {
 pub(super) fn in_words(plan: &Plan, mark: &Mark) -> String {
     match piece(plan, mark) {
         Some(called) if several(plan) && !names_piece(&mark.what) => called.own(&bare(plan, mark)),
+        // Its piece may have a name of its own, which takes no article.
+        Some(called) if names_piece(&mark.what) => called.own(&of_piece(&mark.what)),
+        _ if matches!(mark.what, MarkWhat::Hole { .. }) => bare(plan, mark),
         _ => format!("the {}", bare(plan, mark)),
     }
 }
 
+/// What of its piece a mark is that names its piece; empty for any other.
+fn of_piece(what: &MarkWhat) -> String {
+    match what {
+        MarkWhat::Corner { top, left } => {
+            let (height, side) = (if *top { "top" } else { "bottom" }, if *left { "left" } else { "right" });
+            format!("{height} {side} corner")
+        }
+        MarkWhat::PieceCentre => "centre".to_owned(),
+        _ => String::new(),
+    }
+}
+
 fn bare(plan: &Plan, mark: &Mark) -> String {
-    let of_piece = |part: &str| match piece(plan, mark) {
+    let named = |part: &str| match piece(plan, mark) {
         Some(called) => called.own(part).trim_start_matches("the ").to_owned(),
         None => format!("piece's {part}"),
     };
     match &mark.what {
         MarkWhat::Sweep { upper: true } => "upper sweep".to_owned(),
         MarkWhat::Sweep { upper: false } => "lower sweep".to_owned(),
-        MarkWhat::Corner { top, left } => {
-            let (height, side) = (if *top { "top" } else { "bottom" }, if *left { "left" } else { "right" });
-            of_piece(&format!("{height} {side} corner"))
-        }
+        what @ (MarkWhat::Corner { .. } | MarkWhat::PieceCentre) => named(&of_piece(what)),
         MarkWhat::LevelLine => "level line".to_owned(),
         MarkWhat::CentreLine => "centre line".to_owned(),
-        MarkWhat::PieceCentre => of_piece("centre"),
         MarkWhat::Help => numbered_help(plan, mark),
         MarkWhat::MakeSafe => "make safe".to_owned(),
         MarkWhat::Probe { .. } if is_next(mark) => "next probe".to_owned(),

@@ -54,6 +54,8 @@ impl Called {
     pub(super) fn own(&self, part: &str) -> String {
         if self.counted {
             format!("the {part} of {}", self.words)
+        } else if self.words.ends_with('s') {
+            format!("{}' {part}", self.words)
         } else {
             format!("{}'s {part}", self.words)
         }

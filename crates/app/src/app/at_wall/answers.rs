@@ -1,8 +1,8 @@
 //! What was done at a mark, or what the wall answered there: a tap each, and each with its consequence in the job.
 
-use super::GLOVE_MM;
 use super::sizes::points;
 use super::went::Went;
+use super::{GLOVE_MM, is_low};
 use crate::moves;
 use crate::session::Session;
 use egui::{Button, Id, Label, RichText, TextEdit, Ui, vec2};
@@ -55,6 +55,8 @@ pub(super) struct Answers {
     is_answered: bool,
     /// The close look at where the mark went, while it is open.
     went: Option<Went>,
+    /// Whether the seldom answers are unfolded in a low window.
+    is_unfolded: bool,
     /// What else was found, while it is being written.
     else_found: Option<String>,
 }
@@ -81,6 +83,14 @@ impl Answers {
             }
             self.met(ui, session, plan, mark);
             self.done(ui, session, plan, mark);
+            let folds = is_low(ui);
+            if folds && big(ui, "More", true, self.is_unfolded) {
+                self.is_unfolded = !self.is_unfolded;
+            }
+            if folds && !self.is_unfolded {
+                return;
+            }
+            self.went_button(ui, session, plan, mark);
             if mark.place.is_some() && big(ui, "Something else", true, self.else_found.is_some()) {
                 self.else_found = if self.else_found.is_some() { None } else { Some(String::new()) };
             }
@@ -156,8 +166,13 @@ impl Answers {
                 );
             }
         }
+    }
+
+    /// Opens and closes the close look at where the mark went.
+    fn went_button(&mut self, ui: &mut Ui, session: &Session, plan: &Plan, mark: &Mark) {
+        let is_held = moves::fact_of(&session.job, plan, &mark.id).is_some();
         let stands = !matches!(mark.state, MarkState::ToDo | MarkState::Done);
-        if stands && held.is_some() && big(ui, "It went elsewhere", true, self.went.is_some()) {
+        if stands && is_held && big(ui, "It went elsewhere", true, self.went.is_some()) {
             self.went = if self.went.is_some() { None } else { Went::at(mark) };
             self.is_answered = true;
         }

@@ -26,13 +26,17 @@ pub(super) fn figures(ui: &mut Ui, plan: &Plan, mark: &Mark) {
         MarkWhat::Probe { depth, .. } => *depth,
         _ => None,
     };
-    let count = mark.readings.len() + usize::from(depth.is_some());
+    let hole = bored(plan, mark);
+    let count = mark.readings.len() + usize::from(depth.is_some()) + usize::from(hole.is_some());
     let each = (ui.clip_rect().bottom() - ui.cursor().top() - SENTENCE) / count.max(1) as f32 - WORDS;
     let least = points(ui, LEAST_MM);
     // A line is two fifths higher than its letters.
     let size = (each / 1.4).clamp(least, MOST.max(least));
     if let Some(depth) = depth {
         figure(ui, size, &plan.style.print(depth), "the stop on the bit: no deeper", None);
+    }
+    if let Some((deep, words)) = &hole {
+        figure(ui, size, deep, words, None);
     }
     for reading in &mark.readings {
         let shown = plan.style.print_steps(reading.steps);
@@ -61,4 +65,14 @@ fn figure(ui: &mut Ui, size: f32, shown: &str, beside: &str, close: Option<&str>
         ui.add(Label::new(RichText::new(unbroken(close)).size(22.0).color(quiet)).wrap());
     }
     ui.add_space(8.0);
+}
+
+/// How deep a hole is bored, for the bit's stop, and with which bit and for which fastener; `None` for another mark, or
+/// where that is not known.
+fn bored(plan: &Plan, mark: &Mark) -> Option<(String, String)> {
+    let mut mounted = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref());
+    let fastener =
+        mounted.find_map(|mount| mount.fastening.fasteners.iter().find(|one| one.subject == mark.id))?;
+    let deep = plan.style.print(fastener.depth?);
+    Some((deep, format!("the stop on the bit. {}", words::fastener_and_bit(plan, fastener))))
 }

@@ -52,6 +52,7 @@ pub(super) fn arm(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Arm>) {
         form.quantity(ui, "hinge", "Swings each way", &mut arm.hinge);
         form.quantity(ui, "head", "Head turns each way", &mut arm.head);
         form.offset(ui, "parked", "Parked, right of plate's middle", &mut arm.parked);
+        form.quantity(ui, "lowers", "Comes down (pull-down)", &mut arm.lowers);
         form.quantity(ui, "droop", "Droop", &mut arm.droop);
     });
 }

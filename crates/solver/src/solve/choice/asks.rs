@@ -10,6 +10,13 @@ use crate::subject::Id;
 /// A word that means every one of them stands at most so many words before "holes": "all of the mounting holes".
 const FEW_WORDS: usize = 4;
 
+/// Numbers as they are spoken, from one on.
+const NUMBERS: [&str; 12] =
+    ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+/// A larger figure is a size, not a count (chosen).
+const MOST_ASKED: usize = 24;
+
 /// What a maker requires.
 pub(in super::super) struct Asks<'a> {
     holes: &'a [Id],
@@ -23,6 +30,10 @@ pub(in super::super) struct Asks<'a> {
     concrete_screws: bool,
     /// Every hole is to be used.
     every_hole: bool,
+    /// So many fasteners at least, where a number of them is spoken of.
+    least: usize,
+    /// Something is forbidden in words that also name fasteners: only a reader can tell what.
+    forbids: bool,
 }
 
 impl<'a> Asks<'a> {
@@ -38,6 +49,22 @@ impl<'a> Asks<'a> {
             })
         };
         let holes = ["hole", "holes", "slot", "slots"];
+        let fasteners =
+            ["lag", "lags", "screw", "screws", "bolt", "bolts", "fastener", "fasteners", "anchors"];
+        let number = |word: &str| {
+            let named = NUMBERS.iter().position(|name| *name == word).map(|at| at + 1);
+            named.or_else(|| word.parse().ok().filter(|count| (1..=MOST_ASKED).contains(count)))
+        };
+        // "four lag screws", "at least 6 fasteners": the number just before.
+        let counts = words.windows(2).filter_map(|pair| match pair {
+            [count, of] if fasteners.contains(of) => number(count),
+            _ => None,
+        });
+        let no = ["not", "no", "never", "don", "without", "cannot"];
+        let forbids = words.iter().enumerate().any(|(at, word)| {
+            no.contains(word)
+                && words.iter().skip(at + 1).take(FEW_WORDS).any(|next| fasteners.contains(next))
+        });
         Self {
             holes: said.map(|said| said.holes.as_slice()).unwrap_or_default(),
             lags: says(&["lag", "lags"]),
@@ -45,6 +72,8 @@ impl<'a> Asks<'a> {
             masonry: says(&["concrete", "masonry", "brick", "bricks", "block", "blocks"]),
             concrete_screws: beside("concrete", &["screw", "screws"], 1),
             every_hole: ["all", "every", "each"].iter().any(|word| beside(word, &holes, FEW_WORDS)),
+            least: counts.max().unwrap_or(0),
+            forbids,
         }
     }
 
@@ -59,6 +88,11 @@ impl<'a> Asks<'a> {
         if self.every_hole { holes.len() + gone } else { self.holes.len() }
     }
 
+    /// How many fasteners are asked for at least.
+    pub(super) fn least(&self) -> usize {
+        self.least
+    }
+
     /// Whether a hole is named that the plate does not have.
     pub(super) fn lacks(&self, holes: &[HolePlan]) -> bool {
         self.holes.iter().any(|id| !holes.iter().any(|hole| hole.id == *id))
@@ -71,7 +105,7 @@ impl<'a> Asks<'a> {
 
     /// Whether nothing is asked for that can be searched for.
     pub(super) fn is_free(&self) -> bool {
-        !self.names_holes() && !self.lags && !self.masonry
+        !self.names_holes() && !self.lags && !self.masonry && self.least == 0 && !self.forbids
     }
 
     /// Whether a type of fastener in this wall is what the words ask for.
@@ -79,6 +113,9 @@ impl<'a> Asks<'a> {
     /// Where they tell of masonry as well as of wood, each part is for its own wall. What they ask for in a wall that
     /// they do not speak of nobody but the reader can tell.
     pub(super) fn of_fastener(&self, kind: FastenerKind, framing: Option<&WallFraming>) -> Required {
+        if self.forbids {
+            return Required::NotKnown;
+        }
         let in_masonry = matches!(framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
         let (lags, is_lag) = (self.lags, kind == FastenerKind::Lag);
         match (in_masonry, self.masonry) {
@@ -115,6 +152,8 @@ mod tests {
         for (text, kind, framing, expected) in [
             ("", lag, &wood, Required::Met),
             ("Do not use dowels", lag, &wood, Required::Met),
+            ("Do not use lag screws", lag, &wood, Required::NotKnown),
+            ("No drywall screws", lag, &wood, Required::NotKnown),
             ("Lag screws 5/16", lag, &wood, Required::Met),
             ("Lag screws 5/16", screw, &wood, Required::NotMet),
             ("lags", in_concrete, &concrete, Required::NotMet),

@@ -97,6 +97,9 @@ impl Candidates<'_> {
     }
 }
 
+/// More sets than these are not tried (chosen: sixteen times those of twelve round holes).
+const MOST_SETS: f64 = 65_536.0;
+
 /// A search through the sets, hole by hole.
 struct Search<'t, 'k> {
     table: &'t Table<'k>,
@@ -122,6 +125,13 @@ impl Table<'_> {
             }
         }
         if holes.is_empty() || holes.len() > MOST_EXACT {
+            return None;
+        }
+        // Each hole may be empty too. So many sets take a moment; more, as of many long slots, are not tried.
+        let sets = holes.iter().fold(1.0, |sets, positions| {
+            sets * f64::from(u32::try_from(positions.len() + 1).unwrap_or(u32::MAX))
+        });
+        if sets > MOST_SETS {
             return None;
         }
         let mut search = Search { table: self, holes, to_beat: *than, hardest: None, best: None };

@@ -28,7 +28,9 @@ use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
-use crate::tolerance::{LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, WASHER_MM};
+use crate::tolerance::{
+    LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, SOLE_PLATE_MM, TOP_PLATES_MM, WASHER_MM,
+};
 use crate::units::{Length, LengthUnit, Ratio, Stress};
 
 /// One size of the kit's fasteners in this wall.
@@ -157,6 +159,7 @@ impl<'a> Kind<'a> {
                 let d_in = self.diameter.in_inches();
                 let size =
                     wood_screw::SIZES.iter().find(|row| (row.value.diameter_in - d_in).abs() <= SAME_SIZE_IN);
+                self.rests.push(Rest::ScrewMade);
                 self.head = self.head.or(size.map(|row| Length::inches(row.value.head_in)));
                 Screw::wood_screw(diameter, length)
             }
@@ -217,7 +220,12 @@ impl<'a> Kind<'a> {
         if site.front.value > Length::default() {
             self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
         }
-        let has = self.length - self.stock.washer.unwrap_or_default() - site.sheet.value - site.front.value;
+        let washer = self.stock.washer.unwrap_or_else(|| {
+            let usual = Length::millimetres(WASHER_MM);
+            self.rests.push(Rest::Washer(usual));
+            usual
+        });
+        let has = self.length - washer - site.sheet.value - site.front.value;
         let needs = thickness.value + Length::inches(THROUGH_STEEL_IN.value);
         self.hold = if has.mm() < needs.mm() - SAME_PLACE_MM {
             Err(Why::Shallow { has, needs })
@@ -359,6 +367,9 @@ impl<'a> Kind<'a> {
         if site.is_beside_a_hole(hole.place) {
             return Err(EmptyWhy::BesideHole);
         }
+        if site.is_bored_for_another(hole.place, &self.stock.id) {
+            return Err(EmptyWhy::BoredForAnother);
+        }
         let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,
@@ -386,12 +397,14 @@ impl<'a> Kind<'a> {
         let upright = ground.framing.studs.get(stud).ok_or(EmptyWhy::Meets(Meets::NotKnown))?;
         let at = InFace {
             face: site.face(),
-            drift: Given::measured((hole.place.x - upright.centre).abs()),
+            drift: Given::measured((hole.place.x - upright.middle_at(hole.place.y)).abs()),
             doubt: Given::measured(Length::default()),
         };
         let Some(screw) = &self.screw else {
             ledger.begin(Part::Room);
-            edge_in_steel(ledger, self.diameter, &at).map_err(EmptyWhy::Refused)?;
+            // Where the flange is has to leave room too: no chance answers for it.
+            let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
+            edge_in_steel(ledger, self.diameter, &doubted).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
             return Ok(Seated {
                 hole: index,
@@ -401,10 +414,12 @@ impl<'a> Kind<'a> {
                 met: hole.met,
             });
         };
-        // A stud's ends are at the wall's; what is nearer is hidden, and told as that.
+        // A stud ends at the plates at the wall's bottom and top; what is nearer is hidden, and told as that.
         let outline = ground.survey.outline;
+        let (sole, top) = (Length::millimetres(SOLE_PLATE_MM), Length::millimetres(TOP_PLATES_MM));
         ledger.begin(Part::Needs);
-        for (has, toward) in [(hole.place.y - outline.bottom, true), (outline.top - hole.place.y, false)] {
+        let ends = [(hole.place.y - outline.bottom - sole, true), (outline.top - top - hole.place.y, false)];
+        for (has, toward) in ends {
             let needs = to_end(ledger, screw, true, toward);
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));

@@ -33,6 +33,8 @@ pub(in super::super) struct Table<'a> {
     pub(super) near: Vec<u64>,
     required: u64,
     required_count: usize,
+    /// So many fasteners the maker asks for at least.
+    least: usize,
     /// Those that were chosen by hand.
     wanted: u64,
     /// Those that are drilled already.
@@ -131,6 +133,7 @@ impl<'a> Table<'a> {
             near,
             required,
             required_count: count,
+            least: asked.asks.least(),
             wanted,
             drilled,
             requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
@@ -160,8 +163,10 @@ impl<'a> Table<'a> {
 
     /// Whether all that the maker requires of holes is in a set.
     pub(super) fn has_required(&self, mask: u64) -> bool {
-        let has = (mask & self.required).count_ones();
-        usize::try_from(has).is_ok_and(|count| count == self.required_count)
+        let is =
+            |bits: u64, enough: &dyn Fn(usize) -> bool| usize::try_from(bits.count_ones()).is_ok_and(enough);
+        is(mask & self.required, &|count| count == self.required_count)
+            && is(mask, &|count| count >= self.least)
     }
 
     /// The seats of a set.

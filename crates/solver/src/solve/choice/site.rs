@@ -14,7 +14,7 @@ use crate::plan::fact::PlacedFact;
 use crate::plan::survey::Survey;
 use crate::plan::verdict::Want;
 use crate::subject::{Id, Subject};
-use crate::tolerance::{SAME_HOLE_MM, STRIPPED_WITHIN_MM};
+use crate::tolerance::{CUT_CLEAR_MM, SAME_HOLE_MM, STRIPPED_WITHIN_MM};
 use crate::units::Length;
 
 /// In front of the framing where nobody measured it: 7/8 in (chosen; assumed, so it makes no verdict).
@@ -145,12 +145,31 @@ impl<'a> Site<'a> {
         self.ground.facts.iter().any(own)
     }
 
-    /// Whether a hole drilled for another option is beside a place, and not just there.
+    /// Whether something is bored or cut beside a place, and not just there, whatever it was for: a hole of this plate that
+    /// is not where the plate has it, of one that hung here before, of another option; an opening.
     pub(super) fn is_beside_a_hole(&self, place: Point) -> bool {
-        let other = |fact: &&PlacedFact| !fact.is_own && fact.state == FactState::Drilled;
-        self.ground.facts.iter().filter(other).filter_map(|fact| fact.place).any(|spot| {
-            let off_mm = root((place.x - spot.x).mm().powi(2) + (place.y - spot.y).mm().powi(2));
-            SAME_HOLE_MM < off_mm && off_mm < STRIPPED_WITHIN_MM
+        self.ground.facts.iter().any(|fact| {
+            let Some(spot) = fact.place else { return false };
+            let (right, up) = ((place.x - spot.x).mm().abs(), (place.y - spot.y).mm().abs());
+            match fact.state {
+                FactState::Drilled => {
+                    let off_mm = root(right * right + up * up);
+                    SAME_HOLE_MM < off_mm && off_mm < STRIPPED_WITHIN_MM
+                }
+                FactState::Cut => right < CUT_CLEAR_MM.0 && up < CUT_CLEAR_MM.1,
+                FactState::Done | FactState::Struck | FactState::Stripped => false,
+            }
+        })
+    }
+
+    /// Whether the hole that is at a place already was bored for another fastener of the kit.
+    pub(super) fn is_bored_for_another(&self, place: Point, stock: &Id) -> bool {
+        self.ground.facts.iter().filter(|fact| fact.state == FactState::Drilled).any(|fact| {
+            let at = fact.place.is_some_and(|spot| {
+                let (right, up) = ((place.x - spot.x).mm(), (place.y - spot.y).mm());
+                root(right * right + up * up) <= SAME_HOLE_MM
+            });
+            at && fact.fastener.as_ref().is_some_and(|bored_for| bored_for != stock)
         })
     }
 

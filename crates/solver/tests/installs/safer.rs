@@ -1,0 +1,166 @@
+//! Where something could be read two ways, or was not measured, the safer is taken.
+
+use super::rooms::{self, installs, plan, room};
+use super::{fastening, named};
+use strikeline_solver::capacity::group::Word;
+use strikeline_solver::geometry::Point;
+use strikeline_solver::job::Job;
+use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
+use strikeline_solver::job::hit::HitKind;
+use strikeline_solver::job::mount::{MountKind, Required, Tilt};
+use strikeline_solver::plan::verdict::{EmptyWhy, Want};
+use strikeline_solver::subject::Subject;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::{Angle, Length};
+
+fn mm(value: f64) -> Length {
+    Length::millimetres(value)
+}
+
+fn drilled(job: &mut Job, mark: Subject, at: Point) {
+    let option = job.walls[0].options.first().map(|option| option.id.clone());
+    let number = job.walls[0].facts.len();
+    job.walls[0].facts.push(Fact {
+        id: rooms::id(&format!("fact-{number}")),
+        mark: MarkId::of(mark).unwrap(),
+        option,
+        state: FactState::Drilled,
+        planned: Some(Spot { x: Offset(at.x), y: Offset(at.y) }),
+        went: None,
+        across: None,
+        upright: None,
+        upright_at_right: None,
+        fastener: None,
+    });
+}
+
+#[test]
+fn no_fastener_counts_beside_a_hole_that_is_there_whatever_it_was_drilled_for() {
+    let job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    let first = &before.fastening.fasteners[0];
+    let hole = before.holes.iter().find(|hole| hole.id == first.hole).unwrap();
+    // A hole of a plate that hung here before, in this very option.
+    let mut beside = job.clone();
+    drilled(
+        &mut beside,
+        rooms::id("display-1").part("hole-of-before"),
+        Point::new(hole.place.x + mm(6.0), hole.place.y),
+    );
+    let told = fastening(&beside);
+    let empty = told.left_empty.iter().find(|one| one.hole == first.hole).unwrap();
+    assert_eq!(empty.why, EmptyWhy::BesideHole);
+    let marks = plan(&beside).marks;
+    assert!(marks.iter().any(|mark| mark.id.part_str() == "hole-of-before" && !mark.is_needed), "it is told");
+    // The plate's own holes, drilled 20 mm too far apart: neither stands over its own.
+    let mut apart = job.clone();
+    let others: Vec<_> = before
+        .holes
+        .iter()
+        .filter(|one| before.fastening.fasteners.iter().any(|fastener| fastener.hole == one.id))
+        .filter(|one| (one.place.y - hole.place.y).mm().abs() < 1.0)
+        .collect();
+    let (left, right) = (others[0], others[others.len() - 1]);
+    drilled(&mut apart, left.subject.clone(), Point::new(left.place.x - mm(10.0), left.place.y));
+    drilled(&mut apart, right.subject.clone(), Point::new(right.place.x + mm(10.0), right.place.y));
+    let told = fastening(&apart);
+    for one in [left, right] {
+        assert!(told.fasteners.iter().all(|fastener| fastener.hole != one.id), "{}", one.id);
+    }
+}
+
+#[test]
+fn a_hole_bored_for_one_size_is_not_used_for_another() {
+    let mut job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    let first = before.fastening.fasteners[0].clone();
+    let hole = before.holes.iter().find(|hole| hole.id == first.hole).unwrap();
+    drilled(&mut job, hole.subject.clone(), hole.place);
+    job.walls[0].facts[0].fastener = Some(first.stock.clone());
+    assert!(fastening(&job).fasteners.iter().any(|one| one.hole == first.hole));
+    job.walls[0].facts[0].fastener = Some(rooms::id("fastener-of-before"));
+    let told = fastening(&job);
+    let empty = told.left_empty.iter().find(|one| one.hole == first.hole).unwrap();
+    assert_eq!(empty.why, EmptyWhy::BoredForAnother);
+}
+
+#[test]
+fn a_tilt_whose_turning_line_nobody_measured_is_not_known() {
+    let mut job = room(&installs()[0]);
+    job.mounts[0].kind = MountKind::Tilting;
+    job.mounts[0].tilt =
+        Some(Tilt { down: Some(Angle::degrees(12.0)), up: Some(Angle::degrees(2.0)), pivot_down: None });
+    let told = fastening(&job);
+    assert_ne!(told.verdict.word, Word::Holds);
+    assert!(
+        told.verdict.wanted.contains(&Want::Pivot(job.mounts[0].id.clone())),
+        "{:?}",
+        told.verdict.wanted
+    );
+    job.mounts[0].tilt.as_mut().unwrap().pivot_down = Some(mm(400.0));
+    assert!(!fastening(&job).verdict.wanted.contains(&Want::Pivot(job.mounts[0].id.clone())));
+}
+
+#[test]
+fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
+    let arm = named("arm 500 mm, 30 kg, six in three rows");
+    let mut job = room(&arm);
+    let used = |job: &Job| fastening(job).verdict.governing.unwrap().used;
+    let before = used(&job);
+    job.mounts[0].tilt = Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: None });
+    let tilted = used(&job);
+    assert!(tilted > before * 1.05, "{before} to {tilted}");
+    job.mounts[0].tilt = None;
+    job.mounts[0].kind = MountKind::PullDown;
+    let told = fastening(&job);
+    assert!(told.verdict.wanted.contains(&Want::Lowering(job.mounts[0].id.clone())));
+    job.mounts[0].arm.as_mut().unwrap().lowers = Some(mm(500.0));
+    let told = fastening(&job);
+    assert!(!told.verdict.wanted.contains(&Want::Lowering(job.mounts[0].id.clone())));
+}
+
+#[test]
+fn the_plates_at_a_stud_s_ends_are_none_of_it() {
+    let mut job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    let top = before.holes.iter().map(|hole| hole.place.y).reduce(Length::max).unwrap();
+    // So high that the wall's end leaves 7 diameters, and the two plates at the top do not.
+    job.walls[0].height = Some(top + mm(90.0));
+    let told = fastening(&job);
+    let used = |hole: &str| told.fasteners.iter().any(|one| one.hole.as_str() == hole);
+    for hole in before.holes.iter().filter(|hole| hole.place.y == top) {
+        assert!(!used(hole.id.as_str()), "{}", hole.id);
+    }
+}
+
+#[test]
+fn a_maker_s_count_and_a_maker_s_no_are_heard() {
+    let mut job = room(&installs()[0]);
+    let four = fastening(&job).fasteners.len();
+    assert_eq!((fastening(&job).verdict.word, four), (Word::Holds, 4));
+    let says = |job: &mut Job, text: &str| {
+        job.mounts[0].required = Some(Required { fasteners: Some(text.to_owned()), holes: Vec::new() });
+    };
+    says(&mut job, "at least six lag screws");
+    assert_eq!(fastening(&job).verdict.word, Word::Short);
+    says(&mut job, "four lag screws 5/16");
+    assert_eq!(fastening(&job).verdict.word, Word::Holds);
+    says(&mut job, "Do not use lag screws");
+    assert_eq!(fastening(&job).verdict.word, Word::NotKnown);
+}
+
+#[test]
+fn metal_near_a_hole_takes_it_out_of_the_choice() {
+    let mut job = room(&installs()[0]);
+    let before = fastening(&job);
+    let hole = plan(&job).pieces[0].mount.clone().unwrap().holes[0].clone();
+    job.walls[0].hits.push(strikeline_solver::job::hit::Hit {
+        id: rooms::id("hit-99"),
+        kind: HitKind::Metal,
+        x: strikeline_solver::job::place::AcrossReading::from_left(hole.place.x),
+        y: Some(strikeline_solver::job::place::UprightReading::from_floor(hole.place.y)),
+    });
+    let told = fastening(&job);
+    assert!(before.fasteners.iter().any(|one| one.hole == hole.id));
+    assert!(told.fasteners.iter().all(|one| one.hole != hole.id));
+}
