@@ -11,6 +11,8 @@
 mod at_wall;
 #[path = "gestures/at_wall_whole.rs"]
 mod at_wall_whole;
+#[path = "gestures/cable.rs"]
+mod cable;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]
