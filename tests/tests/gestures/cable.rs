@@ -1,6 +1,7 @@
 //! The cables' way under a hand: a block dragged into it, openings dragged, another way taken from the list.
 
 use super::room::*;
+use egui::accesskit::Role;
 use egui::vec2;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
@@ -93,4 +94,19 @@ fn the_exit_is_dragged_where_it_may_be_and_let_go_by_a_button() {
     harness.run();
     assert_eq!(way(&plan(&mut harness)), before);
     assert_eq!(self::job(&harness), nook());
+}
+
+#[test]
+fn another_way_is_shown_while_it_is_pointed_at_and_taken_by_a_tap() {
+    let mut harness = window_of(nook());
+    let others = cable(&plan(&mut harness)).alternatives;
+    assert!(others.len() > 1);
+    assert_eq!(harness.state().view_state().previewed, None);
+    harness.get_by_role_and_label(Role::Button, "Way 2").focus();
+    harness.run();
+    assert_eq!(harness.state().view_state().previewed.as_ref(), Some(&others[0].run));
+    harness.get_by_role_and_label(Role::Button, "Way 2").click_accesskit();
+    harness.run();
+    assert_eq!(way(&plan(&mut harness)).exit, others[0].exit);
+    assert!(harness.state().session().can_undo());
 }
