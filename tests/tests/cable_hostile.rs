@@ -1,5 +1,10 @@
 //! Walls on which no cable should go anywhere: a plan all the same, with what it has to say, never a panic.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a failure here is a failed test")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a failure here is a failed test"
+)]
 
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;

@@ -13,6 +13,8 @@ mod at_wall;
 mod at_wall_whole;
 #[path = "gestures/by_hand.rs"]
 mod by_hand;
+#[path = "gestures/cable.rs"]
+mod cable;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]

@@ -154,9 +154,8 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
         | Ink::Hole(Meets::Stud | Meets::StudEdge | Meets::Board | Meets::Masonry | Meets::NotKnown) => {
             (p.graphite, p.graphite)
         }
-        Ink::Port | Ink::Dimension | Ink::DimensionTick | Ink::Label => (p.pencil, p.pencil),
+        Ink::Port | Ink::CableRun | Ink::Dimension | Ink::DimensionTick | Ink::Label => (p.pencil, p.pencil),
         Ink::Entry => (p.pencil, p.face),
-        Ink::CableRun => (p.pencil, p.pencil),
         Ink::ChalkLine | Ink::Mark => (p.chalk, p.chalk),
         Ink::Done => (p.done, p.done),
         Ink::Sweep | Ink::ControlLine => (p.chalk_pale, p.chalk_pale),

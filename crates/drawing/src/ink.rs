@@ -53,7 +53,7 @@ pub enum Ink {
     Port,
     /// The opening for cables behind a piece.
     Entry,
-    /// The way of the cables, in the wall or on its face.
+    /// The way of the cables inside the wall.
     CableRun,
     /// A line struck on the wall.
     ChalkLine,
@@ -175,7 +175,9 @@ impl Ink {
     #[must_use]
     pub fn pattern(self) -> Pattern {
         match self {
-            Self::OpenEnd | Self::Hidden | Self::Lumber | Self::Bracket | Self::Sweep => Pattern::Dashed,
+            Self::OpenEnd | Self::Hidden | Self::Lumber | Self::Bracket | Self::CableRun | Self::Sweep => {
+                Pattern::Dashed
+            }
             Self::LumberCentre | Self::ControlLine => Pattern::DashDot,
             _ => Pattern::Solid,
         }

@@ -1,21 +1,33 @@
 //! The cables' way under a hand: a block dragged into it, openings dragged, another way taken from the list.
 
 use super::room::*;
+use egui::accesskit::Role;
 use egui::vec2;
+use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
+use strikeline::app::App;
+use strikeline::canvas;
 use strikeline::moves::HandleKind;
 use strikeline::panels::cable_ways::BEST;
+use strikeline::session::Session;
 use strikeline::widgets::unbroken::unbroken;
-use strikeline_solver::geometry::Axis;
+use strikeline_solver::geometry::{Axis, Point};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::cable::{CablePlan, Way};
+use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
 /// The demo whose straight drop is blocked.
 fn nook() -> Job {
     let options = ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
     options.from_str(include_str!("../../../demo-jobs/reading_nook.ron")).unwrap()
+}
+
+fn window_of(job: Job) -> Harness<'static, App> {
+    let mut harness = window_on(Session::new(job, None));
+    harness.run();
+    harness
 }
 
 fn cable(plan: &Plan) -> CablePlan {
@@ -30,7 +42,7 @@ fn way(plan: &Plan) -> Way {
 fn a_block_dragged_into_the_run_changes_the_plan_in_the_same_frame() {
     // The block begins far above the run, in the next bay.
     let mut job = nook();
-    let right = strikeline_solver::units::Length::inches(16.0);
+    let right = Length::inches(16.0);
     let across = &mut job.walls[0].hidden[0].across;
     for edge in [&mut across.left, &mut across.right].into_iter().flatten() {
         edge.by += right;
@@ -42,9 +54,9 @@ fn a_block_dragged_into_the_run_changes_the_plan_in_the_same_frame() {
     // In the bay of the ports it would drop straight: the block comes back into that bay.
     let from = middle(&mut harness, HandleKind::Hidden, "block-1");
     let by = {
-        let window = canvas_window(&harness);
-        let origin = window.pointer_from_wall(strikeline_solver::geometry::Point::default());
-        let to = window.pointer_from_wall(strikeline_solver::geometry::Point::new(-right, right * 0.0));
+        let window = canvas::shown(&before, canvas_rect(&harness), harness.state().view_state());
+        let origin = window.pointer_from_wall(Point::default());
+        let to = window.pointer_from_wall(Point::new(-right, Length::default()));
         to - origin
     };
     press_and_move(&mut harness, from, by);
@@ -77,8 +89,24 @@ fn the_exit_is_dragged_where_it_may_be_and_let_go_by_a_button() {
     assert_eq!(after.cost.not_allowed, 0, "{:?}", after.against);
     let kept = &self::job(&harness).walls[0].options[0].hangings[0].way;
     assert!(kept.exit_at.is_some() && kept.entry_at.is_none());
-    let button = harness.get_by_label(BEST).rect().center();
-    tap(&mut harness, button);
+    // It may be scrolled out of sight.
+    harness.get_by_label(BEST).click_accesskit();
+    harness.run();
     assert_eq!(way(&plan(&mut harness)), before);
     assert_eq!(self::job(&harness), nook());
+}
+
+#[test]
+fn another_way_is_shown_while_it_is_pointed_at_and_taken_by_a_tap() {
+    let mut harness = window_of(nook());
+    let others = cable(&plan(&mut harness)).alternatives;
+    assert!(others.len() > 1);
+    assert_eq!(harness.state().view_state().previewed, None);
+    harness.get_by_role_and_label(Role::Button, "Way 2").focus();
+    harness.run();
+    assert_eq!(harness.state().view_state().previewed.as_ref(), Some(&others[0].run));
+    harness.get_by_role_and_label(Role::Button, "Way 2").click_accesskit();
+    harness.run();
+    assert_eq!(way(&plan(&mut harness)).exit, others[0].exit);
+    assert!(harness.state().session().can_undo());
 }

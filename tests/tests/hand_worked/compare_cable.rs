@@ -2,6 +2,7 @@
 
 use super::super::case::ExpectedCable;
 use super::{Wrong, length};
+use strikeline_solver::geometry::Rect;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::cable::{Crosses, WayBy};
 use strikeline_solver::route;
@@ -56,7 +57,7 @@ pub(super) fn cable(expected: &ExpectedCable, plan: &Plan, wrong: &mut Wrong) {
     if expected.others.is_some_and(|others| cable.alternatives.len() < others) {
         wrong.push(format!("{name}: {} other ways", cable.alternatives.len()));
     }
-    let entry = way.and_then(|way| way.entry).map(|entry| entry.centre());
+    let entry = way.and_then(|way| way.entry).map(Rect::centre);
     let exit = way.map(|way| way.exit.centre());
     let lead = cable.leads.first();
     for (what, expected, actual) in [

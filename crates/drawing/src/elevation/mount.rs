@@ -4,7 +4,7 @@ use crate::ink::Ink;
 use crate::pen::{Pen, turned};
 use crate::symbol;
 use strikeline_solver::job::Job;
-use strikeline_solver::plan::cable::Way;
+use strikeline_solver::plan::cable::{Way, WayBy};
 use strikeline_solver::plan::piece::{MountedPlan, PiecePlan};
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening};
 use strikeline_solver::subject::Id;
@@ -41,10 +41,15 @@ fn by_hand(fastening: &Fastening, hole: &Id) -> Option<bool> {
 fn cable(pen: &mut Pen<'_>, piece: &PiecePlan, way: &Way) {
     let assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.assumed);
     pen.take(piece.id.part("run"), assumed);
+    // A raceway is seen, a run in the wall is not.
+    let ink = match way.by {
+        WayBy::InWall => Ink::CableRun,
+        WayBy::OnFace => Ink::Feature,
+    };
     for pair in way.run.windows(2) {
         if let [from, to] = pair {
             let (from, to) = (pen.at(*from), pen.at(*to));
-            pen.line(Ink::CableRun, from, to);
+            pen.line(ink, from, to);
         }
     }
     if let Some(entry) = way.entry {

@@ -75,9 +75,8 @@ fn plain(ink: Ink) -> (&'static str, &'static str) {
                 (GRAPHITE, GRAPHITE)
             }
         },
-        Ink::Port | Ink::Dimension | Ink::DimensionTick | Ink::Label => (PENCIL, PENCIL),
+        Ink::Port | Ink::CableRun | Ink::Dimension | Ink::DimensionTick | Ink::Label => (PENCIL, PENCIL),
         Ink::Entry => (PENCIL, PAPER),
-        Ink::CableRun => (PENCIL, PENCIL),
         Ink::ChalkLine | Ink::Mark => (CHALK, CHALK),
         Ink::Done => (DONE, DONE),
         Ink::Sweep | Ink::ControlLine => (CHALK_PALE, CHALK_PALE),

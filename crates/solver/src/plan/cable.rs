@@ -30,7 +30,7 @@ pub struct CablePlan {
     pub hidden_swung: Option<Rect>,
     /// Where the middle of the entry may be, in any bay.
     pub entry_zone: Zone,
-    /// Where the middle of the exit may be, in any bay.
+    /// Where the middle of the exit may be, in any bay under the piece or beside it.
     pub exit_zone: Zone,
     /// The outlet or box that the exit is to be beside.
     pub beside: Option<Id>,

@@ -1,5 +1,5 @@
-//! Something stands in the straight drop: the plan goes another way, or through it (a fire block), and says so, since whoever
-//! opens the wall will meet it.
+//! Something stands in the straight drop: the plan goes another way, or through it (a fire block), and says so, since
+//! whoever opens the wall will meet it.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

@@ -1,5 +1,5 @@
-//! The opening has to be hidden by the piece as it hangs, tilted as far as it tilts; while it is swung out on its arm it is
-//! good to know that it shows (chosen: seen from 45 degrees off the perpendicular).
+//! The opening has to be hidden by the piece as it hangs, tilted as far as it tilts; while it is swung out on its arm
+//! it is good to know that it shows (chosen: seen from 45 degrees off the perpendicular).
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

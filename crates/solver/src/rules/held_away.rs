@@ -1,5 +1,5 @@
-//! What is drilled or struck stays where it is, and what hangs there follows it. The customer agreed to a place: how far
-//! the piece is from that is told, so that it is agreed anew or the wall is made good.
+//! What is drilled or struck stays where it is, and what hangs there follows it. The customer agreed to a place: how
+//! far the piece is from that is told, so that it is agreed anew or the wall is made good.
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;

@@ -1,4 +1,5 @@
-//! All bends between two pull points come to 360 degrees at most (NEC 358.26 and like, read second-hand; written for tubes).
+//! All bends between two pull points come to 360 degrees at most (NEC 358.26 and like, read second-hand; written for
+//! tubes).
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

@@ -1,5 +1,5 @@
-//! A bored hole whose edge is within 1 1/4 in of the stud's face wants a steel plate (NEC 300.4(A)(1), written for power
-//! wiring; for low voltage shown as good practice).
+//! A bored hole whose edge is within 1 1/4 in of the stud's face wants a steel plate (NEC 300.4(A)(1), written for
+//! power wiring; for low voltage shown as good practice).
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

@@ -1,10 +1,10 @@
-//! Cables leave an outlet or switch straight up or down along a stud, or level through bored studs, and
-//! nothing on the face shows which. A hole to be used in those places may meet one: switch off and probe.
+//! Cables leave an outlet or switch straight up or down along a stud, or level through bored studs, and nothing on the
+//! face shows which. A hole to be used in those places may meet one: switch off and probe.
 //!
-//! In line: within 12 in of the box's height, within which a cable is fixed to the stud beside its box
-//! (NEC 334.30: within 12 in of each box; read as quoted). The other limits are chosen: 4 in from the stud's face to the
-//! box, a box being nailed to a stud or let in close to it; 2 in above and below, a bored cable running about
-//! level with its box; the same or the next bay, a bay being 24 in where studs do not tell.
+//! In line: within 12 in of the box's height, within which a cable is fixed to the stud beside its box (NEC 334.30:
+//! within 12 in of each box; read as quoted). The other limits are chosen: 4 in from the stud's face to the box, a box
+//! being nailed to a stud or let in close to it; 2 in above and below, a bored cable running about level with its box;
+//! the same or the next bay, a bay being 24 in where studs do not tell.
 
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};

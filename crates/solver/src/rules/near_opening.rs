@@ -1,7 +1,7 @@
-//! Cables leave an outlet or switch up or down, or level through bored studs, where nothing on the face shows it. In a UK
-//! job the zones of BS 7671 522.6.202 say where: straight up, down and level from each accessory, within 150 mm of the
-//! wall's top (read second-hand) or of an inside corner (from memory). Else within 12 in above or below a box (NEC 334.30,
-//! read as quoted).
+//! Cables leave an outlet or switch up or down, or level through bored studs, where nothing on the face shows it. In a
+//! UK job the zones of BS 7671 522.6.202 say where: straight up, down and level from each accessory, within 150 mm of
+//! the wall's top (read second-hand) or of an inside corner (from memory). Else within 12 in above or below a box (NEC
+//! 334.30, read as quoted).
 
 use super::cabled::{all, told};
 use crate::finding::cable::CableWhat;

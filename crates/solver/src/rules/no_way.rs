@@ -1,5 +1,5 @@
-//! Nothing hidden and allowed was found for the cables: the least bad way is told with what speaks against it (design: a plan
-//! never hides that it breaks a rule).
+//! Nothing hidden and allowed was found for the cables: the least bad way is told with what speaks against it (design:
+//! a plan never hides that it breaks a rule).
 
 use super::cabled::{all, told};
 use crate::finding::cable::CableWhat;

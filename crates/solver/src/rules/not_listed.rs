@@ -1,5 +1,5 @@
-//! A cable hidden in a dwelling's wall is listed for it: CL2, CL3 or what may stand in (NEC, read second-hand). What nobody
-//! read off its jacket is not known.
+//! A cable hidden in a dwelling's wall is listed for it: CL2, CL3 or what may stand in (NEC, read second-hand). What
+//! nobody read off its jacket is not known.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

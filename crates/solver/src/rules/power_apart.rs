@@ -1,5 +1,5 @@
-//! Cables of low voltage keep 2 in from the conductors of power (NEC 800.133(A)(2), read as quoted). Where the power is in a
-//! sheathed cable inspectors differ: told, never a stop. A hidden cable counts as power.
+//! Cables of low voltage keep 2 in from the conductors of power (NEC 800.133(A)(2), read as quoted). Where the power is
+//! in a sheathed cable inspectors differ: told, never a stop. A hidden cable counts as power.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

@@ -1,5 +1,5 @@
-//! A flexible cord is never hidden in a wall, led through a hole in one or fixed to its face (NEC 400.12, read as quoted).
-//! What is allowed is work for a licensed electrician.
+//! A flexible cord is never hidden in a wall, led through a hole in one or fixed to its face (NEC 400.12, read as
+//! quoted). What is allowed is work for a licensed electrician.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

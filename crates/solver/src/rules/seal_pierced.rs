@@ -1,5 +1,5 @@
-//! An opening in an outside wall, or one with filled bays or a vapour barrier, breaks a seal: close it again round the cable
-//! (IRC R702.7 asks for the barrier by climate; read).
+//! An opening in an outside wall, or one with filled bays or a vapour barrier, breaks a seal: close it again round the
+//! cable (IRC R702.7 asks for the barrier by climate; read).
 
 use super::cabled::{all, told};
 use crate::finding::cable::CableWhat;

@@ -1,5 +1,5 @@
-//! A line or tick that stands where the plan no longer has it misleads every mark that is read from it: it is rubbed out
-//! and struck anew. What is drilled is told by how it holds the plate.
+//! A line or tick that stands where the plan no longer has it misleads every mark that is read from it: it is rubbed
+//! out and struck anew. What is drilled is told by how it holds the plate.
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;

@@ -12,7 +12,7 @@ use crate::plan::cable::Against;
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Beside, Cost, Goal, Place, Start, Zone, nm};
 use crate::subject::Id;
-use crate::tolerance::{ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM, EXIT_UP_MM, EXIT_UP_UK_MM};
+use crate::tolerance::{ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM, EXIT_UP_MM, EXIT_UP_UK_MM, WIDEST_BAY_MM};
 use crate::units::Length;
 
 /// Where a way may begin or end, and what speaks against each place that was asked for.
@@ -59,7 +59,7 @@ impl Cabling<'_> {
         let mut against = Vec::new();
         let mut start = self.start(space, near, sizes.0, hidden);
         let mut goal = self.goal(space, sizes.1, beside);
-        let zones = (start.zone.clone(), goal.zone.clone());
+        let zones = (start.zone.clone(), self.near_zone(&goal.zone));
         if let Some(cut) = self.cut("entry") {
             start.zone = at(Place::of(cut));
         } else if let Some(pin) = self.wished.entry_at {
@@ -80,6 +80,15 @@ impl Cabling<'_> {
             }
         }
         Ends { start, goal, against, zones }
+    }
+
+    /// The part of the exit's zone that is told: under the piece and a bay to either side. What is farther off is no
+    /// exit of these cables, and what stands there changes nothing.
+    fn near_zone(&self, whole: &Zone) -> Zone {
+        let reach = self.at.outline.across().grown(Length::millimetres(WIDEST_BAY_MM));
+        let (left, right) = (nm(reach.from), nm(reach.to));
+        let room = Area { left: whole.room.left.max(left), right: whole.room.right.min(right), ..whole.room };
+        zone(room, whole.barred.clone())
     }
 
     /// Where the exit has to be.
@@ -225,7 +234,7 @@ fn grown(rects: Vec<Rect>, size: Size) -> Vec<Area> {
 
 /// A zone, without what does not touch it.
 fn zone(room: Area, mut barred: Vec<Area>) -> Zone {
-    barred.retain(|area| area.overlaps(room) || room.is_empty() || is_thin(room));
+    barred.retain(|area| !room.is_empty() && (area.overlaps(room) || is_thin(room)));
     Zone { room, barred }
 }
 

@@ -1,7 +1,7 @@
 //! What a piece hides of the wall: less where it stands off, tilts or swings.
 //!
-//! Whoever looks along the wall at up to 45 degrees off its perpendicular sees behind an edge as far as the edge stands off
-//! (chosen: a display is read from at least 45 degrees to its face, NUREG-0700 section 11.3.1).
+//! Whoever looks along the wall at up to 45 degrees off its perpendicular sees behind an edge as far as the edge stands
+//! off (chosen: a display is read from at least 45 degrees to its face, NUREG-0700 section 11.3.1).
 
 use super::Cabling;
 use crate::geometry::{Rect, Span};

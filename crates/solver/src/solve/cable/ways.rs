@@ -1,5 +1,5 @@
-//! Every way that would do, the best first: bay by bay inside the wall, through studs where no bay will do alone or boring
-//! was asked for, and in a raceway on the face.
+//! Every way that would do, the best first: bay by bay inside the wall, through studs where no bay will do alone or
+//! boring was asked for, and in a raceway on the face.
 
 use super::Cabling;
 use super::bays::Bay;
