@@ -215,6 +215,7 @@ fn json_has_the_promised_keys_in_their_order() {
                 "outliers",
                 "next_probe",
                 "marks",
+                "sight",
                 "findings",
             ];
             assert_eq!(keys(wall), of_wall);
