@@ -1,21 +1,30 @@
 //! An opening that is cut stays: what it meets there, what would show of it, and that cables want another bay.
 
 use crate::finding::{CutMeets, Finding, Level, Mend, What};
-use crate::geometry::Direction;
+use crate::geometry::{Direction, Rect};
 use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
+use crate::plan::framing::Stud;
 use crate::plan::mark::{Mark, MarkState, MarkWhat};
 use crate::plan::piece::{MountedPlan, PiecePlan};
 use crate::tolerance::SAME_PLACE_MM;
 
 pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
-    let is_cut = |mark: &&Mark| mark.what == MarkWhat::Entry && mark.state == MarkState::Cut;
+    let is_cut =
+        |mark: &&Mark| matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) && mark.state == MarkState::Cut;
     let mut told = Vec::new();
     for mark in plan.marks.iter().filter(is_cut) {
         let Some(piece) = plan.pieces.iter().find(|piece| piece.id == mark.piece) else { continue };
-        let Some(mount) = &piece.mount else { continue };
-        told.extend(meets(plan, piece, mount).into_iter().map(|(level, meets)| Finding {
+        let met = match (&mark.what, &piece.mount) {
+            (MarkWhat::Exit, _) => {
+                let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
+                way.map(|way| in_the_wall(plan, way.exit)).unwrap_or_default()
+            }
+            (_, Some(mount)) => meets(plan, piece, mount),
+            (_, None) => continue,
+        };
+        told.extend(met.into_iter().map(|(level, meets)| Finding {
             level,
             subject: mark.id.clone(),
             what: What::CutOpening { meets },
@@ -28,15 +37,8 @@ pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
 /// What an opening as cut has to tell, the gravest first.
 fn meets(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<(Level, CutMeets)> {
     let Some(cut) = mount.entry else { return Vec::new() };
-    let mut told = Vec::new();
-    for hidden in plan.survey.hidden.iter().filter(|hidden| hidden.rect.overlaps(cut)) {
-        told.push((Level::Stop, CutMeets::Hidden(hidden.id.clone())));
-    }
-    let on = plan.survey.breast_at(cut.centre().x, Some(cut.centre().y)).map(|breast| &breast.id);
-    let here = || plan.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);
-    if here().any(|stud| stud.left < cut.right && cut.left < stud.right) {
-        told.push((Level::Caution, CutMeets::Stud));
-    }
+    let mut told = in_the_wall(plan, cut);
+    let here = || studs_at(plan, cut);
     if mount.solids.iter().any(|solid| solid.overlaps(cut)) {
         told.push((Level::Caution, CutMeets::Plate));
     }
@@ -57,6 +59,24 @@ fn meets(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<(Level, Cut
         }
     }
     told
+}
+
+/// What an opening meets in the wall.
+fn in_the_wall(plan: &Plan, cut: Rect) -> Vec<(Level, CutMeets)> {
+    let mut told = Vec::new();
+    for hidden in plan.survey.hidden.iter().filter(|hidden| hidden.rect.overlaps(cut)) {
+        told.push((Level::Stop, CutMeets::Hidden(hidden.id.clone())));
+    }
+    if studs_at(plan, cut).any(|stud| stud.left < cut.right && cut.left < stud.right) {
+        told.push((Level::Caution, CutMeets::Stud));
+    }
+    told
+}
+
+/// The studs of the plane that an opening is in.
+fn studs_at(plan: &Plan, cut: Rect) -> impl Iterator<Item = &Stud> {
+    let on = plan.survey.breast_at(cut.centre().x, Some(cut.centre().y)).map(|breast| &breast.id);
+    plan.framing.studs.iter().filter(move |stud| stud.on.as_ref() == on)
 }
 
 #[cfg(test)]
@@ -100,5 +120,21 @@ mod tests {
         let told = room.told(check);
         let meets = CutMeets::Hidden(Id::new("cable-1"));
         assert_eq!(told, [(Level::Stop, "display-1.entry".to_owned(), What::CutOpening { meets })]);
+    }
+    #[test]
+    fn an_exit_as_cut_tells_what_it_meets_in_the_wall() {
+        let mut room = Sample::good();
+        let mut mark = room.plan.marks[0].clone();
+        (mark.id, mark.what) = (Id::new("display-1").part("exit"), MarkWhat::Exit);
+        mark.piece = Id::new("display-1");
+        mark.state = MarkState::Cut;
+        room.plan.marks.push(mark);
+        assert!(room.told(check).is_empty());
+        let way = room.plan.pieces[0].cable.as_mut().unwrap().way.as_mut().unwrap();
+        // A stud stands at 2200.
+        way.exit = rect((2190.0, 2240.0), (368.0, 444.0));
+        let meets = CutMeets::Stud;
+        let told = [(Level::Caution, "display-1.exit".to_owned(), What::CutOpening { meets })];
+        assert_eq!(room.told(check), told);
     }
 }
