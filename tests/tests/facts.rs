@@ -12,7 +12,8 @@ use strikeline::moves::{doable, went, with_fact, without_fact};
 use strikeline_solver::finding::What;
 use strikeline_solver::geometry::{Axis, Point};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::fact::FactState;
+use strikeline_solver::job::fact::{FactState, StruckFrom};
+use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkState, MarkWhat};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
@@ -147,6 +148,46 @@ fn what_is_struck_stays_wherever_the_piece_is_moved() {
             }
         }
     }
+}
+
+#[test]
+fn what_is_struck_moves_with_what_it_was_read_from_and_with_nothing_else() {
+    let (mut from_right, mut from_left) = (0, 0);
+    for (path, job, wall, option) in demos() {
+        let done = all_done(&job, &wall, &option);
+        let before = solve(&done, &wall, Some(&option));
+        let mut wider = done.clone();
+        let own = wider.walls.iter_mut().find(|one| one.id == wall).unwrap();
+        let Some(width) = own.width else { continue };
+        let by = Length::millimetres(37.0);
+        own.width = Some((width + by).quantised());
+        // What is read from the right end of the wall goes with it.
+        let after = solve(&wider, &wall, Some(&option));
+        let moved = |plan: &Plan, feature: &Id| {
+            plan.survey.features.iter().find(|one| one.id == *feature).map(|one| one.rect.left)
+        };
+        for fact in &own.facts {
+            let Some(across) = &fact.across else { continue };
+            let expected = match &across.from {
+                StruckFrom::LeftEnd => 0.0,
+                StruckFrom::RightEnd => by.mm(),
+                StruckFrom::Thing(thing) => match (moved(&before, &thing.id), moved(&after, &thing.id)) {
+                    (Some(was), Some(is)) => (is - was).mm(),
+                    _ => continue,
+                },
+                StruckFrom::Floor | StruckFrom::ControlLine => continue,
+            };
+            let place = |plan: &Plan| {
+                let mark = plan.marks.iter().find(|mark| mark.id == *fact.mark.subject()).unwrap();
+                mark.place.unwrap().x.mm()
+            };
+            let off = place(&after) - place(&before) - expected;
+            assert!(off.abs() < 1e-5, "{} {}: {off} mm", path.display(), fact.mark.subject());
+            from_right += usize::from(expected > 0.0);
+            from_left += usize::from(expected == 0.0);
+        }
+    }
+    assert!(from_right > 3 && from_left > 10, "{from_right} and {from_left}");
 }
 
 #[test]

@@ -29,7 +29,7 @@ use strikeline_solver::words;
 #[test]
 fn the_report_holds_its_bounds_on_the_seed_held_out() {
     let report = env!("CARGO_BIN_EXE_report");
-    let out = std::process::Command::new(report).args(["framing", "1000", "untimed"]).output().unwrap();
+    let out = std::process::Command::new(report).args(["framing", "2000", "untimed"]).output().unwrap();
     let said = String::from_utf8_lossy(&out.stdout);
     assert!(out.status.success() && said.ends_with("framing: all bounds held\n"), "{said}");
 }

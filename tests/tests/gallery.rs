@@ -30,12 +30,13 @@ use strikeline_solver::job::Job;
 use strikeline_solver::subject::Subject;
 use touch::finger;
 
-/// A laptop, a 10 in tablet in points, the same upright, and the least that is worked in.
-const SIZES: [(&str, Vec2); 4] = [
+/// A laptop, a 10 in tablet in points, the same upright, a small window and the least that there is.
+const SIZES: [(&str, Vec2); 5] = [
     ("laptop", vec2(1280.0, 800.0)),
     ("tablet", vec2(1024.0, 640.0)),
     ("upright", vec2(800.0, 1280.0)),
     ("small", vec2(800.0, 600.0)),
+    ("least", vec2(720.0, 480.0)),
 ];
 
 type Shown<'a> = Harness<'static, App>;

@@ -18,7 +18,7 @@ const HELD_OUT: u64 = 318_407;
 /// So many walls of each kind.
 const WALLS: usize = 2000;
 /// One inference from 10 hits, at most, with all else that a solve of a wall without pieces does.
-const BOUND_MS: f64 = 0.5;
+pub(crate) const BOUND_MS: f64 = 0.5;
 
 /// The next probe, at most: on all walls of the busiest demo, and at 10 hits and 8 holes.
 const NEXT_PROBE_MS: f64 = 50.0;
@@ -109,7 +109,7 @@ fn rows(tally: &Tally) -> Vec<Row> {
 }
 
 /// The median of a solve of a wall with so many hits and nothing to hang, in milliseconds.
-fn inference_ms(hits: usize) -> f64 {
+pub(crate) fn inference_ms(hits: usize) -> f64 {
     let mut chance = crate::chance::Chance::of(1);
     let one = |_| {
         let made = made::Made::of(&mut chance, &made::PLAIN, hits, true);

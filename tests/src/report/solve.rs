@@ -1,6 +1,7 @@
 //! How long a full solve takes on the busiest demo, and how that grows with hits and features.
 
 use crate::demo::{busiest, machine, median, verdict};
+use crate::framing;
 use std::process::ExitCode;
 use std::time::Instant;
 use strikeline_solver::job::Job;
@@ -33,6 +34,15 @@ pub(crate) fn report() -> ExitCode {
         println!("{times:>8}x {median_ms:>12.3} {share:>11.2}% {bound:>10}");
         if bound_ms.is_some_and(|bound_ms| median_ms > bound_ms) {
             short.push(format!("{times}x"));
+        }
+    }
+    println!("{:>9} {:>12} {:>23}", "hits", "inference ms", "bound ms");
+    for (hits, bound_ms) in [(10, Some(framing::BOUND_MS)), (20, None), (100, None), (200, None)] {
+        let median_ms = framing::inference_ms(hits);
+        let bound = bound_ms.map_or_else(|| "-".to_owned(), |bound| format!("{bound:.1}"));
+        println!("{hits:>9} {median_ms:>12.3} {bound:>23}");
+        if bound_ms.is_some_and(|bound_ms| median_ms > bound_ms) {
+            short.push(format!("inference from {hits} hits"));
         }
     }
     verdict("solve", &short)
