@@ -16,7 +16,7 @@ use strikeline_solver::job::fact::{FactState, StruckFrom};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkState, MarkWhat};
 use strikeline_solver::solve::solve;
-use strikeline_solver::subject::Id;
+use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 
@@ -157,21 +157,25 @@ fn what_is_struck_moves_with_what_it_was_read_from_and_with_nothing_else() {
         let done = all_done(&job, &wall, &option);
         let before = solve(&done, &wall, Some(&option));
         let mut wider = done.clone();
-        let own = wider.walls.iter_mut().find(|one| one.id == wall).unwrap();
-        let Some(width) = own.width else { continue };
         let by = Length::millimetres(37.0);
-        own.width = Some((width + by).quantised());
+        let Some(width) = done.wall(&wall).and_then(|own| own.width) else { continue };
+        wider
+            .walls
+            .iter_mut()
+            .filter(|own| own.id == wall)
+            .for_each(|own| own.width = Some((width + by).quantised()));
         // What is read from the right end of the wall goes with it.
         let after = solve(&wider, &wall, Some(&option));
-        let moved = |plan: &Plan, feature: &Id| {
-            plan.survey.features.iter().find(|one| one.id == *feature).map(|one| one.rect.left)
+        let edge = |plan: &Plan, thing: &Subject| {
+            let feature = plan.survey.features.iter().find(|one| one.id == thing.id)?;
+            Some(if thing.part_str() == "right" { feature.rect.right } else { feature.rect.left })
         };
-        for fact in &own.facts {
+        for fact in &done.wall(&wall).unwrap().facts {
             let Some(across) = &fact.across else { continue };
             let expected = match &across.from {
                 StruckFrom::LeftEnd => 0.0,
                 StruckFrom::RightEnd => by.mm(),
-                StruckFrom::Thing(thing) => match (moved(&before, &thing.id), moved(&after, &thing.id)) {
+                StruckFrom::Thing(thing) => match (edge(&before, thing), edge(&after, thing)) {
                     (Some(was), Some(is)) => (is - was).mm(),
                     _ => continue,
                 },
