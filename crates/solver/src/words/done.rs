@@ -153,6 +153,15 @@ mod tests {
     }
 
     #[test]
+    fn of_a_stripped_hole_nothing_is_asked_any_more() {
+        let plan = plan_with("display-1.hole-2", MarkState::Stripped, |mark| mark.is_needed = false);
+        let mark = plan.marks.iter().find(|mark| mark.state == MarkState::Stripped).unwrap();
+        let told = super::super::mark(&plan, mark);
+        assert!(told.starts_with("Stripped. Hole 2 is stripped: leave it empty"), "{told}");
+        assert!(!told.contains("trike it"), "{told}");
+    }
+
+    #[test]
     fn with_nothing_done_nothing_follows() {
         assert_eq!(follow_up(&sample::plan()), []);
     }

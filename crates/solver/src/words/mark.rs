@@ -21,6 +21,11 @@ pub fn mark(plan: &Plan, mark: &Mark) -> String {
     if mark.assumed {
         told.push(format!("Assumed: do not strike. {}", first_to_measure(plan)));
     }
+    if !mark.is_needed {
+        // Of what the plan asks for no more only where it is: nothing is to be done there.
+        told.extend(found(plan, mark));
+        return told.join(" ");
+    }
     told.extend(body(plan, mark));
     if mark.on_tape {
         told.push("On tape, not in pencil.".to_owned());
