@@ -67,6 +67,9 @@ pub const STRIPPED_WITHIN_MM: f64 = 31.75;
 /// far off its middle); farther off and nearer than one that spins, it takes wood from the new one.
 pub const SAME_HOLE_MM: f64 = 1.6;
 
+/// A piece's middle so near to its plate's is the same to any tape: half of 1/16 in (chosen: the usual graduation).
+pub const SAME_MIDDLE_MM: f64 = 0.79375;
+
 /// The plate under a stud: 1 1/2 in (framing practice, as a 2x4's).
 pub const SOLE_PLATE_MM: f64 = 38.1;
 

@@ -19,7 +19,9 @@ use crate::plan::piece::{MountedPlan, PiecePlan};
 use crate::plan::survey::Survey;
 use crate::subject::{Id, Subject};
 use crate::tape::Style;
-use crate::tolerance::{LINE_PAST_MM_IN_INCH_JOB, LINE_PAST_MM_IN_METRIC_JOB, SWEEP_PAST_MM, same};
+use crate::tolerance::{
+    LINE_PAST_MM_IN_INCH_JOB, LINE_PAST_MM_IN_METRIC_JOB, SAME_MIDDLE_MM, SWEEP_PAST_MM, same,
+};
 use crate::units::{Length, LengthUnit};
 pub(crate) use next_probe::probe_mark;
 
@@ -144,8 +146,8 @@ impl Site<'_> {
         centre.on_tape = !(hides(above) && hides(below));
         self.read(centre, &[Axis::Across], piece, marks);
 
-        // What no tape tells from the centre line needs no tick of its own.
-        if self.style.steps(mount.offset.abs()) != 0 {
+        // What no tape tells from the centre line needs no tick of its own, whatever the job is told in.
+        if mount.offset.mm().abs() > SAME_MIDDLE_MM {
             let place = mount.frame.to_wall(mount.offset, Length::default());
             let mut own = mark(piece, "piece_centre", Stage::Level, MarkWhat::PieceCentre, place);
             own.assumed = mount.assumed || mount.middle_assumed;
