@@ -70,10 +70,10 @@ pub const SAME_HOLE_MM: f64 = 1.6;
 /// A piece's middle so near to its plate's is the same to any tape: half of 1/16 in (chosen: the usual graduation).
 pub const SAME_MIDDLE_MM: f64 = 0.79375;
 
-/// The plate under a stud: 1 1/2 in (framing practice, as a 2x4's).
+/// The plate under a stud: 1 1/2 in (common practice, no source).
 pub const SOLE_PLATE_MM: f64 = 38.1;
 
-/// The two plates on a stud: 3 in (framing practice).
+/// The two plates on a stud: 3 in (common practice, no source).
 pub const TOP_PLATES_MM: f64 = 76.2;
 
 /// No fastener goes so near to the middle of an opening that is cut, to its side and up or down: half of the opening, and
@@ -99,7 +99,7 @@ pub const PROBED_WITHIN_MM: f64 = 150.0;
 pub const PROBED_BESIDE_MM: f64 = 6.35;
 
 /// No fastener goes so near to metal that a probe met in a wall not framed in steel, to its side: 1 1/4 in (NEC 300.4(D)
-/// keeps cables so far from where fasteners are likely, read).
+/// keeps cables so far from where fasteners are likely, read second-hand).
 pub const METAL_CLEAR_MM: f64 = 31.75;
 
 /// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is

@@ -418,7 +418,6 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
     }
 }
 
-/// The verdict of the piece that a hole or mark belongs to.
 /// A fastener with its lead hole, without its hole's name: `Lag screw 5/16" x 3"; lead hole 11/64", 3" deep ...`.
 #[must_use]
 pub fn fastener_and_bit(plan: &Plan, fastener: &FastenerPlan) -> String {
@@ -426,6 +425,7 @@ pub fn fastener_and_bit(plan: &Plan, fastener: &FastenerPlan) -> String {
     lead(plan, fastener).map_or(name.clone(), |lead| format!("{name}; {lead}"))
 }
 
+/// What the schedule has for a hole of a piece's plate.
 pub(super) fn fastener_at<'a>(plan: &'a Plan, piece: &PiecePlan, hole: &Id) -> Option<&'a FastenerPlan> {
     let piece = piece_of(plan, &piece.id.whole())?;
     piece.mount.as_ref()?.fastening.fasteners.iter().find(|fastener| fastener.hole == *hole)

@@ -183,7 +183,6 @@ fn exit(plan: &Plan, mark: &Mark) -> Vec<String> {
     told
 }
 
-/// A hole that is struck through the plate; the last of its piece tells what comes after all of them.
 /// What goes into a hole, as far as the schedule tells; of the first to be fixed how.
 fn fixed(plan: &Plan, mark: &Mark, hole: &Id, first: bool) -> String {
     let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
@@ -211,6 +210,7 @@ fn fixed(plan: &Plan, mark: &Mark, hole: &Id, first: bool) -> String {
     }
 }
 
+/// A hole that is struck through the plate; the last of its piece tells what comes after all of them.
 fn through_the_plate(plan: &Plan, mark: &Mark, found: Vec<String>) -> Vec<String> {
     let mut told = owned(&["Strike it through the plate's hole; the reading is the check."]);
     told.extend(found);

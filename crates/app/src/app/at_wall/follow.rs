@@ -8,7 +8,7 @@ use egui::{Button, Frame, Label, RichText, Ui, vec2};
 use strikeline_drawing::font::Weight;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
-use strikeline_solver::words::{self, FollowKind};
+use strikeline_solver::words;
 
 /// Shows the list; nothing where nothing was struck, drilled or cut yet. The mark that was tapped.
 pub(super) fn follow(ui: &mut Ui, plan: &Plan) -> Option<Subject> {
@@ -33,7 +33,6 @@ pub(super) fn follow(ui: &mut Ui, plan: &Plan) -> Option<Subject> {
                 }
                 None => {
                     let text = RichText::new(unbroken(&one.text)).size(20.0);
-                    debug_assert!(one.kind == FollowKind::StillGood);
                     ui.add(Label::new(text).wrap());
                 }
             }

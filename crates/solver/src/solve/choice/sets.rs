@@ -45,7 +45,7 @@ pub(in super::super) struct Table<'a> {
     /// The cases that can be the worst of a set that carries them all.
     leading: Vec<Case>,
     all: Vec<Case>,
-    pub(super) edges: Edges,
+    edges: Edges,
     weight_x_mm: f64,
     steel: bool,
     swings_out: bool,
