@@ -325,16 +325,19 @@ impl<'a> Kind<'a> {
         if is_for_wood || self.stock.kind == FastenerKind::Fixing || site.sheet.label == Label::Assumed {
             return None;
         }
-        let washer = self.stock.washer.unwrap_or_default();
+        // A washer that nobody measured keeps none of the hole out: the deeper is asked for.
+        let washer = self.stock.washer.map_or_else(
+            || Given::chosen(Length::default()).because("no washer is told of"),
+            Given::measured,
+        );
         let room = match site.framing {
             Some(WallFraming::Concrete(_)) => Length::inches(DUST_IN.value),
             _ => Length::default(),
         };
         let length = Given::measured(self.length);
-        let past = self.length - washer - site.sheet.value;
-        (past > site.front.value).then(|| {
-            from_face_with_room(ledger, length, Given::measured(washer), site.sheet, Given::chosen(room))
-        })
+        let past = self.length - washer.value - site.sheet.value;
+        (past > site.front.value)
+            .then(|| from_face_with_room(ledger, length, washer, site.sheet, Given::chosen(room)))
     }
 
     /// From one to the next at least; along a stud, where they share one.
