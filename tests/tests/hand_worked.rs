@@ -73,6 +73,7 @@ cases! {
     arm_parked
     fact_hole_off
     fact_line_high
+    fact_line_out_of_level
     fact_holes_apart
     fact_line_in_play
     fact_line_beyond_play

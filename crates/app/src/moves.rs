@@ -19,12 +19,13 @@ mod probed;
 mod read_from;
 mod rule;
 pub mod things;
+mod went;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
 pub use by_hand::{by_hand, choices, with_by_hand};
 pub use cable::{is_kept, with_way, without_kept};
-pub use facts::{doable, fact_of, went, with_fact, without_fact};
+pub use facts::{doable, fact_of, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
@@ -34,6 +35,7 @@ pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,
     things, upright_datums, upright_rule,
 };
+pub use went::{Shown, off, shown_readings, went, went_by_reading};
 pub use whereabouts::whereabouts;
 
 use edge::Side;

@@ -230,7 +230,7 @@ mod tests {
         assert_eq!(of(&scene, Ink::Mark).count(), 0);
         let line = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
         let place = line.place.unwrap();
-        line.planned = Some(Planned { place, readings: Vec::new() });
+        line.planned = Some(Planned { place, line: None, readings: Vec::new() });
         assert!(of(&elevation(&job, &plan, &look), Ink::Mark).count() > 0);
         let line = plan.marks.iter_mut().find(|mark| mark.what == MarkWhat::LevelLine).unwrap();
         line.state = MarkState::Done;

@@ -230,18 +230,22 @@ pub enum What {
     StruckElsewhere {
         /// How far to the right of where it should be.
         right: Length,
-        /// How far above.
+        /// How far above; of a line its left end.
         up: Length,
+        /// How far above a line's right end is, where that is not as far off.
+        right_end: Option<Length>,
     },
     /// An opening as it is cut.
     CutOpening {
         /// What it meets.
         meets: CutMeets,
     },
-    /// Something was struck, drilled or cut for another option.
+    /// Something was struck, drilled or cut for another option, or for what hangs here no more.
     LeftByOption {
         /// The mark it was.
         mark: Subject,
+        /// Whether it was for this option.
+        is_own: bool,
         /// What was done.
         state: FactState,
         /// Where it is.

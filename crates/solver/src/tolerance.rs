@@ -76,9 +76,8 @@ pub const SOLE_PLATE_MM: f64 = 38.1;
 /// The two plates on a stud: 3 in (common practice, no source).
 pub const TOP_PLATES_MM: f64 = 76.2;
 
-/// No fastener goes so near to the middle of an opening that is cut, to its side and up or down: half of the opening, and
-/// half an inch for the saw (chosen).
-pub const CUT_CLEAR_MM: (f64, f64) = (38.1, 50.8);
+/// No fastener goes so near to an opening that is cut: half an inch for the saw (chosen).
+pub const CUT_CLEAR_MM: f64 = 12.7;
 
 /// How far a fastener's diameter may be from that of a published size, in inches: what a calliper is read to
 /// (chosen; the nearest metric size is twice as far from an inch one).

@@ -61,6 +61,7 @@ fn a_stripped_hole_holds_nothing_in_any_option() {
         across: None,
         upright: None,
         upright_at_right: None,
+        size: None,
         fastener: None,
     });
     let told = fastening(&job);

@@ -119,7 +119,7 @@ fn a_whole_job_is_worked_by_touch_with_a_stud_off_a_block_and_a_stripped_hole() 
     let open: Vec<String> = after
         .marks
         .iter()
-        .filter(|mark| mark.is_needed && !mark.is_finished() && !matches!(mark.what, MarkWhat::Probe { .. }))
+        .filter(|mark| !mark.is_finished() && !matches!(mark.what, MarkWhat::Probe { .. }))
         .map(|mark| mark.id.to_string())
         .collect();
     assert!(open.is_empty(), "{open:?}");

@@ -65,6 +65,9 @@ pub(crate) struct ExpectedMark {
     /// The x of a line's other end.
     #[serde(default)]
     pub(crate) x_right: Option<Length>,
+    /// The y of a line's other end.
+    #[serde(default)]
+    pub(crate) y_right: Option<Length>,
     /// How many readings it has.
     #[serde(default)]
     pub(crate) readings_in_all: Option<usize>,

@@ -89,6 +89,7 @@ fn marks(expected: &ExpectedMark, plan: &Plan, wrong: &mut Wrong) {
     length(&format!("{name}.x"), expected.x, mark.place.map(|place| place.x), wrong);
     length(&format!("{name}.y"), expected.y, mark.place.map(|place| place.y), wrong);
     length(&format!("{name}.x_right"), expected.x_right, mark.line.map(|(_, right)| right.x), wrong);
+    length(&format!("{name}.y_right"), expected.y_right, mark.line.map(|(_, right)| right.y), wrong);
     let planned = mark.planned.as_ref().map(|planned| planned.place);
     length(&format!("{name}.planned_x"), expected.planned_x, planned.map(|place| place.x), wrong);
     length(&format!("{name}.planned_y"), expected.planned_y, planned.map(|place| place.y), wrong);

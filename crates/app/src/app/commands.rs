@@ -121,7 +121,7 @@ impl App {
                 self.session.job.pictures.retain(|picture| picture.id != id);
             }
             Command::KeepScreenSize(mm_per_pixel) => {
-                at_wall::make_true(context, Some(mm_per_pixel));
+                at_wall::make_true(context, mm_per_pixel);
                 if let Some(screens) = &self.screens {
                     // Where it cannot be written it is true until the window is closed.
                     let _ = screens::keep(screens, &at_wall::screen(context), mm_per_pixel);

@@ -40,8 +40,10 @@ impl App {
                 }
             }
             Pane::AtWall => {
-                if let Some(screens) = &self.screens {
-                    at_wall::make_true(context, screens::mm_per_pixel(screens, &at_wall::screen(context)));
+                let kept = self.screens.as_ref();
+                let kept = kept.and_then(|list| screens::mm_per_pixel(list, &at_wall::screen(context)));
+                if let Some(mm_per_pixel) = kept {
+                    at_wall::make_true(context, mm_per_pixel);
                 }
                 self.panes.at_wall = Some(AtWall::begin(&mut self.session));
             }

@@ -2,7 +2,7 @@
 
 use strikeline_solver::geometry::{Axis, Direction};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot, StruckFrom, StruckReading};
+use strikeline_solver::job::fact::{Fact, FactState, MarkId, OpeningSize, Spot, StruckFrom, StruckReading};
 use strikeline_solver::job::place::{Sideways, UpDown};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Reading, ReadingDatum};
@@ -48,8 +48,18 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
     let before = fact_of(job, plan, &mark.id);
     if let Some(before) = before.filter(|before| before.planned.is_some() && state != FactState::Done) {
         let mut after = job.clone();
+        let was_bored = matches!(before.state, FactState::Drilled | FactState::Stripped);
         let facts = after.walls.iter_mut().flat_map(|wall| &mut wall.facts);
-        facts.filter(|fact| fact.id == before.id).for_each(|fact| fact.state = state);
+        for fact in facts.filter(|fact| fact.id == before.id) {
+            // The kit may have changed since it was struck, the bit that bored it has not.
+            if state == FactState::Struck || !was_bored {
+                fact.fastener = bored_for(plan, mark, state);
+            }
+            if before.state != FactState::Cut {
+                fact.size = opened(plan, mark);
+            }
+            fact.state = state;
+        }
         return after;
     }
     let mut after = without_fact(job, plan, &mark.id);
@@ -73,7 +83,8 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
         upright_at_right: along(Axis::Upright)
             .nth(1)
             .and_then(|reading| struck(plan, reading, up_down(reading))),
-        fastener: bored_for(plan, &mark.id),
+        fastener: bored_for(plan, mark, state),
+        size: opened(plan, mark),
     };
     if let Some(wall) = after.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.facts.push(fact);
@@ -81,27 +92,25 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
     after
 }
 
-/// The fastener that a hole of the plan is drilled for; none for another mark, or where none is chosen.
-fn bored_for(plan: &Plan, mark: &Subject) -> Option<strikeline_solver::subject::Id> {
+/// The fastener that a hole of the plan is drilled for; none while it is only struck, for another mark, or where none is
+/// chosen.
+fn bored_for(plan: &Plan, mark: &Mark, state: FactState) -> Option<strikeline_solver::subject::Id> {
+    if !matches!(state, FactState::Drilled | FactState::Stripped) {
+        return None;
+    }
     let mounted = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref());
     let mut fasteners = mounted.flat_map(|mount| &mount.fastening.fasteners);
-    fasteners.find(|fastener| fastener.subject == *mark).map(|fastener| fastener.stock.clone())
+    fasteners.find(|fastener| fastener.subject == mark.id).map(|fastener| fastener.stock.clone())
 }
 
-/// The job in which what was done at a mark went so far right of, and above, where it was planned; nothing changes where
-/// nothing was done there.
-#[must_use]
-pub fn went(job: &Job, plan: &Plan, mark: &Subject, right: Length, up: Length) -> Job {
-    let Some(before) = fact_of(job, plan, mark) else { return job.clone() };
-    let unit = plan.style.graduation.unit();
-    let add = |at: Offset, by: Length| Offset((at.length() + by).quantised().with_unit(unit));
-    let went = before.planned.map(|planned| Spot { x: add(planned.x, right), y: add(planned.y, up) });
-    let mut after = job.clone();
-    let facts = after.walls.iter_mut().flat_map(|wall| &mut wall.facts);
-    for fact in facts.filter(|fact| fact.id == before.id) {
-        fact.went = went.filter(|went| Some(*went) != fact.planned);
+/// How large the opening of a mark is; none of another mark.
+fn opened(plan: &Plan, mark: &Mark) -> Option<OpeningSize> {
+    if !matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) {
+        return None;
     }
-    after
+    let unit = plan.style.graduation.unit();
+    let size = |length: Length| length.quantised().with_unit(unit);
+    mark.outline.map(|outline| OpeningSize { width: size(outline.width()), height: size(outline.height()) })
 }
 
 /// The job in which nothing was done yet at a mark in the plan's option.
@@ -200,17 +209,51 @@ mod tests {
     }
 
     #[test]
-    fn what_went_elsewhere_keeps_where_it_was_planned() {
-        let job = job();
-        let plan = plan(&job);
-        let mark = line(&plan);
-        let struck = with_fact(&job, &plan, &mark, FactState::Struck);
-        let off = went(&struck, &plan, &mark.id, Length::default(), Length::inches(0.25));
-        let fact = fact_of(&off, &plan, &mark.id).unwrap();
-        let (planned, at) = (fact.planned.unwrap(), fact.went.unwrap());
-        assert!((at.y.length() - planned.y.length() - Length::inches(0.25)).mm().abs() < 1e-5);
-        assert_eq!(at.x, planned.x);
-        let nothing = went(&off, &plan, &mark.id, Length::default(), Length::default());
-        assert_eq!(fact_of(&nothing, &plan, &mark.id).unwrap().went, None);
+    fn a_hole_is_bored_for_what_the_kit_has_when_it_is_drilled() {
+        let text = include_str!("../../../../demo-jobs/breakfast_room.ron");
+        let job = crate::files::job_file::read_job_text(text, std::path::Path::new("room")).unwrap().job;
+        let stock = |plan: &Plan| plan.pieces[0].mount.as_ref().unwrap().fastening.fasteners[0].stock.clone();
+        let now = plan(&job);
+        let hole = now.pieces[0].mount.as_ref().unwrap().fastening.fasteners[0].subject.clone();
+        let mark = |plan: &Plan| plan.marks.iter().find(|mark| mark.id == hole).unwrap().clone();
+        let of = |job: &Job| fact_of(job, &now, &hole).unwrap().fastener.clone();
+        let mut struck = with_fact(&job, &now, &mark(&now), FactState::Struck);
+        assert_eq!(of(&struck), None, "a pencil bores nothing");
+        // What was struck for is not on the truck any more, but its twin is.
+        let mut twin = struck.kit.fasteners.iter().find(|one| one.id == stock(&now)).unwrap().clone();
+        twin.id = strikeline_solver::subject::Id::new("twin-1");
+        struck.kit.fasteners.retain(|one| one.id != stock(&now));
+        struck.kit.fasteners.insert(0, twin);
+        let then = plan(&struck);
+        assert_ne!(stock(&then), stock(&now));
+        let drilled = with_fact(&struck, &then, &mark(&then), FactState::Drilled);
+        assert_eq!(of(&drilled), Some(stock(&then)));
+        // That it spins changes nothing of what it was bored for, whatever the kit has by then.
+        let mut sold = drilled.clone();
+        sold.kit.fasteners.clear();
+        let stripped = with_fact(&sold, &plan(&sold), &mark(&plan(&sold)), FactState::Stripped);
+        assert_eq!(of(&stripped), Some(stock(&then)));
+    }
+
+    #[test]
+    fn an_opening_keeps_the_size_that_it_is_cut_with() {
+        let text = include_str!("../../../../demo-jobs/breakfast_room.ron");
+        let job = crate::files::job_file::read_job_text(text, std::path::Path::new("room")).unwrap().job;
+        let now = plan(&job);
+        let entry = now.marks.iter().find(|mark| mark.what == MarkWhat::Entry).unwrap();
+        let outline = entry.outline.unwrap();
+        let cut = with_fact(&job, &now, entry, FactState::Cut);
+        let size = fact_of(&cut, &now, &entry.id).unwrap().size.unwrap();
+        assert_eq!((size.width, size.height), (outline.width().quantised(), outline.height().quantised()));
+        // Another box is wished: the hole in the wall stays what it is.
+        let mut wider = cut.clone();
+        for hanging in
+            wider.walls.iter_mut().flat_map(|wall| &mut wall.options).flat_map(|one| &mut one.hangings)
+        {
+            hanging.way.entry_kind = Some(strikeline_solver::job::option::Opening::TwoGang);
+        }
+        let then = plan(&wider);
+        let entry = then.marks.iter().find(|mark| mark.what == MarkWhat::Entry).unwrap();
+        assert_eq!(entry.outline.map(|outline| outline.width().quantised()), Some(size.width));
     }
 }

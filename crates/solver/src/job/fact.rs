@@ -42,6 +42,20 @@ pub struct Fact {
     /// The upright reading at the right end of a line read at both its ends.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upright_at_right: Option<StruckReading<UpDown>>,
+    /// How large an opening is as it was struck or cut, its middle at the place; none of anything else, or where that is
+    /// not known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub size: Option<OpeningSize>,
+}
+
+/// How large an opening in the face is.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OpeningSize {
+    /// Across.
+    pub width: Length,
+    /// Up and down.
+    pub height: Length,
 }
 
 /// What was done at a mark.

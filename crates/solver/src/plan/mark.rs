@@ -63,14 +63,20 @@ pub enum MarkState {
 pub struct Planned {
     /// The place.
     pub place: Point,
+    /// The line's two ends, left or lower first, where it is a line.
+    pub line: Option<(Point, Point)>,
     /// How it is found.
     pub readings: Vec<Reading>,
 }
 
 impl Mark {
-    /// Whether all is done here that is to be: a hole that is only struck is still to be drilled.
+    /// Whether all is done here that is to be: a hole that is only struck is still to be drilled, where the plan still asks
+    /// for it.
     #[must_use]
     pub fn is_finished(&self) -> bool {
+        if !self.is_needed {
+            return true;
+        }
         match self.what {
             MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit => {
                 !matches!(self.state, MarkState::ToDo | MarkState::Struck)

@@ -6,27 +6,24 @@ use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::framing::Stud;
-use crate::plan::mark::{Mark, MarkState, MarkWhat};
-use crate::plan::piece::{MountedPlan, PiecePlan};
+use crate::plan::piece::PiecePlan;
 use crate::tolerance::SAME_PLACE_MM;
 
 pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
-    let is_cut =
-        |mark: &&Mark| matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) && mark.state == MarkState::Cut;
     let mut told = Vec::new();
-    for mark in plan.marks.iter().filter(is_cut) {
-        let Some(piece) = plan.pieces.iter().find(|piece| piece.id == mark.piece) else { continue };
-        let met = match (&mark.what, &piece.mount) {
-            (MarkWhat::Exit, _) => {
-                let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
-                way.map(|way| in_the_wall(plan, way.exit)).unwrap_or_default()
-            }
-            (_, Some(mount)) => meets(plan, piece, mount),
-            (_, None) => continue,
-        };
+    for fact in plan.facts.iter().filter(|fact| fact.is_own) {
+        let mark = plan.marks.iter().find(|mark| mark.id == fact.mark);
+        // Its mark knows the size of what the plan opens where the fact does not.
+        let Some(usual) = fact.opening() else { continue };
+        let cut = mark.and_then(|mark| mark.outline).unwrap_or(usual);
+        let mut met = in_the_wall(plan, cut);
+        let piece = plan.pieces.iter().find(|piece| piece.id == fact.mark.id);
+        if let Some(piece) = piece.filter(|_| fact.mark.part_str() == "entry") {
+            met.extend(behind(plan, piece, cut));
+        }
         told.extend(met.into_iter().map(|(level, meets)| Finding {
             level,
-            subject: mark.id.clone(),
+            subject: fact.mark.clone(),
             what: What::CutOpening { meets },
             mend: Mend::OnSite,
         }));
@@ -34,12 +31,12 @@ pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
     told
 }
 
-/// What an opening as cut has to tell, the gravest first.
-fn meets(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<(Level, CutMeets)> {
-    let Some(cut) = mount.entry else { return Vec::new() };
-    let mut told = in_the_wall(plan, cut);
+/// What an entry as cut has to tell of its piece and of where its cables would rather have it.
+fn behind(plan: &Plan, piece: &PiecePlan, cut: Rect) -> Vec<(Level, CutMeets)> {
+    let mut told = Vec::new();
+    let mount = piece.mount.as_ref();
     let here = || studs_at(plan, cut);
-    if mount.solids.iter().any(|solid| solid.overlaps(cut)) {
+    if mount.is_some_and(|mount| mount.solids.iter().any(|solid| solid.overlaps(cut))) {
         told.push((Level::Caution, CutMeets::Plate));
     }
     let outline = piece.outline;
@@ -52,7 +49,7 @@ fn meets(plan: &Plan, piece: &PiecePlan, mount: &MountedPlan) -> Vec<(Level, Cut
     for (side, by) in past.into_iter().filter(|(_, by)| by.mm() > SAME_PLACE_MM) {
         told.push((Level::Caution, CutMeets::Shows { side, by }));
     }
-    if let Some(wanted) = mount.entry_wanted {
+    if let Some(wanted) = mount.and_then(|mount| mount.entry_wanted) {
         let (a, b) = (cut.centre().x.min(wanted.centre().x), cut.centre().x.max(wanted.centre().x));
         if here().any(|stud| a < stud.centre && stud.centre < b) {
             told.push((Level::Caution, CutMeets::OtherBay));
@@ -83,58 +80,90 @@ fn studs_at(plan: &Plan, cut: Rect) -> impl Iterator<Item = &Stud> {
 mod tests {
     use super::super::sample::{Sample, mm, rect};
     use super::*;
+    use crate::geometry::Point;
+    use crate::job::fact::{FactState, OpeningSize};
     use crate::job::hidden::HiddenKind;
+    use crate::plan::fact::PlacedFact;
     use crate::subject::Id;
+
+    /// An opening of the display, cut with its middle there.
+    fn cut(part: &str, x: f64, y: f64, size: Option<(f64, f64)>) -> PlacedFact {
+        PlacedFact {
+            id: Id::new("fact-1"),
+            mark: Id::new("display-1").part(part),
+            option: None,
+            is_own: true,
+            state: FactState::Cut,
+            place: Some(Point::new(mm(x), mm(y))),
+            right_end: None,
+            fastener: None,
+            size: size.map(|(width, height)| OpeningSize { width: mm(width), height: mm(height) }),
+        }
+    }
+
+    fn meets(room: &Sample) -> Vec<CutMeets> {
+        let told = room.told(check).into_iter().map(|(_, _, what)| match what {
+            What::CutOpening { meets } => meets,
+            other => panic!("{other:?}"),
+        });
+        told.collect()
+    }
 
     #[test]
     fn an_opening_as_cut_tells_what_it_meets_and_what_shows() {
         let mut room = Sample::good();
-        let mut mark = room.plan.marks[0].clone();
-        (mark.id, mark.what) = (Id::new("display-1").part("entry"), MarkWhat::Entry);
-        mark.piece = Id::new("display-1");
-        mark.state = MarkState::Cut;
-        room.plan.marks.push(mark);
-        let mut told = |across: (f64, f64), wanted: Option<(f64, f64)>| -> Vec<CutMeets> {
-            room.mounted().entry = Some(rect(across, (1300.0, 1376.0)));
+        let mut told = |x: f64, wanted: Option<(f64, f64)>| -> Vec<CutMeets> {
+            room.plan.facts = vec![cut("entry", x, 1338.0, Some((50.0, 76.0)))];
             room.mounted().entry_wanted = wanted.map(|wanted| rect(wanted, (1300.0, 1376.0)));
-            let told = room.told(check).into_iter().map(|(_, _, what)| match what {
-                What::CutOpening { meets } => meets,
-                other => panic!("{other:?}"),
-            });
-            told.collect()
+            meets(&room)
         };
-        // Studs stand at 1800 and 2200.
-        assert_eq!(told((1900.0, 1950.0), None), []);
-        assert_eq!(told((1790.0, 1840.0), None), [CutMeets::Stud]);
-        assert_eq!(told((2300.0, 2350.0), Some((1900.0, 1950.0))), [CutMeets::OtherBay]);
+        // Studs stand at 1800 and 2200; the display's right edge is 2600.
+        assert_eq!(told(1925.0, None), []);
+        assert_eq!(told(1815.0, None), [CutMeets::Stud]);
+        assert_eq!(told(2325.0, Some((1900.0, 1950.0))), [CutMeets::OtherBay]);
         let shows = CutMeets::Shows { side: Direction::Right, by: mm(40.0) };
-        assert!(told((2590.0, 2640.0), None).contains(&shows));
-        room.mounted().entry = Some(rect((1900.0, 1950.0), (1300.0, 1376.0)));
+        assert!(told(2615.0, None).contains(&shows));
+    }
+
+    #[test]
+    fn an_opening_cut_on_a_pipe_is_a_stop_whatever_the_plan_makes_of_it() {
+        let mut room = Sample::good();
         room.plan.survey.hidden.push(crate::plan::survey::PlacedHidden {
-            id: Id::new("cable-1"),
-            kind: HiddenKind::Cable,
+            id: Id::new("pipe-1"),
+            kind: HiddenKind::Pipe,
             name: String::new(),
-            rect: rect((1930.0, 1940.0), (0.0, 2400.0)),
+            rect: rect((1945.0, 1960.0), (0.0, 2400.0)),
             assumed: false,
         });
-        let told = room.told(check);
-        let meets = CutMeets::Hidden(Id::new("cable-1"));
-        assert_eq!(told, [(Level::Stop, "display-1.entry".to_owned(), What::CutOpening { meets })]);
+        let told = [CutMeets::Hidden(Id::new("pipe-1"))];
+        for part in ["entry", "exit"] {
+            // 50 wide about 1925 is up to 1950; so is the gang of an unknown size.
+            room.plan.facts = vec![cut(part, 1925.0, 1338.0, Some((50.0, 76.0)))];
+            assert_eq!(meets(&room), told);
+            room.plan.facts = vec![cut(part, 1925.0, 1338.0, None)];
+            assert_eq!(meets(&room), told);
+            room.plan.facts = vec![cut(part, 1925.0, 1338.0, Some((30.0, 30.0)))];
+            assert_eq!(meets(&room), []);
+        }
+        room.plan.facts = vec![cut("entry", 1925.0, 1338.0, None)];
+        // No way was found, no mount is chosen, the piece hangs no more.
+        room.plan.pieces[0].cable = None;
+        assert_eq!(meets(&room), told);
+        room.plan.pieces[0].mount = None;
+        assert_eq!(meets(&room), told);
+        room.plan.pieces.clear();
+        assert_eq!(meets(&room), told);
+        assert_eq!(room.told(check)[0].0, Level::Stop);
     }
+
     #[test]
     fn an_exit_as_cut_tells_what_it_meets_in_the_wall() {
         let mut room = Sample::good();
-        let mut mark = room.plan.marks[0].clone();
-        (mark.id, mark.what) = (Id::new("display-1").part("exit"), MarkWhat::Exit);
-        mark.piece = Id::new("display-1");
-        mark.state = MarkState::Cut;
-        room.plan.marks.push(mark);
         assert!(room.told(check).is_empty());
-        let way = room.plan.pieces[0].cable.as_mut().unwrap().way.as_mut().unwrap();
-        // A stud stands at 2200.
-        way.exit = rect((2190.0, 2240.0), (368.0, 444.0));
-        let meets = CutMeets::Stud;
-        let told = [(Level::Caution, "display-1.exit".to_owned(), What::CutOpening { meets })];
+        // A stud stands at 2200; an exit is no entry, so that nothing of it can show past the piece.
+        room.plan.facts = vec![cut("exit", 2215.0, 400.0, Some((50.0, 76.0)))];
+        let told =
+            [(Level::Caution, "display-1.exit".to_owned(), What::CutOpening { meets: CutMeets::Stud })];
         assert_eq!(room.told(check), told);
     }
 }

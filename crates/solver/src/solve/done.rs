@@ -1,7 +1,7 @@
 //! Step 8: what was done at the marks. What is struck, drilled or cut is told where it stands, beside where the plan would
 //! have it now; what was done and is asked for no more is told too.
 
-use crate::geometry::{Axis, Point, Rect};
+use crate::geometry::{Axis, Point};
 use crate::job::fact::FactState;
 use crate::job::hit::HitKind;
 use crate::plan::fact::PlacedFact;
@@ -79,10 +79,11 @@ fn hold(mark: &mut Mark, fact: &PlacedFact, style: Style) {
     // Each of the two is rounded for the tape.
     let graduation = style.length_of(1) + Length::millimetres(SAME_PLACE_MM);
     if [by.x, by.y, right_by].into_iter().any(|off| off.abs() > graduation) {
-        mark.planned = Some(Planned { place, readings: mark.readings.clone() });
+        mark.planned = Some(Planned { place, line: mark.line, readings: mark.readings.clone() });
     }
     mark.place = Some(moved(place, by));
-    mark.outline = mark.outline.map(|outline: Rect| outline.moved(by.x, by.y));
+    let as_cut = fact.opening().filter(|_| fact.size.is_some());
+    mark.outline = as_cut.or_else(|| mark.outline.map(|outline| outline.moved(by.x, by.y)));
     mark.line = mark.line.map(|(from, to)| (moved(from, by), moved(to, Point::new(by.x, right_by))));
     let mut uprights = 0;
     for reading in &mut mark.readings {
@@ -149,8 +150,8 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
         stage,
         what,
         place: Some(place),
-        line: None,
-        outline: None,
+        line: fact.right_end.map(|right| (place, right)),
+        outline: fact.opening(),
         readings: Vec::new(),
         assumed: false,
         on_tape: false,

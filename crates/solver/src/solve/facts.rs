@@ -30,6 +30,7 @@ pub(super) fn facts(wall: &Wall, survey: &Survey, option: Option<&Id>) -> Vec<Pl
                 is_own: fact.option.as_ref() == option,
                 state: fact.state,
                 fastener: fact.fastener.clone(),
+                size: fact.size,
                 place: ends.map(|(left, _)| left),
                 right_end: ends.and_then(|(_, right)| right),
             }
@@ -59,10 +60,10 @@ impl Placing<'_> {
         };
         let x = across.unwrap_or(planned.x) + off.x;
         let y = upright(&fact.upright, x - off.x).unwrap_or(planned.y) + off.y;
-        let right = fact.upright_at_right.as_ref().map(|reading| {
+        let right = fact.upright_at_right.as_ref().and_then(|reading| {
             let at = reading.at.length();
-            let right_y = upright(&fact.upright_at_right, at).unwrap_or(planned.y);
-            Point::new(at + x - planned.x, right_y + off.y)
+            let right_y = self.right_end(fact, reading, steps)?;
+            Some(Point::new(at + x - planned.x, right_y + off.y))
         });
         Some((Point::new(x, y), right))
     }
@@ -115,6 +116,21 @@ impl Placing<'_> {
             },
         };
         Some(datum + reading.shown * reading.direction.sign())
+    }
+
+    /// How high the right end of a line is, which has no planned height of its own: by what its tape showed. `None` where
+    /// what it was read from is not there and left no place.
+    fn right_end(&self, fact: &Fact, reading: &StruckReading<UpDown>, steps: usize) -> Option<Length> {
+        let up = reading.shown * reading.direction.sign();
+        match &reading.from {
+            StruckFrom::Thing(thing) if self.feature(thing).is_none() => {
+                let was = reading.datum?.length();
+                let moved = self.moved(fact, thing, reading.datum, Axis::Upright, steps);
+                Some(was + moved.unwrap_or_default() + up)
+            }
+            // Nothing here is told beside a planned place.
+            _ => self.upright(fact, reading, reading.at.length(), Length::default(), steps),
+        }
     }
 
     fn feature(&self, thing: &Subject) -> Option<&crate::plan::survey::PlacedFeature> {

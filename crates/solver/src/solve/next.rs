@@ -28,7 +28,7 @@ pub(super) fn next(plan: &Plan) -> Option<Next> {
         return Some(Next::Mend(place));
     }
     let found = plan.framing.known;
-    let mut to_do = plan.marks.iter().filter(|mark| mark.is_needed && !mark.is_finished());
+    let mut to_do = plan.marks.iter().filter(|mark| !mark.is_finished());
     // What is struck stays, once it is drilled there the tape is gone: no corner is asked for after the first hole.
     let farthest = plan.marks.iter().filter(|mark| binds(mark.state)).map(|mark| mark.stage).max();
     let is_past = |stage: Stage| {

@@ -28,7 +28,7 @@ pub(super) fn at_mark(plan: &Plan, mark: &Mark) -> Vec<String> {
     told
 }
 
-/// What kind of thing has to follow where something was done.
+/// What kind of thing has to follow where something was done and is not good any more.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FollowKind {
     /// A line or tick is rubbed out for good.
@@ -39,17 +39,13 @@ pub enum FollowKind {
     StrikeAnew,
     /// A hole or an opening is not of use any more.
     MakeGood,
-    /// Nothing: it is still good.
-    StillGood,
 }
 
 /// What has to follow on the wall.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Follow {
-    /// What kind of thing.
-    pub kind: FollowKind,
-    /// The mark it is about; `None` for what is still good, which is told in one.
-    pub mark: Option<Subject>,
+    /// What kind of thing, and at which mark; `None` for what is still good, which is told in one.
+    pub asked: Option<(FollowKind, Subject)>,
     /// A sentence.
     pub text: String,
 }
@@ -63,7 +59,7 @@ pub fn follow_up(plan: &Plan) -> Vec<Follow> {
     for mark in plan.marks.iter().filter(is_done) {
         match follows(plan, mark) {
             Some((kind, clause)) => {
-                told.push(Follow { kind, mark: Some(mark.id.clone()), text: sentence(&clause) });
+                told.push(Follow { asked: Some((kind, mark.id.clone())), text: sentence(&clause) });
             }
             None => good.push(in_words(plan, mark)),
         }
@@ -74,7 +70,7 @@ pub fn follow_up(plan: &Plan) -> Vec<Follow> {
         } else {
             format!("Still good: {}.", list(&good))
         };
-        told.push(Follow { kind: FollowKind::StillGood, mark: None, text });
+        told.push(Follow { asked: None, text });
     }
     told
 }
@@ -126,7 +122,6 @@ pub fn follow_kind(kind: FollowKind) -> String {
         FollowKind::Move => "move",
         FollowKind::StrikeAnew => "strike anew",
         FollowKind::MakeGood => "make good",
-        FollowKind::StillGood => "still good",
     })
 }
 
@@ -145,11 +140,11 @@ mod tests {
         plan
     }
 
-    fn only(plan: &Plan) -> (FollowKind, String) {
+    fn only(plan: &Plan) -> (Option<FollowKind>, String) {
         let told = follow_up(plan);
         assert_eq!(told.len(), 1, "{told:?}");
         well_told(&told[0].text);
-        (told[0].kind, told[0].text.clone())
+        (told[0].asked.as_ref().map(|(kind, _)| *kind), told[0].text.clone())
     }
 
     #[test]
@@ -170,34 +165,34 @@ mod tests {
     fn what_fits_is_said_to_be_good_plainly() {
         let plan = plan_with("display-1.level_line", MarkState::Struck, |_| ());
         let good = "Nothing to rub out or strike anew. Still good: the level line.".to_owned();
-        assert_eq!(only(&plan), (FollowKind::StillGood, good));
+        assert_eq!(only(&plan), (None, good));
     }
 
     #[test]
     fn what_does_not_fit_says_what_the_hand_does_and_by_which_reading() {
         let elsewhere = |mark: &mut Mark| {
             let place = Point::new(inches("40"), inches("60"));
-            mark.planned = Some(Planned { place, readings: mark.readings.clone() });
+            mark.planned = Some(Planned { place, line: None, readings: mark.readings.clone() });
         };
         let (kind, text) = only(&plan_with("display-1.level_line", MarkState::Struck, elsewhere));
-        assert_eq!(kind, FollowKind::StrikeAnew);
+        assert_eq!(kind, Some(FollowKind::StrikeAnew));
         assert!(text.starts_with("Rub out the level line and strike it anew. "), "{text}");
         assert!(text.len() > 50, "with its readings: {text}");
         let (kind, _) = only(&plan_with("display-1.corner_top_left", MarkState::Struck, elsewhere));
-        assert_eq!(kind, FollowKind::Move);
+        assert_eq!(kind, Some(FollowKind::Move));
         let gone = |mark: &mut Mark| mark.is_needed = false;
         let (kind, text) = only(&plan_with("display-1.piece_centre", MarkState::Struck, gone));
-        assert_eq!((kind, text.starts_with("Rub out")), (FollowKind::RubOut, true));
+        assert_eq!((kind, text.starts_with("Rub out")), (Some(FollowKind::RubOut), true));
         for (state, change) in [
             (MarkState::Stripped, gone as fn(&mut Mark)),
             (MarkState::Drilled, gone),
             (MarkState::Drilled, |mark: &mut Mark| {
-                mark.planned = Some(Planned { place: Point::default(), readings: Vec::new() });
+                mark.planned = Some(Planned { place: Point::default(), line: None, readings: Vec::new() });
             }),
             (MarkState::Cut, gone),
         ] {
             let (kind, _) = only(&plan_with("display-1.hole-2", state, change));
-            assert_eq!(kind, FollowKind::MakeGood);
+            assert_eq!(kind, Some(FollowKind::MakeGood));
         }
     }
 }

@@ -30,6 +30,7 @@ fn drilled(job: &mut Job, mark: Subject, at: Point) {
         across: None,
         upright: None,
         upright_at_right: None,
+        size: None,
         fastener: None,
     });
 }

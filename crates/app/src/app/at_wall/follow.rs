@@ -20,9 +20,9 @@ pub(super) fn follow(ui: &mut Ui, plan: &Plan) -> Option<Subject> {
     Frame::group(ui.style()).show(ui, |ui| {
         ui.set_width(ui.available_width());
         for one in &list {
-            match &one.mark {
-                Some(mark) => {
-                    let kind = RichText::new(words::follow_kind(one.kind))
+            match &one.asked {
+                Some((kind, mark)) => {
+                    let kind = RichText::new(words::follow_kind(*kind))
                         .font(theme::font(20.0, Weight::Semibold))
                         .color(theme::accent(ui.theme()));
                     let height = points(ui, 9.0);

@@ -20,28 +20,28 @@ pub(super) fn points(ui: &Ui, mm: f32) -> f32 {
 }
 
 fn mm_per_point(context: &Context) -> f32 {
-    let pixel: Option<f32> = context.data(|data| data.get_temp(pixel_id()));
+    let id = pixel_id(context);
+    let pixel: Option<f32> = context.data(|data| data.get_temp(id));
     pixel.map_or(USUAL_MM_PER_POINT, |mm| mm * context.pixels_per_point())
 }
 
-fn pixel_id() -> Id {
-    Id::unique("millimetres of a pixel")
+fn pixel_id(context: &Context) -> Id {
+    Id::unique(("millimetres of a pixel", screen(context)))
 }
 
-/// Makes sizes true on a screen whose pixels are so large, in millimetres; as systems suppose where that is not known.
-pub(in super::super) fn make_true(context: &Context, mm_per_pixel: Option<f32>) {
-    context.data_mut(|data| match mm_per_pixel {
-        Some(mm) => {
-            data.insert_temp(pixel_id(), mm);
-        }
-        None => data.remove::<f32>(pixel_id()),
+/// Makes sizes true on the present screen, whose pixels are so large, in millimetres, until the window is closed.
+pub(in super::super) fn make_true(context: &Context, mm_per_pixel: f32) {
+    let id = pixel_id(context);
+    context.data_mut(|data| {
+        data.insert_temp(id, mm_per_pixel);
     });
 }
 
-/// What tells one screen from another: its size in points, and how many pixels a point has.
+/// What tells one screen from another, however its picture is zoomed: its size in pixels, and how many of them the system
+/// makes a point.
 pub(in super::super) fn screen(context: &Context) -> String {
     context.input(|input| {
-        let size = input.viewport().monitor_size.unwrap_or_default();
+        let size = input.viewport().monitor_size.unwrap_or_default() * input.pixels_per_point();
         let pixels = input.viewport().native_pixels_per_point.unwrap_or(1.0);
         format!("{:.0} x {:.0} at {pixels:.3}", size.x, size.y)
     })
@@ -118,4 +118,42 @@ fn bar(ui: &mut Ui, long: f32) {
 #[expect(clippy::cast_possible_truncation, reason = "a few hundred millimetres")]
 fn narrow(mm: f64) -> f32 {
     mm as f32
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use egui::{RawInput, Vec2, ViewportInfo};
+
+    /// A frame on a screen of 1920 x 1080 pixels, the picture zoomed by so much.
+    fn frame(context: &Context, native: f32, zoom: f32, see: impl FnMut(&mut Ui)) {
+        context.set_zoom_factor(zoom);
+        let mut input = RawInput::default();
+        let size = Vec2::new(1920.0, 1080.0) / (native * zoom);
+        let info = ViewportInfo {
+            monitor_size: Some(size),
+            native_pixels_per_point: Some(native),
+            ..ViewportInfo::default()
+        };
+        input.viewports.insert(input.viewport_id, info);
+        context.run_ui(input, see).textures_delta.clear();
+    }
+
+    #[test]
+    fn a_screen_is_the_same_and_true_however_its_picture_is_zoomed() {
+        let context = Context::default();
+        frame(&context, 1.0, 1.0, |_| ());
+        frame(&context, 1.0, 1.0, |ui| make_true(ui.ctx(), 0.2));
+        let mut long = 0.0;
+        for zoom in [1.0, 1.25, 2.0] {
+            frame(&context, 1.0, zoom, |_| ());
+            frame(&context, 1.0, zoom, |ui| long = points(ui, 10.0));
+            let expected = 10.0 / (0.2 * zoom);
+            assert!((long - expected).abs() < 1e-3, "{zoom}: {long}, not {expected}");
+        }
+        // Another screen was not measured.
+        frame(&context, 1.5, 1.0, |_| ());
+        frame(&context, 1.5, 1.0, |ui| long = points(ui, 10.0));
+        assert!((long - 10.0 / USUAL_MM_PER_POINT).abs() < 1e-3, "{long}");
+    }
 }

@@ -6,11 +6,9 @@ use crate::view_state::{View, Window};
 use crate::widgets::quantity_field::{Allowed, quantity_field};
 use crate::widgets::unbroken::unbroken;
 use egui::{Id, Label, RichText, Ui, Vec2};
-use strikeline_solver::geometry::{Point, Rect, Span};
-use strikeline_solver::job::fact::{Fact, StruckFrom, StruckReading};
-use strikeline_solver::job::place::{Sideways, UpDown};
+use strikeline_solver::geometry::{Axis, Point, Rect, Span};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::{Mark, ReadingDatum};
+use strikeline_solver::plan::mark::Mark;
 use strikeline_solver::subject::Subject;
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
@@ -38,25 +36,15 @@ impl Went {
     /// Shows the fields, one for each reading that it was struck by.
     pub(super) fn fields(&self, ui: &mut Ui, session: &mut Session, plan: &Plan) {
         let Some(fact) = moves::fact_of(&session.job, plan, &self.mark).cloned() else { return };
-        let Some(off) = off(&fact) else { return };
         let text = "Where did it really go? Type what the tape shows, or drag it on the close look.";
         ui.add(Label::new(RichText::new(text).size(19.0)).wrap());
         let bare = plan.style.graduation.unit();
         let allowed = Allowed { bare, signed: false, empty: false };
-        if let Some(reading) = &fact.across {
-            let sign = reading.direction.sign();
-            let at = reading.shown + off.x * sign;
-            if let Some(typed) = typed(ui, plan, "across", &label_across(plan, reading), at, allowed) {
-                session.job =
-                    moves::went(&session.job, plan, &self.mark, (typed - reading.shown) * sign, off.y);
-            }
-        }
-        if let Some(reading) = &fact.upright {
-            let sign = reading.direction.sign();
-            let at = reading.shown + off.y * sign;
-            if let Some(typed) = typed(ui, plan, "upright", &label_upright(plan, reading), at, allowed) {
-                session.job =
-                    moves::went(&session.job, plan, &self.mark, off.x, (typed - reading.shown) * sign);
+        for shown in moves::shown_readings(&fact, plan) {
+            let name = if shown.direction.axis() == Axis::Across { "across" } else { "upright" };
+            let label = words::capital(&words::beside(plan, shown.direction, &shown.from));
+            if let Some(typed) = typed(ui, plan, name, &label, shown.value, allowed) {
+                session.job = moves::went_by_reading(&session.job, plan, &self.mark, shown.direction, typed);
             }
         }
     }
@@ -74,7 +62,7 @@ impl Went {
     /// Takes a finger's drag on the close look, in whole graduations.
     pub(super) fn drag(&mut self, response: &egui::Response, session: &mut Session, plan: &Plan, view: View) {
         let Some(fact) = moves::fact_of(&session.job, plan, &self.mark) else { return };
-        let Some(now) = off(fact) else { return };
+        let Some(now) = moves::off(fact) else { return };
         if response.drag_started() {
             self.drag = Some((now, Vec2::ZERO));
         }
@@ -97,13 +85,6 @@ impl Went {
     }
 }
 
-/// How far off its plan a mark went; `None` of a step without a place.
-fn off(fact: &Fact) -> Option<Point> {
-    let planned = fact.planned?;
-    let went = fact.went.unwrap_or(planned);
-    Some(Point::new(went.x.length() - planned.x.length(), went.y.length() - planned.y.length()))
-}
-
 /// The field of one reading; the value where a hand changed it.
 fn typed(ui: &mut Ui, plan: &Plan, name: &str, label: &str, at: Length, allowed: Allowed) -> Option<Length> {
     let mut value = Some(plan.style.length_of(plan.style.steps(at.max(Length::default()))));
@@ -116,33 +97,4 @@ fn typed(ui: &mut Ui, plan: &Plan, name: &str, label: &str, at: Length, allowed:
 #[must_use]
 pub(super) fn field_id(name: &str) -> Id {
     Id::unique(("went", name.to_owned()))
-}
-
-fn label_across(plan: &Plan, reading: &StruckReading<Sideways>) -> String {
-    let direction = match reading.direction {
-        Sideways::Left => strikeline_solver::geometry::Direction::Left,
-        Sideways::Right => strikeline_solver::geometry::Direction::Right,
-    };
-    words::capital(&words::beside(plan, direction, &datum(plan, &reading.from)))
-}
-
-fn label_upright(plan: &Plan, reading: &StruckReading<UpDown>) -> String {
-    let direction = match reading.direction {
-        UpDown::Up => strikeline_solver::geometry::Direction::Up,
-        UpDown::Down => strikeline_solver::geometry::Direction::Down,
-    };
-    words::capital(&words::beside(plan, direction, &datum(plan, &reading.from)))
-}
-
-fn datum(plan: &Plan, from: &StruckFrom) -> ReadingDatum {
-    match from {
-        StruckFrom::LeftEnd => ReadingDatum::LeftEnd,
-        StruckFrom::RightEnd => ReadingDatum::RightEnd,
-        StruckFrom::Floor => ReadingDatum::Floor,
-        StruckFrom::ControlLine => ReadingDatum::ControlLine,
-        StruckFrom::Thing(thing) if plan.marks.iter().any(|mark| mark.id == *thing) => {
-            ReadingDatum::Struck(thing.clone())
-        }
-        StruckFrom::Thing(thing) => ReadingDatum::Edge(thing.clone()),
-    }
 }

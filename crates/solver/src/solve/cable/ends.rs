@@ -9,6 +9,7 @@ use crate::handbook::{boring, low_voltage};
 use crate::job::CodeSet;
 use crate::job::feature::FeatureKind;
 use crate::plan::cable::Against;
+use crate::plan::fact::PlacedFact;
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Beside, Cost, Goal, Place, Start, Zone, nm};
 use crate::subject::Id;
@@ -99,13 +100,14 @@ impl Cabling<'_> {
 
     /// Where an opening was struck or cut in this option, where that is.
     pub(super) fn cut(&self, part: &str) -> Option<Point> {
-        let of_piece = |fact: &&crate::plan::fact::PlacedFact| {
-            fact.is_own && fact.mark.id == self.at.id && fact.mark.part_str() == part
-        };
-        if self.is_free {
-            return None;
-        }
-        self.ground.facts.iter().find(of_piece)?.place
+        self.opened(part)?.place
+    }
+
+    /// What was struck or cut as an opening in this option.
+    pub(super) fn opened(&self, part: &str) -> Option<&PlacedFact> {
+        let of_piece =
+            |fact: &&PlacedFact| fact.is_own && fact.mark.id == self.at.id && fact.mark.part_str() == part;
+        self.ground.facts.iter().find(of_piece).filter(|_| !self.is_free)
     }
 
     /// Behind the piece: hidden, clear of the plate, brackets, fasteners, studs, what is seen and what is not.

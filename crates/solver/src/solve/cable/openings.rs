@@ -2,6 +2,7 @@
 
 use super::Cabling;
 use crate::handbook::boxes;
+use crate::job::fact::FactState;
 use crate::job::option::Opening;
 use crate::plan::cable::Lead;
 use crate::tolerance::PLUG_CLEAR_MM;
@@ -17,6 +18,12 @@ pub(super) struct Size {
 }
 
 impl Cabling<'_> {
+    /// The size of an opening that is cut already, else that which it would have.
+    pub(super) fn as_cut(&self, part: &str, wished: Size) -> Size {
+        let cut = self.opened(part).filter(|fact| fact.state == FactState::Cut).and_then(|fact| fact.size);
+        cut.map_or(wished, |cut| Size { width: cut.width, height: cut.height, ..wished })
+    }
+
     /// The size of an opening. One gang where nothing is said, or where a box of the kit has no size.
     pub(super) fn size(&self, opening: Option<&Opening>, leads: &[Lead]) -> Size {
         let inches = |(width, height): (f64, f64)| Size {

@@ -34,8 +34,8 @@ impl Cabling<'_> {
     pub(super) fn ways(&self, leads: &[Lead]) -> Ways {
         let hidden = self.hidden_zone();
         let sizes = (
-            self.size(self.wished.entry_kind.as_ref(), leads),
-            self.size(self.wished.exit_kind.as_ref(), leads),
+            self.as_cut("entry", self.size(self.wished.entry_kind.as_ref(), leads)),
+            self.as_cut("exit", self.size(self.wished.exit_kind.as_ref(), leads)),
         );
         let depths = [sizes.0.depth, sizes.1.depth];
         let Some(near) = self.ports_middle() else {

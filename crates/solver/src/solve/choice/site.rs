@@ -150,13 +150,16 @@ impl<'a> Site<'a> {
     pub(super) fn is_beside_a_hole(&self, place: Point) -> bool {
         self.ground.facts.iter().any(|fact| {
             let Some(spot) = fact.place else { return false };
-            let (right, up) = ((place.x - spot.x).mm().abs(), (place.y - spot.y).mm().abs());
             match fact.state {
                 FactState::Drilled => {
+                    let (right, up) = ((place.x - spot.x).mm(), (place.y - spot.y).mm());
                     let off_mm = root(right * right + up * up);
                     SAME_HOLE_MM < off_mm && off_mm < STRIPPED_WITHIN_MM
                 }
-                FactState::Cut => right < CUT_CLEAR_MM.0 && up < CUT_CLEAR_MM.1,
+                FactState::Cut => {
+                    let clear = Length::millimetres(CUT_CLEAR_MM);
+                    fact.opening().is_some_and(|opening| opening.grown(clear).holds(place))
+                }
                 FactState::Done | FactState::Struck | FactState::Stripped => false,
             }
         })

@@ -26,7 +26,11 @@ impl Site<'_> {
             opening.assumed = mount.assumed || mount.holes_assumed;
             opening.planned = mount.entry_wanted.map(|wanted| {
                 let place = wanted.centre();
-                Planned { place, readings: self.line_readings(piece, self.in_plate(mount, place), place) }
+                Planned {
+                    place,
+                    line: None,
+                    readings: self.line_readings(piece, self.in_plate(mount, place), place),
+                }
             });
             marks.push(opening);
         }

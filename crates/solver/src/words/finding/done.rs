@@ -34,13 +34,25 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             thing(plan, subject),
             off(plan, *right, *up)
         ),
-        What::StruckElsewhere { right, up } => format!(
-            "{} is struck {} where the plan now has it: rub it out and strike it anew",
-            thing(plan, subject),
-            off(plan, *right, *up)
-        ),
+        What::StruckElsewhere { right, up, right_end } => {
+            let none = Length::default();
+            let is_off = |by: Length| plan.style.steps(by.abs()) != 0;
+            let left = off(plan, *right, *up);
+            let how = match right_end {
+                None => left,
+                Some(end) if !is_off(*right) && !is_off(*up) => {
+                    format!("with its right end {}", off(plan, none, *end))
+                }
+                Some(end) if !is_off(*end) => format!("with its left end {left}"),
+                Some(end) => format!("{left}, and with its right end {},", off(plan, none, *end)),
+            };
+            format!(
+                "{} is struck {how} where the plan now has it: rub it out and strike it anew",
+                thing(plan, subject)
+            )
+        }
         What::CutOpening { meets } => cut(plan, finding, meets),
-        What::LeftByOption { mark, state, place, shows } => {
+        What::LeftByOption { mark, is_own, state, place, shows } => {
             let (what, then) = match (state, shows) {
                 (FactState::Cut, true) => ("an opening was cut", "close and patch it"),
                 (FactState::Cut, false) => ("an opening was cut", "it is covered: use it or close it"),
@@ -50,8 +62,9 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                     ("a hole was drilled", "it is covered: no fastener of this option goes beside it")
                 }
             };
+            let whose = if *is_own { "what hangs here no more" } else { "another option" };
             format!(
-                "{what} for another option ({mark}), {}, {}: {then}",
+                "{what} for {whose} ({mark}), {}, {}: {then}",
                 along(plan, place.x),
                 above_floor(plan, *place)
             )
@@ -120,9 +133,21 @@ mod tests {
         }
         let text = told("display-1.hole-2", What::HoleApart { right: inches("-3/16"), up: inches("0") });
         assert!(text.contains("is drilled 3/16\" left of where the plate"), "{text}");
-        let text =
-            told("display-1.level_line", What::StruckElsewhere { right: inches("0"), up: inches("1/4") });
+        let text = told(
+            "display-1.level_line",
+            What::StruckElsewhere { right: inches("0"), up: inches("1/4"), right_end: None },
+        );
         assert!(text.contains("struck 1/4\" above where the plan now has it: rub it out"), "{text}");
+        for (up, right_end, said) in [
+            ("0", "1/4", "struck with its right end 1/4\" above where"),
+            ("1/4", "0", "struck with its left end 1/4\" above where"),
+            ("1/4", "-1/2", "struck 1/4\" above, and with its right end 1/2\" below, where"),
+        ] {
+            let (up, right_end) = (inches(up), Some(inches(right_end)));
+            let text =
+                told("display-1.level_line", What::StruckElsewhere { right: inches("0"), up, right_end });
+            assert!(text.contains(said), "{text}");
+        }
     }
 
     #[test]
@@ -138,14 +163,16 @@ mod tests {
         }
         let mark = Id::new("display-1").part("hole-1");
         let place = Point::new(inches("40"), inches("60"));
-        for (state, shows, said) in [
-            (FactState::Cut, true, "close and patch it"),
-            (FactState::Cut, false, "use it or close it"),
-            (FactState::Struck, true, "rub it out"),
-            (FactState::Drilled, true, "patch it"),
-            (FactState::Stripped, false, "beside it"),
+        for (is_own, state, shows, said) in [
+            (false, FactState::Cut, true, "close and patch it"),
+            (false, FactState::Cut, false, "use it or close it"),
+            (false, FactState::Struck, true, "rub it out"),
+            (false, FactState::Drilled, true, "for another option"),
+            (true, FactState::Drilled, true, "for what hangs here no more"),
+            (false, FactState::Stripped, false, "beside it"),
         ] {
-            let text = told("wall-1", What::LeftByOption { mark: mark.clone(), state, place, shows });
+            let mark = mark.clone();
+            let text = told("wall-1", What::LeftByOption { mark, is_own, state, place, shows });
             assert!(text.contains(said), "{text}");
         }
     }
