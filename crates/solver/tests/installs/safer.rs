@@ -219,3 +219,20 @@ fn metal_near_a_hole_takes_it_out_of_the_choice() {
     assert!(before.fasteners.iter().any(|one| one.hole == hole.id));
     assert!(told.fasteners.iter().all(|one| one.hole != hole.id));
 }
+
+#[test]
+fn a_size_in_a_maker_s_words_is_no_count() {
+    for (text, word) in [
+        ("5/16 lag screws", Word::Holds),
+        ("3/8\" lag bolts", Word::Holds),
+        ("1/4 x 3 lag bolts", Word::Holds),
+        ("four 5/16\" lag screws", Word::Holds),
+        ("six 5/16\" lag screws", Word::Short),
+        ("8 x 60 mm lag screws", Word::NotKnown),
+        ("Wood screws must not be used", Word::NotKnown),
+    ] {
+        let mut job = room(&installs()[0]);
+        job.mounts[0].required = Some(Required { fasteners: Some(text.to_owned()), holes: Vec::new() });
+        assert_eq!(fastening(&job).verdict.word, word, "{text}");
+    }
+}

@@ -35,6 +35,8 @@ pub(in super::super) struct Table<'a> {
     required_count: usize,
     /// So many fasteners the maker asks for at least.
     least: usize,
+    /// So many the maker may ask for: the number may as well be a size.
+    perhaps: usize,
     /// Those that were chosen by hand.
     wanted: u64,
     /// Those that are drilled already.
@@ -134,6 +136,7 @@ impl<'a> Table<'a> {
             required,
             required_count: count,
             least: asked.asks.least(),
+            perhaps: asked.asks.perhaps(),
             wanted,
             drilled,
             requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
@@ -161,12 +164,20 @@ impl<'a> Table<'a> {
         self.steel
     }
 
-    /// Whether all that the maker requires of holes is in a set.
+    /// Whether all that the maker requires of holes is in a set, and as many as the maker may ask for.
     pub(super) fn has_required(&self, mask: u64) -> bool {
+        self.has_asked(mask, self.least.max(self.perhaps))
+    }
+
+    /// Whether all is that is surely required.
+    pub(super) fn has_surely_required(&self, mask: u64) -> bool {
+        self.has_asked(mask, self.least)
+    }
+
+    fn has_asked(&self, mask: u64, least: usize) -> bool {
         let is =
             |bits: u64, enough: &dyn Fn(usize) -> bool| usize::try_from(bits.count_ones()).is_ok_and(enough);
-        is(mask & self.required, &|count| count == self.required_count)
-            && is(mask, &|count| count >= self.least)
+        is(mask & self.required, &|count| count == self.required_count) && is(mask, &|count| count >= least)
     }
 
     /// The seats of a set.

@@ -223,6 +223,9 @@ impl Told<'_> {
         if table.has_required(set.mask) || of_fastener == Required::NotMet {
             return of_fastener;
         }
+        if table.has_surely_required(set.mask) {
+            return Required::NotKnown;
+        }
         let in_use: Vec<usize> = table.members(set.mask).map(|one| one.hole).collect();
         let lacking = || {
             let each = self.holes.iter().enumerate();
