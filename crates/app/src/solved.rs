@@ -15,7 +15,7 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::probing::{self, NextProbe};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
-use strikeline_solver::which_of_mine::Suits;
+use strikeline_solver::which_of_mine::OfMine;
 
 /// The last plan, with what it was made from.
 #[derive(Clone, Debug, Default)]
@@ -93,7 +93,7 @@ impl Solved {
         piece: &Id,
         mounts: &[Mount],
         is_asked: bool,
-    ) -> Option<Rc<Vec<Suits>>> {
+    ) -> Option<Rc<OfMine>> {
         self.beside(plan).which_of_mine(job, piece, mounts, is_asked)
     }
 
@@ -154,10 +154,10 @@ mod tests {
         let mine = job.mounts.clone();
         assert_eq!(solved.which_of_mine(&job, &plan, &piece, &mine, false), None);
         let first = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
-        assert_eq!(first.len(), 1);
+        assert_eq!(first.suits.len(), 1);
         let again = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
         assert!(Rc::ptr_eq(&first, &again), "not solved again");
-        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &[], true).unwrap().len(), 0);
+        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &[], true).unwrap().suits.len(), 0);
         job.walls[0].width = Some(Length::inches(121.0));
         let plan = solved.plan(&job, &wall, None);
         assert!(solved.mends(&job, &plan, false).of.is_empty(), "that of another plan is told no more");

@@ -53,7 +53,7 @@ pub use place_line::place_line;
 pub use plan_text::plan_text;
 pub use reading::line_end;
 pub use sight::{sight, sight_line};
-pub use suits::{suits, suits_name};
+pub use suits::{left_out, suits, suits_name};
 pub use things::thing;
 pub use wish::wish;
 pub use working::{Equation, Worked, WorkedSection, WorkedStep, working, working_text};

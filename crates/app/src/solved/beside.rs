@@ -8,7 +8,7 @@ use strikeline_solver::limits::{Limits, limits};
 use strikeline_solver::mend::{MendPlan, answers, of_next};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
-use strikeline_solver::which_of_mine::{Suits, which_of_mine};
+use strikeline_solver::which_of_mine::{OfMine, which_of_mine};
 
 /// What would clear the findings of a plan.
 #[derive(Clone, Debug, Default)]
@@ -33,7 +33,7 @@ pub(super) struct Beside {
 struct Mine {
     piece: Id,
     mounts: Vec<Mount>,
-    suits: Rc<Vec<Suits>>,
+    of: Rc<OfMine>,
 }
 
 impl Beside {
@@ -76,14 +76,13 @@ impl Beside {
         piece: &Id,
         mounts: &[Mount],
         is_asked: bool,
-    ) -> Option<Rc<Vec<Suits>>> {
+    ) -> Option<Rc<OfMine>> {
         let is_known = self.mine.as_ref().is_some_and(|mine| mine.piece == *piece && mine.mounts == mounts);
         if is_asked && !is_known {
-            let suits = which_of_mine(job, &self.plan.wall, self.plan.option.as_ref(), piece, mounts);
-            let suits = Rc::new(suits);
-            self.mine = Some(Mine { piece: piece.clone(), mounts: mounts.to_vec(), suits });
+            let of = which_of_mine(job, &self.plan.wall, self.plan.option.as_ref(), piece, mounts);
+            self.mine = Some(Mine { piece: piece.clone(), mounts: mounts.to_vec(), of: Rc::new(of) });
         }
         let known = self.mine.as_ref().filter(|mine| mine.piece == *piece && mine.mounts == mounts);
-        known.map(|mine| Rc::clone(&mine.suits))
+        known.map(|mine| Rc::clone(&mine.of))
     }
 }
