@@ -85,7 +85,7 @@ pub enum Required {
 }
 
 /// A chosen value that a verdict rests on.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Rest {
     /// How hard somebody may pull.
     Pull(Force),
@@ -115,10 +115,10 @@ pub enum Rest {
     LagMade,
     /// That the screw is a wood screw to its standard.
     ScrewMade,
-    /// What the maker of a fixing recommends for its base: stated.
-    MakersLoad,
-    /// A pull test on this wall: stated, and of one hole.
-    PullTest,
+    /// What the maker of a fixing recommends for a base, in the document's own words: stated.
+    MakersLoad(String),
+    /// A pull test on this wall: stated, of one hole, and counted at this share.
+    PullTest(f64),
     /// The strength of concrete that nobody measured.
     Concrete(Stress),
     /// How far fasteners in concrete stand from edges and one another, in diameters.
@@ -170,6 +170,13 @@ pub enum Want {
     Face(Id),
     /// That the concrete is of normal weight.
     NormalWeight(Id),
+    /// Whether brick or block is solid.
+    Solid {
+        /// The wall.
+        wall: Id,
+        /// What is stated of the fixing is for this base; empty where that is not said.
+        base: String,
+    },
     /// The wall's width or height, for the distance to the concrete's edges.
     WallSize(Id),
     /// Where the studs are.

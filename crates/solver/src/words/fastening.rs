@@ -369,6 +369,15 @@ pub(super) fn want(plan: &Plan, want: &Want) -> String {
         Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
         Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
         Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
+        Want::Solid { base, .. } => {
+            let base = one_line(base);
+            let told = if base.is_empty() {
+                String::new()
+            } else {
+                format!(" (what is stated of the fixing is for \"{base}\")")
+            };
+            format!("find out whether the brick or block is solid{told}")
+        }
         Want::WallSize(_) => "measure the wall's width and height".to_owned(),
         Want::Hits(_) => "sweep the wall for studs".to_owned(),
         Want::Fasteners => "enter fasteners made for this wall".to_owned(),
@@ -403,8 +412,13 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
             "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
                 .to_owned()
         }
-        Rest::MakersLoad => "what the fixing's maker recommends for its base, stated".to_owned(),
-        Rest::PullTest => "a pull test on this wall, stated: it proves one hole, not the group".to_owned(),
+        Rest::MakersLoad(base) => {
+            format!("what the fixing's maker recommends for \"{}\", stated", one_line(base))
+        }
+        Rest::PullTest(share) => format!(
+            "{:.0} % of what a pull test on this wall withstood, stated: it proves one hole, not the group",
+            share * 100.0
+        ),
         Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
         Rest::ConcreteEdge(diameters) => {
             format!("{diameters:.0} diameters to each edge and from one to the next")

@@ -278,10 +278,10 @@ fn steel_and_concrete_are_known_only_as_printed() {
         lbf(&ConcreteScrew { diameter: inch(0.375), edge: inch(6.0), ..good }),
         Err(Why::OutsideTable(Input::Diameter))
     );
-    let stated = fixing(&mut Blank, Force::newtons(500.0), Force::newtons(300.0)).unwrap();
+    let stated = fixing(&mut Blank, Force::newtons(500.0), Force::newtons(300.0), false).unwrap();
     assert_eq!(
         (stated.label, stated.label.bears(false), stated.label.bears(true)),
         (Label::Stated, false, true)
     );
-    assert!(fixing(&mut Blank, Force::newtons(0.0), Force::newtons(300.0)).is_err());
+    assert!(fixing(&mut Blank, Force::newtons(0.0), Force::newtons(300.0), true).is_err());
 }

@@ -22,14 +22,14 @@ use crate::handbook::gravity::UNIDENTIFIED;
 use crate::handbook::placing::CONCRETE_EDGE;
 use crate::handbook::steel_stud::{SHEAR_THROUGH_BOARD, THROUGH_STEEL_IN};
 use crate::handbook::wood_screw;
-use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
+use crate::job::framing::{Concrete, Masonry, SteelStuds, WallFraming, WoodStuds};
 use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
 use crate::tolerance::{
-    LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, SOLE_PLATE_MM, TOP_PLATES_MM, WASHER_MM,
+    LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, SOLE_PLATE_MM, TESTED_SHARE, TOP_PLATES_MM, WASHER_MM,
 };
 use crate::units::{Length, LengthUnit, Ratio, Stress};
 
@@ -131,7 +131,7 @@ impl<'a> Kind<'a> {
         match site.framing {
             Some(WallFraming::Steel(studs)) => kind.in_steel(ledger, site, studs),
             Some(WallFraming::Concrete(concrete)) => kind.in_concrete(ledger, site, concrete),
-            Some(WallFraming::Masonry(_)) => kind.in_masonry(ledger, site)?,
+            Some(WallFraming::Masonry(masonry)) => kind.in_masonry(ledger, site, masonry)?,
             Some(WallFraming::Wood(studs)) => kind.in_wood(ledger, site, studs)?,
             _ => kind.in_wood(ledger, site, &WoodStuds::default())?,
         }
@@ -235,17 +235,33 @@ impl<'a> Kind<'a> {
     }
 
     /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
-    fn in_masonry<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>) -> Result<(), Want> {
+    ///
+    /// A base is told in a document's own words, which only a reader can hold against the wall: counted is what is stated in
+    /// solid units alone (chosen; a load for solid brick is many times what a hollow block bears).
+    fn in_masonry<L: Ledger>(
+        &mut self,
+        ledger: &mut L,
+        site: &Site<'_>,
+        masonry: &Masonry,
+    ) -> Result<(), Want> {
         let report = self.stock.report.as_ref();
         let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
+        let is_tested = report.is_some_and(|report| report.tested == Some(true));
+        let base = report.and_then(|report| report.base.as_deref()).unwrap_or_default().trim().to_owned();
+        // A load that is for no base is for none of this wall; a test was made on it.
+        let loads = loads.filter(|_| is_tested || !base.is_empty());
         let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
-        let tested = report.is_some_and(|report| report.tested == Some(true));
-        self.rests.push(if tested { Rest::PullTest } else { Rest::MakersLoad });
+        if masonry.solid.is_none() {
+            self.wants.push(Want::Solid { wall: site.ground.wall.id.clone(), base: base.clone() });
+        }
+        self.rests.push(if is_tested { Rest::PullTest(TESTED_SHARE) } else { Rest::MakersLoad(base) });
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
-        self.hold = if site.front.value.in_inches() > MOST_GAP_IN.value {
+        self.hold = if masonry.solid == Some(false) {
+            Err(Why::Hollow)
+        } else if site.front.value.in_inches() > MOST_GAP_IN.value {
             Err(Why::OffTheConcrete { gap: site.front.value })
         } else {
-            fixing(ledger, shear, pull).map(Hold::Linear)
+            fixing(ledger, shear, pull, is_tested).map(Hold::Linear)
         };
         Ok(())
     }

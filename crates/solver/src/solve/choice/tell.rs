@@ -122,7 +122,7 @@ impl Told<'_> {
             })
         });
         let mut rests_on = self.load.rests.clone();
-        add(&mut rests_on, kind.rests.iter().copied());
+        add(&mut rests_on, kind.rests.iter().cloned());
         let verdict = Verdict {
             word: if if_probed == Word::Holds && !all_met { Word::NotKnown } else { if_probed },
             if_probed,
