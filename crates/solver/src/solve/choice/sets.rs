@@ -48,6 +48,8 @@ pub(in super::super) struct Table<'a> {
     leading: Vec<Case>,
     all: Vec<Case>,
     edges: Edges,
+    /// The weakest label of where they stand.
+    places: Label,
     weight_x_mm: f64,
     steel: bool,
     swings_out: bool,
@@ -144,6 +146,7 @@ impl<'a> Table<'a> {
             leading,
             all: asked.cases.to_vec(),
             edges: asked.edges,
+            places: site.places,
             weight_x_mm: asked.weight_x_mm,
             steel: matches!(site.framing, Some(WallFraming::Steel(_))),
             swings_out: asked.swings_out,
@@ -227,7 +230,7 @@ impl<'a> Table<'a> {
         if self.steel {
             group_on_steel(&seats, self.swings_out)?;
         }
-        Ok(Group::of(&mut Blank, &seats, &self.edges, Label::Measured)?.demand(cases))
+        Ok(Group::of(&mut Blank, &seats, &self.edges, self.places)?.demand(cases))
     }
 
     /// The cases that a set is weighed by: where it does not carry all of those that lead, the worst of what it carries
