@@ -32,7 +32,7 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
-pub use case::case;
+pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};

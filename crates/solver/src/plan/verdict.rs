@@ -1,7 +1,7 @@
 //! Whether a plate holds, which fasteners hold it, and what that rests on.
 
 use super::piece::Meets;
-use crate::capacity::case::CaseName;
+use crate::capacity::case::{CaseKind, CaseName};
 use crate::capacity::group::Word;
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
@@ -50,6 +50,8 @@ pub struct Verdict {
     /// A case that no published value carries, and why; of those that turn the plate the one that turns it most as it
     /// hangs.
     pub uncarried: Option<(CaseName, Why)>,
+    /// What the cases of each kind come to, in the order of their kinds; empty where a load is not measured.
+    pub by_case: Vec<CaseVerdict>,
     /// Whether what the maker requires of holes and fasteners is met.
     pub required: Required,
     /// Every chosen value it rests on.
@@ -58,6 +60,19 @@ pub struct Verdict {
     pub wanted: Vec<Want>,
     /// Whether the fasteners are the best of a search that does not try every set: above eight usable holes.
     pub searched: bool,
+}
+
+/// What all cases of one kind come to, by published values; says nothing of what a maker requires, nor of probes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CaseVerdict {
+    /// Their kind.
+    pub kind: CaseKind,
+    /// Whether every one of them is carried.
+    pub word: Word,
+    /// The most that is used, of those that could be worked out.
+    pub used: Option<f64>,
+    /// Why one of them could not; of those that turn the plate the one that turns it most.
+    pub why: Option<Why>,
 }
 
 /// The fastener and case that use most.
@@ -295,6 +310,7 @@ impl Fastening {
                 as_stated: Word::NotKnown,
                 governing: None,
                 uncarried: None,
+                by_case: Vec::new(),
                 required: Required::Met,
                 rests_on: Vec::new(),
                 wanted: Vec::new(),

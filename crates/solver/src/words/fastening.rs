@@ -1,9 +1,10 @@
 //! The verdict on a plate, its schedule of fasteners and its empty holes.
 
-use super::case::{case, why};
-use super::phrase::{capital, list, mass, one_line, sentence};
+use super::case::{case, case_kind, why};
+use super::phrase::{capital, count, list, mass, one_line, sentence};
 use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
+use crate::capacity::why::Why;
 use crate::choosing::BetterHoles;
 use crate::handbook::wood_screw;
 use crate::job::Job;
@@ -53,6 +54,7 @@ pub fn verdict_line(plan: &Plan, fastening: &Fastening) -> String {
 pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let verdict = &fastening.verdict;
     let mut told = vec![cases(plan, verdict)];
+    told.extend(case_by_case(plan, verdict));
     match verdict.required {
         Required::Met => {}
         Required::NotMet => {
@@ -133,6 +135,27 @@ fn cases(plan: &Plan, verdict: &Verdict) -> String {
         (None, Some(beyond)) => format!("Verdict: {word}. {}.", capital(&beyond)),
         (None, None) => format!("Verdict: {word}."),
     }
+}
+
+/// What each kind of case comes to, where they do not all come to the same.
+fn case_by_case(plan: &Plan, verdict: &Verdict) -> Option<String> {
+    let first = verdict.by_case.first()?;
+    if verdict.by_case.iter().all(|one| one.word == first.word) {
+        return None;
+    }
+    let each = verdict.by_case.iter().map(|one| {
+        let used = one.used.map(|used| format!(", {} used", share(used))).unwrap_or_default();
+        let told = match (one.word, one.why) {
+            (Word::NotKnown, Some(Why::Turns { nmm })) => {
+                format!("not known, turned with {:.0} N\u{b7}m", nmm / 1000.0)
+            }
+            (Word::NotKnown, Some(reason)) => format!("not known, {}", why(plan, &reason)),
+            (word, _) => format!("{}{used}", verdict_word(word)),
+        };
+        format!("{}: {told}", case_kind(&one.kind))
+    });
+    let each: Vec<String> = each.collect();
+    Some(format!("Case by case: {}.", each.join("; ")))
 }
 
 /// Every chosen value that a verdict rests on, as clauses.

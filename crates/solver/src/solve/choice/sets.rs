@@ -240,6 +240,11 @@ impl<'a> Table<'a> {
         if carries_all { &self.leading } else { &self.all }
     }
 
+    /// Every case.
+    pub(super) fn all_cases(&self) -> &[Case] {
+        &self.all
+    }
+
     /// The worst of a set under these cases.
     pub(super) fn outcome(&self, mask: u64, hold: &Hold, cases: &[Case]) -> Outcome {
         match self.demand(mask, cases) {
