@@ -7,7 +7,7 @@ pub use beside::Mends;
 
 use beside::Beside;
 use std::rc::Rc;
-use strikeline_solver::choosing::{self, BetterHoles};
+use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::limits::Limits;
@@ -23,7 +23,6 @@ pub struct Solved {
     last: Option<Last>,
     probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
     beside: Option<Beside>,
-    better: Option<(Rc<Plan>, Rc<Vec<BetterHoles>>)>,
 }
 
 #[derive(Clone, Debug)]
@@ -100,19 +99,7 @@ impl Solved {
     /// Better choices of holes than those of a job's plan, a piece each, which takes longer than a frame of a drag has;
     /// where it is not asked for, none but those of this very plan.
     pub fn better_holes(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Rc<Vec<BetterHoles>> {
-        let known =
-            self.better.as_ref().filter(|(of, _)| Rc::ptr_eq(of, plan)).map(|(_, better)| Rc::clone(better));
-        match known {
-            Some(known) => known,
-            None if is_asked => {
-                let each =
-                    plan.pieces.iter().filter_map(|piece| choosing::better_holes(job, plan, &piece.id));
-                let better = Rc::new(each.collect::<Vec<_>>());
-                self.better = Some((Rc::clone(plan), Rc::clone(&better)));
-                better
-            }
-            None => Rc::default(),
-        }
+        self.beside(plan).better_holes(job, is_asked)
     }
 }
 

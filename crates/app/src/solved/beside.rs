@@ -1,7 +1,8 @@
-//! What is told beside a plan and takes more solves than a frame of a drag has: limits, mends, which mounts suit. Kept
-//! with its plan, and worked out when it is asked for.
+//! What is told beside a plan and takes more solves than a frame of a drag has: limits, better choices of holes, mends,
+//! which mounts suit. Kept with its plan, and worked out when it is asked for.
 
 use std::rc::Rc;
+use strikeline_solver::choosing::{BetterHoles, better_holes};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::limits::{Limits, limits};
@@ -24,6 +25,7 @@ pub struct Mends {
 pub(super) struct Beside {
     plan: Rc<Plan>,
     limits: Option<Rc<Vec<(Id, Limits)>>>,
+    better: Option<Rc<Vec<BetterHoles>>>,
     mends: Vec<Rc<Vec<MendPlan>>>,
     mine: Option<Mine>,
 }
@@ -38,7 +40,7 @@ struct Mine {
 
 impl Beside {
     pub(super) fn of(plan: &Rc<Plan>) -> Self {
-        Self { plan: Rc::clone(plan), limits: None, mends: Vec::new(), mine: None }
+        Self { plan: Rc::clone(plan), limits: None, better: None, mends: Vec::new(), mine: None }
     }
 
     pub(super) fn is_of(&self, plan: &Rc<Plan>) -> bool {
@@ -52,6 +54,15 @@ impl Beside {
             self.limits = Some(Rc::new(each.collect()));
         }
         self.limits.clone().unwrap_or_default()
+    }
+
+    pub(super) fn better_holes(&mut self, job: &Job, is_asked: bool) -> Rc<Vec<BetterHoles>> {
+        if is_asked && self.better.is_none() {
+            let pieces = self.plan.pieces.iter().map(|piece| &piece.id);
+            let each = pieces.filter_map(|piece| better_holes(job, &self.plan, piece));
+            self.better = Some(Rc::new(each.collect()));
+        }
+        self.better.clone().unwrap_or_default()
     }
 
     pub(super) fn mends(&mut self, job: &Job, is_asked: bool) -> Mends {

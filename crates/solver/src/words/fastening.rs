@@ -49,9 +49,26 @@ pub fn verdict_line(plan: &Plan, fastening: &Fastening) -> String {
     }
 }
 
-/// The verdict in full, a sentence an entry.
+/// The verdict in full, a sentence an entry; what it rests on comes last.
 #[must_use]
 pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
+    let mut told = verdict_alone(plan, fastening);
+    let rests = rests_on(plan, fastening);
+    if !rests.is_empty() {
+        told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
+    }
+    told
+}
+
+/// On how many chosen values it rests, as a title.
+#[must_use]
+pub fn rests_on_title(values: usize) -> String {
+    format!("Rests on {}", count(values, "chosen value", "chosen values"))
+}
+
+/// The verdict without what it rests on, a sentence an entry.
+#[must_use]
+pub fn verdict_alone(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let verdict = &fastening.verdict;
     let mut told = vec![cases(plan, verdict)];
     told.extend(case_by_case(plan, verdict));
@@ -87,10 +104,6 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let wanted = wanted(plan, fastening);
     if !wanted.is_empty() {
         told.push(sentence(&list(&wanted)));
-    }
-    let rests = rests_on(plan, fastening);
-    if !rests.is_empty() {
-        told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
     }
     told
 }

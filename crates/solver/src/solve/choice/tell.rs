@@ -53,12 +53,7 @@ impl Told<'_> {
             let by_hand = self.by_hand.refused(&hole.id, &hole.id);
             let why = match hole.meets {
                 _ if by_hand == Some(EmptyWhy::ByHand) => EmptyWhy::ByHand,
-                Meets::Stud => {
-                    let tried =
-                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
-                    tried.unwrap_or(EmptyWhy::NoFastener)
-                }
-                Meets::Masonry if takes_any => {
+                meets if meets == Meets::Stud || meets == Meets::Masonry && takes_any => {
                     let tried =
                         kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
