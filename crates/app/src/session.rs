@@ -17,7 +17,7 @@ use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::probing::NextProbe;
 use strikeline_solver::solve::chosen_option;
 use strikeline_solver::subject::{Id, Subject};
-use strikeline_solver::which_of_mine::Suits;
+use strikeline_solver::which_of_mine::OfMine;
 
 /// An open job.
 #[derive(Clone, Debug)]
@@ -99,7 +99,7 @@ impl Session {
     }
 
     /// Which of some mounts suit a piece where it is; nothing that has to be worked out while a hand is on something.
-    pub fn which_of_mine(&mut self, piece: &Id, mounts: &[Mount], is_asked: bool) -> Option<Rc<Vec<Suits>>> {
+    pub fn which_of_mine(&mut self, piece: &Id, mounts: &[Mount], is_asked: bool) -> Option<Rc<OfMine>> {
         let plan = self.plan();
         self.solved.which_of_mine(&self.job, &plan, piece, mounts, is_asked)
     }

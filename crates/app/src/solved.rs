@@ -7,7 +7,7 @@ pub use beside::Mends;
 
 use beside::Beside;
 use std::rc::Rc;
-use strikeline_solver::choosing::{self, BetterHoles};
+use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::limits::Limits;
@@ -15,7 +15,7 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::probing::{self, NextProbe};
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
-use strikeline_solver::which_of_mine::Suits;
+use strikeline_solver::which_of_mine::OfMine;
 
 /// The last plan, with what it was made from.
 #[derive(Clone, Debug, Default)]
@@ -23,7 +23,6 @@ pub struct Solved {
     last: Option<Last>,
     probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
     beside: Option<Beside>,
-    better: Option<(Rc<Plan>, Rc<Vec<BetterHoles>>)>,
 }
 
 #[derive(Clone, Debug)]
@@ -93,26 +92,14 @@ impl Solved {
         piece: &Id,
         mounts: &[Mount],
         is_asked: bool,
-    ) -> Option<Rc<Vec<Suits>>> {
+    ) -> Option<Rc<OfMine>> {
         self.beside(plan).which_of_mine(job, piece, mounts, is_asked)
     }
 
     /// Better choices of holes than those of a job's plan, a piece each, which takes longer than a frame of a drag has;
     /// where it is not asked for, none but those of this very plan.
     pub fn better_holes(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Rc<Vec<BetterHoles>> {
-        let known =
-            self.better.as_ref().filter(|(of, _)| Rc::ptr_eq(of, plan)).map(|(_, better)| Rc::clone(better));
-        match known {
-            Some(known) => known,
-            None if is_asked => {
-                let each =
-                    plan.pieces.iter().filter_map(|piece| choosing::better_holes(job, plan, &piece.id));
-                let better = Rc::new(each.collect::<Vec<_>>());
-                self.better = Some((Rc::clone(plan), Rc::clone(&better)));
-                better
-            }
-            None => Rc::default(),
-        }
+        self.beside(plan).better_holes(job, is_asked)
     }
 }
 
@@ -154,10 +141,10 @@ mod tests {
         let mine = job.mounts.clone();
         assert_eq!(solved.which_of_mine(&job, &plan, &piece, &mine, false), None);
         let first = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
-        assert_eq!(first.len(), 1);
+        assert_eq!(first.suits.len(), 1);
         let again = solved.which_of_mine(&job, &plan, &piece, &mine, true).unwrap();
         assert!(Rc::ptr_eq(&first, &again), "not solved again");
-        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &[], true).unwrap().len(), 0);
+        assert_eq!(solved.which_of_mine(&job, &plan, &piece, &[], true).unwrap().suits.len(), 0);
         job.walls[0].width = Some(Length::inches(121.0));
         let plan = solved.plan(&job, &wall, None);
         assert!(solved.mends(&job, &plan, false).of.is_empty(), "that of another plan is told no more");

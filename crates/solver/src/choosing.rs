@@ -7,11 +7,11 @@
 //! job with them is made before it is offered, so that what is promised is what the plan will say.
 
 use crate::job::Job;
-use crate::job::option::{ByHand, Hanging, Wanted};
+use crate::job::option::{ByHand, Wanted};
 use crate::plan::Plan;
 use crate::plan::piece::{MountedPlan, PiecePlan};
 use crate::plan::verdict::Fastening;
-use crate::solve::{solve, with_exact_holes};
+use crate::solve::{hanging_mut, solve, with_exact_holes};
 use crate::subject::Id;
 use crate::tape::Offset;
 use crate::tolerance::SAME_PLACE_MM;
@@ -42,7 +42,7 @@ pub fn better_holes(job: &Job, plan: &Plan, piece: &Id) -> Option<BetterHoles> {
     }
     let holes = by_hand(job, now, found);
     let mut taken = job.clone();
-    hanging(&mut taken, plan, piece)?.holes.clone_from(&holes);
+    hanging_mut(&mut taken, plan, of(plan, piece)?)?.holes.clone_from(&holes);
     let then = solve(&taken, &plan.wall, Some(option));
     let then = &mounted(&then, piece)?.fastening;
     // What is promised is what the plan will say.
@@ -59,7 +59,7 @@ pub fn better_holes(job: &Job, plan: &Plan, piece: &Id) -> Option<BetterHoles> {
 #[must_use]
 pub fn taken(job: &Job, plan: &Plan, better: &BetterHoles) -> Job {
     let mut after = job.clone();
-    if let Some(hanging) = hanging(&mut after, plan, &better.piece) {
+    if let Some(hanging) = of(plan, &better.piece).and_then(|piece| hanging_mut(&mut after, plan, piece)) {
         hanging.holes.clone_from(&better.holes);
     }
     after
@@ -71,13 +71,6 @@ fn mounted<'a>(plan: &'a Plan, piece: &Id) -> Option<&'a MountedPlan> {
 
 fn of<'a>(plan: &'a Plan, piece: &Id) -> Option<&'a PiecePlan> {
     plan.pieces.iter().find(|one| one.id == *piece)
-}
-
-fn hanging<'a>(job: &'a mut Job, plan: &Plan, piece: &Id) -> Option<&'a mut Hanging> {
-    let hanging = &of(plan, piece)?.hanging;
-    let wall = job.walls.iter_mut().find(|wall| wall.id == plan.wall)?;
-    let option = wall.options.iter_mut().find(|option| Some(&option.id) == plan.option.as_ref())?;
-    option.hangings.iter_mut().find(|one| one.id == *hanging)
 }
 
 /// Which fastener goes into which hole.
@@ -98,7 +91,7 @@ fn is_same(a: &MountedPlan, b: &MountedPlan) -> bool {
         && near(a, b)
 }
 
-/// What was found, written as choices by hand. A slot's place is written only where it is not the plan's own.
+/// What was found, written as choices by hand, each slot in use with its place in it.
 fn by_hand(job: &Job, now: &MountedPlan, found: &MountedPlan) -> Vec<ByHand> {
     let slots = job.mount(&now.id).and_then(|mount| mount.plate.as_ref()).map(|plate| plate.slots.as_slice());
     let each = found.holes.iter().map(|hole| {

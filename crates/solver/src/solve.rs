@@ -47,7 +47,7 @@ use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
 
-pub use assumed_option::{assumed_option, assumed_place};
+pub use assumed_option::{assumed_option, assumed_place, hanging_mut, write_down};
 pub(crate) use marks::probe_mark;
 pub(crate) use trial::{Hung, Trial};
 

@@ -7,13 +7,13 @@ use crate::job::Job;
 use crate::job::mount::{Mount, MountKind};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, MountedPlan};
-use crate::solve::{assumed_option, solve};
+use crate::solve::{hanging_mut, solve, write_down};
 use crate::subject::Id;
 use crate::units::Length;
 use std::cmp::Ordering;
 
 /// So many mounts are tried (chosen: more than any bench holds of what is worth a look).
-const MOST: usize = 60;
+pub const MOST: usize = 60;
 
 /// A mount that the piece may hang on, as it would be at the wished place.
 #[derive(Clone, Debug, PartialEq)]
@@ -42,59 +42,66 @@ pub struct Suits {
     pub is_assumed: bool,
 }
 
+/// Which of one's own mounts suit a place, and what became of the others.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct OfMine {
+    /// Those that its maker allows there, the best first.
+    pub suits: Vec<Suits>,
+    /// How many are beyond their rating or pattern.
+    pub refused: usize,
+    /// How many were not tried: more than [`MOST`] are not.
+    pub not_tried: usize,
+}
+
 /// Which of these mounts suit a piece of a wall and an option where it is: those within their rating and of its pattern,
 /// as far as both are known, the best first: by the verdict, the play used, the studs met, then as they were given.
+///
+/// What was done at the piece's marks stays done: a hole that is stripped is stripped for every mount.
 #[must_use]
-pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, mounts: &[Mount]) -> Vec<Suits> {
+pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, mounts: &[Mount]) -> OfMine {
     let mut base = job.clone();
     // So that a new id is new; what stands twice was refused when the job was read.
     let _ = base.complete_ids();
-    base.walls.retain(|one| one.id == *wall);
-    let named = base.walls.first().filter(|wall| wall.options.is_empty()).map(|wall| wall.id.clone());
-    if let Some(wall) = named {
-        let mut assumed = assumed_option(&base, &wall);
-        assumed.id = base.give_id("option");
-        base.walls.iter_mut().for_each(|one| one.options.push(assumed.clone()));
+    if base.wall(wall).is_some_and(|wall| wall.options.is_empty()) {
+        // Before the other walls go: what is assumed hangs on what hangs there.
+        let _ = write_down(&mut base, wall);
     }
+    base.walls.retain(|one| one.id == *wall);
     let id = base.give_id("mount");
     base.mounts.push(Mount { id: id.clone(), ..Mount::default() });
-    let shown = solve(&base, wall, option).option;
-    let hanging = base
-        .walls
-        .iter_mut()
-        .flat_map(|wall| &mut wall.options)
-        .filter(|one| Some(&one.id) == shown.as_ref())
-        .flat_map(|option| &mut option.hangings)
-        .find(|hanging| hanging.piece == *piece);
-    let Some(hanging) = hanging else { return Vec::new() };
-    hanging.mount = Some(id.clone());
-    // What was chosen of another plate's holes, or drilled through them, says nothing of this one's.
-    hanging.holes.clear();
-    for wall in &mut base.walls {
-        wall.facts.retain(|fact| fact.mark.subject().id != *piece);
-    }
-    let mut suits: Vec<Suits> = Vec::new();
+    let shown = solve(&base, wall, option);
+    let at = shown.pieces.iter().find(|one| one.id == *piece);
+    let Some(hanging) = at.and_then(|at| hanging_mut(&mut base, &shown, at)) else {
+        return OfMine::default();
+    };
+    hanging.hang_on(Some(id.clone()));
+    let mut of = OfMine { not_tried: mounts.len().saturating_sub(MOST), ..OfMine::default() };
     for (place, mount) in mounts.iter().enumerate().take(MOST) {
         if let Some(own) = base.mounts.last_mut() {
             *own = Mount { id: id.clone(), ..mount.clone() };
         }
-        let plan = solve(&base, wall, shown.as_ref());
-        suits.extend(suit(&plan, piece, place, mount));
+        let plan = solve(&base, wall, shown.option.as_ref());
+        if is_refused(&plan, piece) {
+            of.refused += 1;
+        } else {
+            of.suits.extend(suit(&plan, piece, place, mount));
+        }
     }
     // Stable: of equals as they were given.
-    suits.sort_by(against);
-    suits
+    of.suits.sort_by(against);
+    of
 }
 
-/// A mount as it would be; `None` where its maker does not allow it.
-fn suit(plan: &Plan, piece: &Id, place: usize, mount: &Mount) -> Option<Suits> {
-    let is_refused = plan.findings.iter().any(|finding| {
+/// Whether its maker does not allow a mount there.
+fn is_refused(plan: &Plan, piece: &Id) -> bool {
+    plan.findings.iter().any(|finding| {
         finding.subject.id == *piece
             && matches!(finding.what, What::OverRating { .. } | What::PatternOutside { .. })
-    });
-    if is_refused {
-        return None;
-    }
+    })
+}
+
+/// A mount as it would be.
+fn suit(plan: &Plan, piece: &Id, place: usize, mount: &Mount) -> Option<Suits> {
     let piece = plan.pieces.iter().find(|one| one.id == *piece)?;
     let at: &MountedPlan = piece.mount.as_ref()?;
     let verdict = &at.fastening.verdict;

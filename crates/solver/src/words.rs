@@ -32,13 +32,13 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
-pub use case::case;
+pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
 pub use fastening::{
-    asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, rests_on, stock, verdict,
-    verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,
+    asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, rests_on, rests_on_title, stock,
+    verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,
 };
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};
@@ -53,7 +53,7 @@ pub use place_line::place_line;
 pub use plan_text::plan_text;
 pub use reading::line_end;
 pub use sight::{sight, sight_line};
-pub use suits::{suits, suits_name};
+pub use suits::{left_out, suits, suits_name};
 pub use things::thing;
 pub use wish::wish;
 pub use working::{Equation, Worked, WorkedSection, WorkedStep, working, working_text};

@@ -196,6 +196,10 @@ fn more_than_one_type_is_not_known() {
     assert_eq!(empty(fasteners, "hole-6").why, EmptyWhy::ByHand);
     assert_eq!(empty(fasteners, "hole-3").why, EmptyWhy::Mixed);
     assert_eq!(tells_not_met(&told), None);
+    // Why there is nothing to work out is told where a working is asked for.
+    let explained = strikeline_solver::explain::explain(&job, &told.wall, None, &id("display-1")).unwrap();
+    let worked = words::working_text(&words::working(&told, &explained));
+    assert!(worked.contains("more than one type"), "{worked}");
 }
 
 #[test]

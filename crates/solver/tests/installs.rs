@@ -20,6 +20,7 @@ mod rooms;
 mod safer;
 
 use rooms::{Install, Which, installs, plan, room};
+use strikeline_solver::capacity::case::{CaseKind, Pulled, Stance};
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::capacity::why::Why;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
@@ -27,6 +28,7 @@ use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Rest, Want};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
+use strikeline_solver::words;
 
 fn word(word: Word) -> &'static str {
     match word {
@@ -123,6 +125,41 @@ fn whole_jobs_get_the_verdict_of_a_careful_engineer() {
         assert!(verdict.rests_on.iter().any(|rest| matches!(rest, Rest::Pull(_))), "{name}");
         assert!(verdict.rests_on.len() > 3, "{name}");
     }
+}
+
+#[test]
+fn a_verdict_is_told_case_by_case() {
+    let straight = |install: &Install| {
+        install.expected.iter().find(|one| one.cases == Which::StraightOut).and_then(|one| one.uses)
+    };
+    let install = installs().into_iter().find(|install| straight(install).is_some()).unwrap();
+    let job = room(&install);
+    let told = fastening(&job);
+    let of = |stance, pulled| {
+        let by_case = told.verdict.by_case.iter();
+        *by_case.clone().find(|one| one.kind == CaseKind { stance, pulled }).unwrap()
+    };
+    let middle = of(Stance::StraightOut, Pulled::Middle);
+    assert_eq!((middle.word, middle.why), (Word::Holds, None));
+    assert!((middle.used.unwrap() - straight(&install).unwrap()).abs() < 0.0075, "{middle:?}");
+    for kind in [(Stance::StraightOut, Pulled::Side), (Stance::Aside, Pulled::Not)] {
+        assert_eq!(of(kind.0, kind.1).word, Word::NotKnown, "{kind:?}");
+    }
+    let turning = install.expected.iter().find_map(|expected| expected.turning).unwrap();
+    match of(Stance::Aside, Pulled::Not).why {
+        Some(Why::Turns { nmm }) => assert!((nmm / 1000.0 - turning).abs() < 0.1, "{nmm}"),
+        other => panic!("{other:?}"),
+    }
+    let text = words::verdict(&plan(&job), &told).join(" ");
+    assert!(text.contains("Case by case: hanging, straight out: holds, 0."), "{text}");
+    assert!(text.contains("hanging, swung or turned aside: not known, turned with 1"), "{text}");
+    // Where all come to the same that is not said of each.
+    let even = room(&named("flush 30 kg behind 1/2 in board"));
+    let told = fastening(&even);
+    assert_eq!(told.verdict.by_case.len(), 3);
+    let most = told.verdict.by_case.iter().filter_map(|one| one.used).fold(0.0, f64::max);
+    assert_eq!(most, told.verdict.governing.as_ref().unwrap().used);
+    assert!(!words::verdict(&plan(&even), &told).join(" ").contains("Case by case"));
 }
 
 #[test]

@@ -120,6 +120,8 @@ fn hanging(install: &Install) -> Hanging {
         reach_mm,
         hinge_deg: None,
         head_deg: None,
+        tilt_deg: 0.0,
+        lowers_mm: 0.0,
     });
     Hanging {
         left_mm: -install.width / 2.0,

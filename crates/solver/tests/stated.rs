@@ -60,7 +60,7 @@ fn a_fixing_in_brick_counts_by_its_makers_values_only() {
         (verdict.word, verdict.if_probed, verdict.as_stated),
         (Word::NotKnown, Word::NotKnown, Word::Holds)
     );
-    assert!(verdict.rests_on.contains(&Rest::MakersLoad));
+    assert!(verdict.rests_on.contains(&Rest::MakersLoad("solid brick".to_owned())));
     let text = words::verdict(&plan(&job), &told).join(" ");
     assert!(text.contains("By the maker's values: holds"), "{text}");
     // Too little is too little, whoever says so.
@@ -73,13 +73,44 @@ fn a_pull_test_is_of_one_hole_and_a_load_that_is_not_given_is_asked_for() {
     let mut job = in_brick(4000.0, 4000.0);
     job.kit.fasteners[0].report.as_mut().unwrap().tested = Some(true);
     let told = fastening(&job);
-    assert!(told.verdict.rests_on.contains(&Rest::PullTest));
+    assert!(told.verdict.rests_on.contains(&Rest::PullTest(0.25)));
     let text = words::rests_on(&plan(&job), &told).join(" ");
     assert!(text.contains("it proves one hole, not the group"), "{text}");
     job.kit.fasteners[0].report.as_mut().unwrap().shear = None;
     let told = fastening(&job);
     assert!(told.fasteners.is_empty());
     assert!(told.verdict.wanted.contains(&Want::FastenerReport(id("fastener-1"))));
+}
+
+#[test]
+fn what_is_stated_for_solid_brick_counts_in_solid_brick_alone() {
+    let mut job = in_brick(4000.0, 4000.0);
+    for solid in [None, Some(false)] {
+        job.walls[0].framing = Some(WallFraming::Masonry(Masonry { solid }));
+        let told = fastening(&job);
+        assert_eq!(told.verdict.as_stated, Word::NotKnown, "{solid:?}");
+        let text = words::verdict(&plan(&job), &told).join(" ");
+        let empty: Vec<String> =
+            told.left_empty.iter().map(|one| words::left_empty(&plan(&job), one)).collect();
+        match solid {
+            None => assert!(text.contains("\"solid brick\""), "{text}"),
+            _ => assert!(empty.iter().all(|one| one.contains("hollow")) && !empty.is_empty(), "{empty:?}"),
+        }
+    }
+    // Of a load nobody knows what it is for.
+    let mut job = in_brick(4000.0, 4000.0);
+    job.kit.fasteners[0].report.as_mut().unwrap().base = None;
+    assert_eq!(fastening(&job).verdict.as_stated, Word::NotKnown);
+    assert!(fastening(&job).verdict.wanted.contains(&Want::FastenerReport(id("fastener-1"))));
+}
+
+#[test]
+fn what_one_hole_withstood_counts_at_a_quarter() {
+    let maker = in_brick(4000.0, 500.0);
+    let used = |job: &Job| fastening(job).fasteners[0].asked.unwrap();
+    let mut tested = in_brick(4000.0, 2000.0);
+    tested.kit.fasteners[0].report.as_mut().unwrap().tested = Some(true);
+    assert_eq!(used(&maker), used(&tested), "500 N of 2000");
 }
 
 #[test]

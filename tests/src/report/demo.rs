@@ -16,9 +16,14 @@ pub(crate) fn busiest() -> Result<(PathBuf, Job), String> {
         let job = read_job(&path).ok()?.job;
         Some((path, job))
     });
-    let contents = |wall: &Wall| wall.hits.len() + wall.features.len() + wall.hidden.len();
-    read.max_by_key(|(path, job)| (job.walls.iter().map(contents).sum::<usize>(), path.clone()))
+    read.max_by_key(|(path, job)| (contents(job), path.clone()))
         .ok_or_else(|| format!("no demo job can be read: {}", folder.display()))
+}
+
+/// How many hits, features and hidden things a job has.
+pub(crate) fn contents(job: &Job) -> usize {
+    let of = |wall: &Wall| wall.hits.len() + wall.features.len() + wall.hidden.len();
+    job.walls.iter().map(of).sum()
 }
 
 /// The machine, for the head of a table.

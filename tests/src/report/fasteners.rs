@@ -1,7 +1,9 @@
-//! What the choice of fasteners costs: a solve with the kit beside one with none, on the busiest demo, on every demo,
-//! and on an arm's plate of more and more holes in two studs.
+//! What the choice of fasteners costs: a solve with the kit beside one with none, on the busiest demo, on the busiest in
+//! which fasteners are chosen, on every other demo, and on an arm's plate of more and more holes in two studs.
+//!
+//! Beside each stands how many fasteners the plan has: without any no set was weighed, and no bound says anything.
 
-use crate::demo::{busiest, machine, median, verdict};
+use crate::demo::{busiest, contents, machine, median, verdict};
 use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
@@ -13,7 +15,7 @@ use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 
-/// On the busiest demo, at most.
+/// On the busiest demo, at most, and on the busiest in which fasteners are chosen.
 const BOUND_MS: f64 = 0.5;
 
 /// Prints the table and says whether the bound held.
@@ -26,20 +28,39 @@ pub(crate) fn report() -> ExitCode {
         }
     };
     println!("fasteners: {} ({})", job.title, machine());
-    println!("{:>44} {:>12} {:>12} {:>10}", "job", "without ms", "more ms", "bound ms");
+    println!("{:>44} {:>10} {:>12} {:>12} {:>10}", "job", "fasteners", "without ms", "more ms", "bound ms");
     let mut short = Vec::new();
-    let more = row(&job.title, &job, Some(BOUND_MS));
-    if more > BOUND_MS {
-        short.push("the busiest demo".to_owned());
+    let mut bounded = |name: &str, job: &Job| {
+        if row(name, job, Some(BOUND_MS)) > BOUND_MS {
+            short.push(name.to_owned());
+        }
+    };
+    bounded(&job.title, &job);
+    let mut others = demos(&path);
+    // The busiest first: the one before all is there already.
+    others.sort_by_key(|other| std::cmp::Reverse(contents(other)));
+    let first = std::iter::once(&job).chain(&others).find(|one| chosen(one) > 0);
+    let Some(choosing) = first.cloned() else {
+        eprintln!("no fastener is chosen in any demo job");
+        return ExitCode::from(2);
+    };
+    for other in &others {
+        if other.title == choosing.title {
+            bounded(&other.title, other);
+        } else {
+            row(&other.title, other, None);
+        }
     }
-    for other in demos(&path) {
-        row(&other.title, &other, None);
-    }
-    let growing = [2, 4, 6, 8, 10, 12].map(|holes| (holes, arm(&job, holes)));
-    for (holes, job) in &growing {
-        row(&format!("an arm's plate of {holes} holes"), job, None);
+    for holes in [2, 4, 6, 8, 10, 12] {
+        row(&format!("an arm's plate of {holes} holes"), &arm(&choosing, holes), None);
     }
     verdict("fasteners", &short)
+}
+
+/// How many fasteners the plans of a job's walls have.
+fn chosen(job: &Job) -> usize {
+    let plans = job.walls.iter().map(|wall| solve(job, &wall.id, None));
+    plans.flat_map(|plan| plan.pieces).filter_map(|piece| Some(piece.mount?.fastening.fasteners.len())).sum()
 }
 
 /// Prints one job, and tells what its fasteners cost.
@@ -51,7 +72,8 @@ fn row(name: &str, job: &Job, bound_ms: Option<f64>) -> f64 {
     let bare = median(pairs.iter().map(|(bare, _)| *bare).collect());
     let more = median(pairs.iter().map(|(bare, full)| full - bare).collect());
     let bound = bound_ms.map_or_else(|| "-".to_owned(), |bound| format!("{bound:.1}"));
-    println!("{name:>44} {bare:>12.3} {more:>12.3} {bound:>10}");
+    let fasteners = chosen(job);
+    println!("{name:>44} {fasteners:>10} {bare:>12.3} {more:>12.3} {bound:>10}");
     more
 }
 

@@ -39,6 +39,10 @@ pub(crate) enum Mount {
         reach_mm: f64,
         swing_deg: Option<f64>,
         head_deg: Option<f64>,
+        /// How far the head tilts, the larger of both ways.
+        tilt_deg: f64,
+        /// How far a pull-down comes down.
+        lowers_mm: f64,
     },
 }
 
@@ -108,14 +112,17 @@ impl Hung<'_> {
 }
 
 /// Where a mount lets the piece stand.
-fn stances(mount: &Mount) -> Vec<Stance> {
+fn stances(mount: &Mount, height_mm: f64) -> Vec<Stance> {
     let leaning = |axis_mm, forward_deg| Stance::Leaning { axis_mm, forward_deg };
     match *mount {
         Mount::Flush { stand_off_mm } => vec![leaning([0.0, stand_off_mm], 0.0)],
         Mount::Tilt { stand_off_mm, axis_y_mm, forward_deg, back_deg } => {
             [0.0, forward_deg, -back_deg].map(|deg| leaning([axis_y_mm, stand_off_mm], deg)).into()
         }
-        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg } => {
+        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, .. } => {
+            // Beyond the text, the product's own choice: leaning by its tilt, all of it is as much farther out as the end
+            // of half its height is.
+            let reach_mm = reach_mm + tilt_deg.to_radians().sin() * height_mm / 2.0;
             // What is not given is a quarter round, and no more is counted: a wall stops it there.
             let most = swing_deg.unwrap_or(90.0).min(90.0);
             let head = head_deg.unwrap_or(90.0).min(90.0);
@@ -152,7 +159,9 @@ pub(crate) fn cases(piece: &Piece, masses: &[Mass], mount: &Mount, pull_n: f64) 
     let (w, h, d) = (piece.width_mm / 2.0, piece.height_mm / 2.0, piece.depth_mm);
     let hung = Hung { piece, masses };
     let mut all = Vec::new();
-    for stance in stances(mount) {
+    // Come down, its lower edge is pulled at so much lower.
+    let down_mm = if let Mount::Arm { lowers_mm, .. } = mount { *lowers_mm } else { 0.0 };
+    for stance in stances(mount, piece.height_mm) {
         let weight = |mass: &Mass| Load {
             at_mm: hung.place(&stance, mass.from_back_mm),
             force_n: [0.0, -mass.kg * G_M_S2, 0.0],
@@ -167,7 +176,7 @@ pub(crate) fn cases(piece: &Piece, masses: &[Mass], mount: &Mount, pull_n: f64) 
         for right in [0.0, -w, w] {
             pulled(hung.place(&stance, [right, -h, d]), [0.0, -pull_n, 0.0]);
         }
-        for (right, up) in [(0.0, h), (0.0, -h), (-w, 0.0), (w, 0.0)] {
+        for (right, up) in [(0.0, h), (0.0, -h - down_mm), (-w, 0.0), (w, 0.0)] {
             for edge in hung.pulled_out(&stance, right, up) {
                 pulled(edge, [0.0, 0.0, pull_n]);
             }

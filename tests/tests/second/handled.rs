@@ -34,6 +34,8 @@ fn draw_hanging(dice: &mut Dice) -> (Piece, Vec<Mass>, Mount, f64, Hanging) {
     }
     let mut angle = |most: f64| if dice.one_in(4) { 0.0 } else { dice.between(0.0, most) };
     let (swing, head, forward_deg, back_deg) = (angle(120.0), angle(100.0), angle(40.0), angle(20.0));
+    let tilt_deg = angle(30.0);
+    let lowers_mm = if dice.one_in(3) { dice.between(0.0, 600.0) } else { 0.0 };
     let mount = match dice.below(3) {
         0 => Mount::Flush { stand_off_mm: dice.between(5.0, 100.0) },
         1 => Mount::Tilt {
@@ -47,6 +49,8 @@ fn draw_hanging(dice: &mut Dice) -> (Piece, Vec<Mass>, Mount, f64, Hanging) {
             reach_mm: dice.between(50.0, 700.0),
             swing_deg: (!dice.one_in(4)).then_some(swing),
             head_deg: (!dice.one_in(4)).then_some(head),
+            tilt_deg,
+            lowers_mm,
         },
     };
     let pull_n = if dice.one_in(2) { 220.0 } else { dice.between(0.0, 500.0) };
@@ -61,8 +65,9 @@ pub(crate) fn product_hanging(piece: &Piece, masses: &[Mass], mount: &Mount, pul
         Mount::Tilt { stand_off_mm, axis_y_mm, forward_deg, back_deg } => {
             (stand_off_mm, Manner::Tilting { down_deg: forward_deg, up_deg: back_deg, pivot_y_mm: axis_y_mm })
         }
-        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg } => {
-            (reach_mm, Manner::Arm { hinge_x_mm, reach_mm, hinge_deg: swing_deg, head_deg })
+        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, lowers_mm } => {
+            let hinge_deg = swing_deg;
+            (reach_mm, Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, lowers_mm })
         }
     };
     let hung = |mass: &Mass| {

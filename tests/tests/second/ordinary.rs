@@ -41,7 +41,14 @@ fn worst(kg: f64, w: f64, h: f64, rows: &[f64], studs: &[f64], gap_in: f64, moun
 #[test]
 fn ordinary_installs_come_out_as_worked_by_hand() {
     let flush = Mount::Flush { stand_off_mm: 40.0 };
-    let arm = Mount::Arm { hinge_x_mm: 0.0, reach_mm: 500.0, swing_deg: None, head_deg: None };
+    let arm = Mount::Arm {
+        hinge_x_mm: 0.0,
+        reach_mm: 500.0,
+        swing_deg: None,
+        head_deg: None,
+        tilt_deg: 0.0,
+        lowers_mm: 0.0,
+    };
     let two = [-203.0, 203.0];
     let rows = [-100.0, 100.0];
     let got = [

@@ -1,12 +1,11 @@
 //! After taping: the customer stands back and says "two inches to the left". The option's pieces move by just that,
 //! and what is already on tape moves with them.
 
-use super::piece;
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::Stage;
-use strikeline_solver::solve::solve;
+use strikeline_solver::solve::{hanging_mut, solve};
 use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
@@ -72,7 +71,7 @@ pub fn after_taping(job: &Job, plan: &Plan, direction: Direction, by: Length) ->
                 continue;
             }
             is_right = false;
-            if let Some(hanging) = piece::hanging_mut(&mut after, &now, piece) {
+            if let Some(hanging) = hanging_mut(&mut after, &now, piece) {
                 nudge(&mut hanging.nudge.right, rest.0, by);
                 nudge(&mut hanging.nudge.up, rest.1, by);
             }

@@ -1,11 +1,10 @@
 //! A hole of a plate chosen by hand: used, left empty, used with one fastener of the kit, or as the plan likes.
 
-use super::piece::hanging_mut;
-use super::with_option;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::{ByHand, Hanging, Wanted};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
+use strikeline_solver::solve::hanging_mut;
 use strikeline_solver::subject::{Id, Subject};
 
 /// The job with a hole of its plan chosen by hand; with nothing wanted it is the plan's again. The job as it is where
@@ -13,17 +12,8 @@ use strikeline_solver::subject::{Id, Subject};
 #[must_use]
 pub fn with_by_hand(job: &Job, plan: &Plan, hole: &Subject, wanted: Option<Wanted>) -> Job {
     let Some((piece, hole)) = hole_of(plan, hole) else { return job.clone() };
-    let written = with_option(job, plan);
-    // An option that is written down has ids that the plan does not know yet.
-    let mut after = written.clone();
-    let hanging = if plan.option.is_some() {
-        hanging_mut(&mut after, plan, piece)
-    } else {
-        let wall = after.walls.iter_mut().find(|wall| wall.id == plan.wall);
-        wall.and_then(|wall| wall.options.last_mut())
-            .and_then(|option| option.hangings.iter_mut().find(|hanging| hanging.piece == piece.id))
-    };
-    let Some(hanging) = hanging else { return job.clone() };
+    let mut after = job.clone();
+    let Some(hanging) = hanging_mut(&mut after, plan, piece) else { return job.clone() };
     write(hanging, &hole, wanted);
     after
 }

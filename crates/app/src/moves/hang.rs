@@ -1,6 +1,5 @@
 //! What is new in the job, hung in the option that is shown.
 
-use super::piece::hanging_mut;
 use super::with_option;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
@@ -9,7 +8,7 @@ use strikeline_solver::job::piece::PieceKind;
 use strikeline_solver::job::place::{AcrossDatum, UpDown};
 use strikeline_solver::job::rule::{AcrossRule, Follow, PieceHeight, UprightRule};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::solve::assumed_place;
+use strikeline_solver::solve::{assumed_place, hanging_mut};
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::{Length, LengthUnit};
 
@@ -67,12 +66,7 @@ pub fn with_mount(job: &Job, plan: &Plan, piece: &Id, mount: &Id) -> Job {
     if let Some(piece) = plan.pieces.iter().find(|shown| shown.id == *piece)
         && let Some(hanging) = hanging_mut(&mut after, plan, piece)
     {
-        if hanging.mount.as_ref() != Some(mount) {
-            // What was chosen by hand is of the other mount's holes.
-            hanging.holes.clear();
-        }
-        hanging.mount = Some(mount.clone());
-        hanging.hung_on = None;
+        hanging.hang_on(Some(mount.clone()));
     }
     after
 }

@@ -2,11 +2,10 @@
 
 use strikeline_solver::geometry::{Axis, Direction, Point};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::option::Hanging;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{MarkWhat, Reading};
 use strikeline_solver::plan::piece::PiecePlan;
-use strikeline_solver::solve::{assumed_option, solve};
+use strikeline_solver::solve::{self, hanging_mut, solve};
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
@@ -16,11 +15,10 @@ use strikeline_solver::units::Length;
 /// At its rule's own place the nudge is none at all, whatever the graduation.
 pub(super) fn move_piece(job: &mut Job, plan: &Plan, id: &Id, to: Point) {
     let Some(piece) = plan.pieces.iter().find(|piece| piece.id == *id) else { return };
-    let Some(index) = hanging_index(job, plan, piece) else { return };
     let now = piece.outline.centre();
     let right = Motion::new(plan, piece, Axis::Across, now, to);
     let up = Motion::new(plan, piece, Axis::Upright, now, to);
-    write(job, index, right.nudge, up.nudge);
+    write(job, plan, piece, right.nudge, up.nudge);
 
     // The plate may stand elsewhere in its play from there, read from another datum: where the readings then
     // do not come out round, try the place at which they do.
@@ -32,11 +30,11 @@ pub(super) fn move_piece(job: &mut Job, plan: &Plan, id: &Id, to: Point) {
         return;
     }
     let first = (right.nudge, up.nudge);
-    write(job, index, right_again.unwrap_or(first.0), up_again.unwrap_or(first.1));
+    write(job, plan, piece, right_again.unwrap_or(first.0), up_again.unwrap_or(first.1));
     let again = solve(job, &plan.wall, plan.option.as_ref());
     let worse = |axis, before: Length| rest(&again, id, axis).abs() > before.abs();
     if worse(Axis::Across, over) || worse(Axis::Upright, above) {
-        write(job, index, first.0, first.1);
+        write(job, plan, piece, first.0, first.1);
     }
 }
 
@@ -104,43 +102,15 @@ fn rest(plan: &Plan, piece: &Id, axis: Axis) -> Length {
     })
 }
 
-/// Which hanging of which wall and option puts a piece there. An option that was assumed is written down.
-fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize, usize, usize)> {
-    let wall = job.walls.iter().position(|wall| wall.id == plan.wall)?;
-    let Some(option) = &plan.option else {
-        write_down(job, plan);
-        return Some((wall, job.walls.get(wall)?.options.len().checked_sub(1)?, 0));
-    };
-    let options = &job.walls.get(wall)?.options;
-    let option = options.iter().position(|candidate| candidate.id == *option)?;
-    let hanging = options.get(option)?.hangings.iter().position(|hanging| hanging.id == piece.hanging)?;
-    Some((wall, option, hanging))
-}
-
-/// The hanging that puts a piece there. An option that was assumed is written down.
-pub(super) fn hanging_mut<'a>(job: &'a mut Job, plan: &Plan, piece: &PiecePlan) -> Option<&'a mut Hanging> {
-    let (wall, option, hanging) = hanging_index(job, plan, piece)?;
-    job.walls.get_mut(wall)?.options.get_mut(option)?.hangings.get_mut(hanging)
-}
-
 /// Writes the option that the plan assumed down as one of the job's own.
 pub(super) fn write_down(job: &mut Job, plan: &Plan) {
-    let mut option = assumed_option(job, &plan.wall);
-    option.id = job.give_id("option");
-    for hanging in &mut option.hangings {
-        hanging.id = job.give_id("hanging");
-    }
-    if let Some(wall) = job.walls.iter_mut().find(|wall| wall.id == plan.wall) {
-        wall.options.push(option);
-    }
+    let _written = solve::write_down(job, &plan.wall);
 }
 
 /// Writes a nudge; what is nothing is written as nothing.
-fn write(job: &mut Job, (wall, option, hanging): (usize, usize, usize), right: Length, up: Length) {
+fn write(job: &mut Job, plan: &Plan, piece: &PiecePlan, right: Length, up: Length) {
     let unit = job.style().graduation.unit();
-    let Some(wall) = job.walls.get_mut(wall) else { return };
-    let Some(option) = wall.options.get_mut(option) else { return };
-    let Some(hanging) = option.hangings.get_mut(hanging) else { return };
+    let Some(hanging) = hanging_mut(job, plan, piece) else { return };
     let offset = |length: Length| Offset(length.quantised().with_unit(unit));
     // A nudge that is not moved keeps the unit it was written in.
     if hanging.nudge.right != offset(right) {

@@ -22,6 +22,7 @@ use strikeline_solver::words;
 
 /// What asks which of one's own mounts suit the place.
 pub(super) const MINE: &str = "Which of mine?";
+
 /// A button that opens a working, with its name for screen readers. Whether it was pressed.
 fn opens(ui: &mut Ui, label: &str, name: &str) -> bool {
     let response = ui.add(Button::new(label).min_size(vec2(0.0, theme::TOUCH)));
@@ -50,10 +51,10 @@ pub(super) fn holding(
         if mounted.len() > 1 {
             ui.label(words::capital(&words::thing(plan, &piece.id.whole())));
         }
-        let told = words::verdict(plan, fastening);
+        // What it rests on opens by a tap.
+        let told = words::verdict_alone(plan, fastening);
         let rests = words::rests_on(plan, fastening);
-        // The last sentence names what it rests on: here that opens by a tap.
-        let mut told = told.iter().take(told.len().saturating_sub(usize::from(!rests.is_empty())));
+        let mut told = told.iter();
         if let Some(first) = told.next() {
             let font = theme::font(14.0, Weight::Semibold);
             let text = RichText::new(unbroken(first)).font(font);
@@ -80,7 +81,7 @@ pub(super) fn holding(
             }
         }
         if !rests.is_empty() {
-            let label = format!("Rests on {} chosen values", rests.len());
+            let label = words::rests_on_title(rests.len());
             fold(ui, (piece.id.as_str(), "rests on"), &label, false, |ui| {
                 for rest in &rests {
                     ui.add(Label::new(unbroken(&words::capital(rest))).wrap());

@@ -46,7 +46,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &Shown, queue:
             say(ui, "No mount is on my shelf yet: measure one in a job and keep it there.");
             return;
         }
-        let Some(suits) = session.which_of_mine(&piece, &mounts, is_resting) else {
+        let Some(of) = session.which_of_mine(&piece, &mounts, is_resting) else {
             ui.request_repaint();
             return;
         };
@@ -55,7 +55,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &Shown, queue:
             "Where it is now, within rating and pattern as far as both are known, best first. A tap hangs it on a \
              copy; the old mount stays in the job.",
         );
-        for one in suits.iter() {
+        for one in &of.suits {
             let Some((file, _)) = shelf.mounts.get(one.mount) else { continue };
             let (name, text) = (words::suits_name(one), words::suits(plan, one));
             let colour = (one.if_probed == Word::Short).then(|| theme::accent(ui.theme()));
@@ -67,9 +67,8 @@ pub fn ui(ui: &mut Ui, session: &mut Session, plan: &Plan, shelf: &Shown, queue:
                 queue.push(Command::PutFromShelf(FromShelf { file: file.clone(), over: None }));
             }
         }
-        let left_out = mounts.len() - suits.len();
-        if left_out > 0 {
-            say(ui, &format!("Left out, beyond rating or pattern: {left_out}."));
+        if let Some(left_out) = words::left_out(&of) {
+            say(ui, &left_out);
         }
         ui.add_space(theme::TOUCH);
     });

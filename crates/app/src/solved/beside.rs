@@ -1,14 +1,15 @@
-//! What is told beside a plan and takes more solves than a frame of a drag has: limits, mends, which mounts suit. Kept
-//! with its plan, and worked out when it is asked for.
+//! What is told beside a plan and takes more solves than a frame of a drag has: limits, better choices of holes, mends,
+//! which mounts suit. Kept with its plan, and worked out when it is asked for.
 
 use std::rc::Rc;
+use strikeline_solver::choosing::{BetterHoles, better_holes};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
 use strikeline_solver::limits::{Limits, limits};
 use strikeline_solver::mend::{MendPlan, answers, of_next};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
-use strikeline_solver::which_of_mine::{Suits, which_of_mine};
+use strikeline_solver::which_of_mine::{OfMine, which_of_mine};
 
 /// What would clear the findings of a plan.
 #[derive(Clone, Debug, Default)]
@@ -24,6 +25,7 @@ pub struct Mends {
 pub(super) struct Beside {
     plan: Rc<Plan>,
     limits: Option<Rc<Vec<(Id, Limits)>>>,
+    better: Option<Rc<Vec<BetterHoles>>>,
     mends: Vec<Rc<Vec<MendPlan>>>,
     mine: Option<Mine>,
 }
@@ -33,12 +35,12 @@ pub(super) struct Beside {
 struct Mine {
     piece: Id,
     mounts: Vec<Mount>,
-    suits: Rc<Vec<Suits>>,
+    of: Rc<OfMine>,
 }
 
 impl Beside {
     pub(super) fn of(plan: &Rc<Plan>) -> Self {
-        Self { plan: Rc::clone(plan), limits: None, mends: Vec::new(), mine: None }
+        Self { plan: Rc::clone(plan), limits: None, better: None, mends: Vec::new(), mine: None }
     }
 
     pub(super) fn is_of(&self, plan: &Rc<Plan>) -> bool {
@@ -52,6 +54,15 @@ impl Beside {
             self.limits = Some(Rc::new(each.collect()));
         }
         self.limits.clone().unwrap_or_default()
+    }
+
+    pub(super) fn better_holes(&mut self, job: &Job, is_asked: bool) -> Rc<Vec<BetterHoles>> {
+        if is_asked && self.better.is_none() {
+            let pieces = self.plan.pieces.iter().map(|piece| &piece.id);
+            let each = pieces.filter_map(|piece| better_holes(job, &self.plan, piece));
+            self.better = Some(Rc::new(each.collect()));
+        }
+        self.better.clone().unwrap_or_default()
     }
 
     pub(super) fn mends(&mut self, job: &Job, is_asked: bool) -> Mends {
@@ -76,14 +87,13 @@ impl Beside {
         piece: &Id,
         mounts: &[Mount],
         is_asked: bool,
-    ) -> Option<Rc<Vec<Suits>>> {
+    ) -> Option<Rc<OfMine>> {
         let is_known = self.mine.as_ref().is_some_and(|mine| mine.piece == *piece && mine.mounts == mounts);
         if is_asked && !is_known {
-            let suits = which_of_mine(job, &self.plan.wall, self.plan.option.as_ref(), piece, mounts);
-            let suits = Rc::new(suits);
-            self.mine = Some(Mine { piece: piece.clone(), mounts: mounts.to_vec(), suits });
+            let of = which_of_mine(job, &self.plan.wall, self.plan.option.as_ref(), piece, mounts);
+            self.mine = Some(Mine { piece: piece.clone(), mounts: mounts.to_vec(), of: Rc::new(of) });
         }
         let known = self.mine.as_ref().filter(|mine| mine.piece == *piece && mine.mounts == mounts);
-        known.map(|mine| Rc::clone(&mine.suits))
+        known.map(|mine| Rc::clone(&mine.of))
     }
 }

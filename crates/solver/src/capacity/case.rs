@@ -54,6 +54,63 @@ pub struct CaseName {
     pub pull: Option<PullAt>,
 }
 
+/// How what hangs stands, whatever the angle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stance {
+    /// As it hangs.
+    AsHung,
+    /// At full tilt, top forward.
+    TiltedDown,
+    /// At full tilt, top back.
+    TiltedUp,
+    /// On its arm, straight out and facing the room.
+    StraightOut,
+    /// On its arm, swung or its face turned to a side.
+    Aside,
+}
+
+/// Whether somebody pulls, and where.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Pulled {
+    /// It just hangs.
+    Not,
+    /// At the middle: down, or out at the top, the bottom or the arm's outer hinge.
+    Middle,
+    /// At an end or a side.
+    Side,
+}
+
+/// What kind of case it is: cases of one kind differ in angle and side.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct CaseKind {
+    /// How what hangs stands.
+    pub stance: Stance,
+    /// Whether somebody pulls, and where.
+    pub pulled: Pulled,
+}
+
+impl CaseName {
+    /// What kind of case it is.
+    #[must_use]
+    pub fn kind(&self) -> CaseKind {
+        let stance = match self.posture {
+            Posture::AsHung => Stance::AsHung,
+            Posture::TiltedDown => Stance::TiltedDown,
+            Posture::TiltedUp => Stance::TiltedUp,
+            Posture::Swung { arm_deg: 0.0, face_deg: 0.0 } => Stance::StraightOut,
+            Posture::Swung { .. } => Stance::Aside,
+        };
+        let pulled = match self.pull {
+            None => Pulled::Not,
+            Some(PullAt::DownMiddle | PullAt::OutTop | PullAt::OutBottom | PullAt::OutHinge) => {
+                Pulled::Middle
+            }
+            Some(PullAt::DownLeft | PullAt::DownRight | PullAt::OutLeft | PullAt::OutRight) => Pulled::Side,
+        };
+        CaseKind { stance, pulled }
+    }
+}
+
 /// One case of load. Forces in newtons, places in millimetres on the axes of the seats.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Case {

@@ -136,8 +136,15 @@ impl Demand {
     /// The worst of it against what one fastener of the group may carry. Of equals the first.
     #[must_use]
     pub fn against(&self, hold: &Hold) -> Outcome {
-        let mut outcome = Outcome { governing: None, not_known: self.not_known.first().copied() };
-        for ask in &self.asks {
+        self.against_some(hold, |_| true)
+    }
+
+    /// The same of some of its cases, by their places in the list.
+    #[must_use]
+    pub fn against_some(&self, hold: &Hold, is_one: impl Fn(usize) -> bool) -> Outcome {
+        let not_known = self.not_known.iter().find(|(case, _)| is_one(*case)).copied();
+        let mut outcome = Outcome { governing: None, not_known };
+        for ask in self.asks.iter().filter(|ask| is_one(ask.case)) {
             let known = outcome
                 .governing
                 .is_some_and(|(_, most)| surely_within(most.value, &ask.asked, hold, ask.lasting));

@@ -69,6 +69,10 @@ pub enum Manner {
         hinge_deg: Option<f64>,
         /// How far its head turns to either side, degrees; counted to 90. `None` where nobody knows: 90.
         head_deg: Option<f64>,
+        /// How far its head tilts, the larger of up and down, degrees.
+        tilt_deg: f64,
+        /// How far it comes down, where it is a pull-down: it is pulled at so much lower.
+        lowers_mm: f64,
     },
 }
 
@@ -81,6 +85,23 @@ pub(super) struct Spot {
 }
 
 impl Hanging {
+    /// From the wall to the back of what hangs on an arm, straight out, as it is counted: tilted, half of its height comes
+    /// so much farther out, counted at every place of it on the safe side (chosen). 0 where nothing swings.
+    pub(super) fn counted_reach_mm(&self) -> f64 {
+        match self.manner {
+            Manner::Arm { reach_mm, tilt_deg, .. } if tilt_deg > 0.0 => {
+                reach_mm + (self.top_mm - self.bottom_mm) / 2.0 * sine(Angle::degrees(tilt_deg))
+            }
+            Manner::Arm { reach_mm, .. } => reach_mm,
+            Manner::Fixed | Manner::Tilting { .. } => 0.0,
+        }
+    }
+
+    /// How far down it comes.
+    pub(super) fn lowers_mm(&self) -> f64 {
+        if let Manner::Arm { lowers_mm, .. } = self.manner { lowers_mm } else { 0.0 }
+    }
+
     /// How it may stand where it does not swing.
     pub(super) fn tilts(&self) -> Vec<Posture> {
         let mut tilts = vec![Posture::AsHung];
@@ -108,10 +129,10 @@ impl Hanging {
     pub(super) fn spot(&self, posture: Posture, right_mm: f64, y_mm: f64, from_back_mm: f64) -> Spot {
         let middle_mm = (self.left_mm + self.right_mm) / 2.0;
         match (posture, self.manner) {
-            (Posture::Swung { arm_deg, face_deg }, Manner::Arm { hinge_x_mm, reach_mm, .. }) => {
+            (Posture::Swung { arm_deg, face_deg }, Manner::Arm { hinge_x_mm, .. }) => {
                 // The piece's centre of mass goes round at reach plus its own depth; the rest about it.
                 let centre_mm = self.centre_from_back_mm();
-                let radius = reach_mm + centre_mm;
+                let radius = self.counted_reach_mm() + centre_mm;
                 let (arm, face) = (Angle::degrees(arm_deg), Angle::degrees(face_deg));
                 let ahead = from_back_mm - centre_mm;
                 Spot {
@@ -152,7 +173,7 @@ impl Hanging {
             PullAt::OutLeft => (-half, middle_y),
             PullAt::OutRight => (half, middle_y),
             PullAt::OutTop => (0.0, self.top_mm),
-            PullAt::OutBottom => (0.0, self.bottom_mm),
+            PullAt::OutBottom => (0.0, self.bottom_mm - self.lowers_mm()),
             _ => (0.0, middle_y),
         };
         let [back, front] =
@@ -161,9 +182,9 @@ impl Hanging {
             // The piece turns about the arm's outer hinge: a pull at a side acts there, whichever edge is held.
             (
                 Posture::Swung { arm_deg, .. },
-                Manner::Arm { hinge_x_mm, reach_mm, .. },
+                Manner::Arm { hinge_x_mm, .. },
                 PullAt::OutLeft | PullAt::OutRight | PullAt::OutHinge,
-            ) => hinge_x_mm + reach_mm * sine(Angle::degrees(arm_deg)),
+            ) => hinge_x_mm + self.counted_reach_mm() * sine(Angle::degrees(arm_deg)),
             // At the top and bottom it is taken at the piece's middle, which is farther out (chosen).
             _ => self.spot(posture, right, y, self.centre_from_back_mm()).x_mm,
         };
@@ -210,9 +231,13 @@ impl Hanging {
                 }
                 Ok(())
             }
-            Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg } => {
+            Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, lowers_mm } => {
                 place(hinge_x_mm)?;
                 size(reach_mm)?;
+                size(lowers_mm)?;
+                if angle(tilt_deg)? > 90.0 {
+                    return Err(Why::NoValue(Input::Angle));
+                }
                 for deg in [hinge_deg, head_deg].into_iter().flatten() {
                     angle(deg)?;
                 }

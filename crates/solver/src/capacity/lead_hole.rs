@@ -20,7 +20,7 @@ pub struct LeadHole {
     /// is in wood is thread.
     pub shank: Option<(Length, Length)>,
     /// How deep in wood, tip included.
-    pub depth: Length,
+    pub depth: Given<Length>,
     /// Where the range is from: the classes of wood for lags are from memory.
     pub label: Label,
 }
@@ -82,13 +82,33 @@ pub fn lead_hole<L: Ledger>(
     let smooth = bite.depth.value - screw.thread.value;
     let shank_width = screw.diameter.value * shank.value;
     let shank = (smooth.mm() > crate::tolerance::SAME_PLACE_MM).then_some((shank_width, smooth));
-    Ok(LeadHole { least, most, shank, depth: bite.depth.value, label })
+    Ok(LeadHole { least, most, shank, depth: bite.depth, label })
+}
+
+/// The bits at hand.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Bits<'a> {
+    /// Those of the kit, as wide as they were measured or as is printed on them.
+    Kit(&'a [Length]),
+    /// Those that any set has (chosen).
+    AnySet(&'a [Length]),
 }
 
 /// The bit to take of those at hand: the one nearest the middle of the range, the thinner of two as near.
 /// `None` where none is in the range.
 #[must_use]
-pub fn bit<L: Ledger>(ledger: &mut L, hole: &LeadHole, bits: &[Length]) -> Option<Length> {
+pub fn bit<L: Ledger>(ledger: &mut L, hole: &LeadHole, bits: Bits<'_>) -> Option<Length> {
+    let (bits, source) = match bits {
+        Bits::Kit(bits) => (
+            bits,
+            "of the kit's bits that are long enough the nearest to the middle of the range, of two as near the thinner \
+             (chosen)",
+        ),
+        Bits::AnySet(bits) => (
+            bits,
+            "of the bits of any set the nearest to the middle of the range, of two as near the thinner (chosen)",
+        ),
+    };
     let middle = (hole.least + hole.most) / 2.0;
     let off = |bit: &Length| (*bit - middle).mm().abs();
     let fits = |bit: &&Length| **bit >= hole.least && **bit <= hole.most;
@@ -105,7 +125,7 @@ pub fn bit<L: Ledger>(ledger: &mut L, hole: &LeadHole, bits: &[Length]) -> Optio
             Put::result("d_most", hole.most, hole.label),
         ],
         result: bit.into(),
-        source: "of the bits of any set the nearest to the middle of the range, of two as near the thinner (chosen)",
+        source,
         label: hole.label.weaker(Label::Chosen),
     });
     Some(bit)
@@ -114,41 +134,42 @@ pub fn bit<L: Ledger>(ledger: &mut L, hole: &LeadHole, bits: &[Length]) -> Optio
 /// How deep a lead hole is from the wall's face: its depth in wood, and what stands in front of that.
 #[must_use]
 pub fn from_face<L: Ledger>(ledger: &mut L, hole: &LeadHole, front: Given<Length>) -> Length {
-    let depth = hole.depth + front.value;
+    let depth = hole.depth.value + front.value;
     ledger.write(|| Step {
         name: "depth of the lead hole from the wall's face",
         formula: "d_p = p + gap",
-        put: vec![Put::result("p", hole.depth, Label::Derived), Put::given("gap", front)],
+        put: vec![Put::result("p", hole.depth.value, hole.depth.label), Put::given("gap", front)],
         result: depth.into(),
         source: "geometry: as deep as the fastener, its tip included",
-        label: front.label.worked_out(),
+        label: hole.depth.label.weaker(front.label).worked_out(),
     });
     depth
 }
 
 /// How deep a hole is from the wall's face where no rule of wood tells: as far as the fastener comes through the plate, and
-/// the room for its dust.
+/// in concrete the room for its dust.
 #[must_use]
 pub fn from_face_with_room<L: Ledger>(
     ledger: &mut L,
     length: Given<Length>,
     washer: Given<Length>,
     sheet: Given<Length>,
-    room: Given<Length>,
+    room: Option<Given<Length>>,
 ) -> Length {
-    let depth = length.value - washer.value - sheet.value + room.value;
-    ledger.write(|| Step {
-        name: "depth of the hole from the wall's face",
-        formula: "d_p = L - t_w - t_s + r",
-        put: vec![
-            Put::given("L", length),
-            Put::given("t_w", washer),
-            Put::given("t_s", sheet),
-            Put::given("r", room),
-        ],
-        result: depth.into(),
-        source: "geometry: as far as the fastener comes through the plate, and room for the dust of concrete (chosen)",
-        label: sheet.label.weaker(room.label).worked_out(),
+    let depth = length.value - washer.value - sheet.value + room.map_or(Length::default(), |room| room.value);
+    ledger.write(|| {
+        let mut put = vec![Put::given("L", length), Put::given("t_w", washer), Put::given("t_s", sheet)];
+        put.extend(room.map(|room| Put::given("r", room)));
+        let label = put.iter().map(|put| put.label).fold(Label::Derived, Label::weaker);
+        let (formula, source) = match room {
+            Some(_) => (
+                "d_p = L - t_w - t_s + r",
+                "geometry: as far as the fastener comes through the plate, and room for the dust of concrete (chosen)",
+            ),
+            None => ("d_p = L - t_w - t_s", "geometry: as far as the fastener comes through the plate"),
+        };
+        let name = "depth of the hole from the wall's face";
+        Step { name, formula, put, result: depth.into(), source, label }
     });
     depth
 }

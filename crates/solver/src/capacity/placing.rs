@@ -166,7 +166,7 @@ pub fn to_end<L: Ledger>(ledger: &mut L, screw: &Screw, lead: bool, toward: bool
     diameters(ledger, told, screw.diameter, if screw.kind == ScrewKind::Lag { &large } else { &small })
 }
 
-/// From one to the next in sheet steel, and in concrete, at least; in any direction.
+/// From one to the next in sheet steel, at least; in any direction.
 #[must_use]
 pub fn apart_in_steel<L: Ledger>(ledger: &mut L, diameter: Length) -> Length {
     diameters(ledger, APART, Given::measured(diameter), &book::STEEL_SPACING)

@@ -108,6 +108,7 @@ pub fn case<L: Ledger>(ledger: &mut L, hanging: &Hanging, name: CaseName) -> Kno
         label: hanging.label.worked_out(),
     };
     ledger.begin(Part::Places);
+    hanging.write_reach(ledger);
     if name.pull.is_some() {
         case.label = case.label.weaker(Label::Chosen);
     }

@@ -9,6 +9,39 @@ use crate::ledger::{Amount, Label, Ledger, Put, Shown, Step};
 const SOURCE: &str = "geometry: right of the plate's middle, above its top, in front of the wall";
 
 impl Hanging {
+    /// Writes down how far out an arm is counted to reach, where that is more than it was measured to.
+    pub(super) fn write_reach<L: Ledger>(&self, ledger: &mut L) {
+        let Manner::Arm { reach_mm, tilt_deg, .. } = self.manner else { return };
+        if tilt_deg <= 0.0 {
+            return;
+        }
+        ledger.write(|| Step {
+            name: "how far the arm is counted to reach, its head tilted",
+            formula: "reach = l + h sin(t) / 2",
+            put: vec![
+                self.mm("l", reach_mm).because("from the wall to the back of what hangs, straight out"),
+                self.mm("h", self.top_mm - self.bottom_mm).because("the height of what hangs"),
+                Put::new("t", Amount::new(tilt_deg, Shown::Degree), self.label)
+                    .because("how far the head tilts"),
+            ],
+            result: Amount::new(self.counted_reach_mm(), Shown::Millimetre),
+            source: "chosen on the safe side: all of it comes as much farther out as half of its height does",
+            label: Label::Chosen.weaker(self.label),
+        });
+    }
+
+    /// The reach of an arm as it is counted.
+    fn reach(&self) -> Put {
+        let reach = Amount::new(self.counted_reach_mm(), Shown::Millimetre);
+        match self.manner {
+            Manner::Arm { tilt_deg, .. } if tilt_deg > 0.0 => {
+                Put::result("reach", reach, Label::Chosen.weaker(self.label))
+            }
+            _ => Put::new("reach", reach, self.label)
+                .because("from the wall to the back of what hangs, straight out"),
+        }
+    }
+
     /// Writes down how far right and how far in front of the wall a point is that hangs right of the middle, so high,
     /// and in front of the back by `own`.
     pub(super) fn write_spot<L: Ledger>(
@@ -37,12 +70,11 @@ impl Hanging {
         let at_hinge = matches!(at, PullAt::OutLeft | PullAt::OutRight | PullAt::OutHinge);
         ledger.write(|| {
             let told = match (posture, self.manner) {
-                (Posture::Swung { arm_deg, .. }, Manner::Arm { hinge_x_mm, reach_mm, .. }) if at_hinge => (
+                (Posture::Swung { arm_deg, .. }, Manner::Arm { hinge_x_mm, .. }) if at_hinge => (
                     "x = x_h + reach sin(a)",
                     vec![
                         self.mm("x_h", hinge_x_mm).because("where the arm's hinge at the wall is"),
-                        self.mm("reach", reach_mm)
-                            .because("from the wall to the back of what hangs, straight out"),
+                        self.reach(),
                         deg("a", arm_deg),
                     ],
                 ),
@@ -137,6 +169,13 @@ impl Hanging {
                 ];
                 ("y = y_t + h cos(a) - b sin(a); h = y_e - y_t", put)
             }
+            Manner::Arm { lowers_mm, .. } if lowers_mm > 0.0 && y < self.bottom_mm => {
+                let put = vec![
+                    self.mm("y_e", y + lowers_mm).because("how high it is as it hangs"),
+                    self.mm("l", lowers_mm).because("how far it comes down"),
+                ];
+                ("y = y_e - l", put)
+            }
             Manner::Fixed | Manner::Arm { .. } => {
                 ("y = y_e", vec![self.mm("y_e", y).because("how high it is as it hangs")])
             }
@@ -145,14 +184,13 @@ impl Hanging {
 
     /// What an arm's equations take: all that is not said by the place itself.
     fn swung(&self, arm_deg: f64, face_deg: f64, from_back: f64) -> Vec<Put> {
-        let Manner::Arm { reach_mm, .. } = self.manner else { return Vec::new() };
         let centre = self.centre_from_back_mm();
         vec![
-            self.mm("R", reach_mm + centre),
+            self.mm("R", self.counted_reach_mm() + centre),
             deg("a", arm_deg),
             deg("f", face_deg),
             self.mm("c", from_back - centre),
-            self.mm("reach", reach_mm).because("from the wall to the back of what hangs, straight out"),
+            self.reach(),
             self.mm("b", from_back).because("in front of the back of what hangs"),
             self.mm("b_0", centre).because("in front of its back, the piece's own centre of mass"),
         ]

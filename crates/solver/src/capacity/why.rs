@@ -101,6 +101,8 @@ pub enum Why {
         /// How thick.
         gap: Length,
     },
+    /// Brick or block with hollows in it: what a fixing carries there nobody knows.
+    Hollow,
     /// The hole does not pass the fastener.
     DoesNotPass,
     /// Neither head nor washer covers the hole.

@@ -57,6 +57,20 @@ pub struct Hanging {
     pub way: CableWay,
 }
 
+impl Hanging {
+    /// Hangs it on a mount of the job, or on none. What was chosen by hand is of the other mount's holes, and goes; what has
+    /// a mount hangs on no other piece.
+    pub fn hang_on(&mut self, mount: Option<Id>) {
+        if self.mount != mount {
+            self.holes.clear();
+        }
+        if mount.is_some() {
+            self.hung_on = None;
+        }
+        self.mount = mount;
+    }
+}
+
 /// What was chosen by hand of a hole.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -47,9 +47,15 @@ fn sizes(trying: &Trying<'_>) -> Vec<FastenerStock> {
         .map(|fastener| &fastener.stock)
         .collect();
     let stocks = trying.job.kit.fasteners.iter();
-    // A structural screw is what its report says, at its own length; an anchor counts for nothing.
-    let is_made_in_lengths =
-        |stock: &&FastenerStock| !matches!(stock.kind, FastenerKind::StructuralScrew | FastenerKind::Anchor);
+    // What goes by a report is what that says, at its own length; an anchor counts for nothing.
+    let is_made_in_lengths = |stock: &&FastenerStock| match stock.kind {
+        FastenerKind::Lag => stock.to_standard != Some(false),
+        FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew | FastenerKind::ConcreteScrew => true,
+        FastenerKind::StructuralScrew
+        | FastenerKind::Fixing
+        | FastenerKind::Anchor
+        | FastenerKind::DrywallScrew => false,
+    };
     let such = stocks.filter(is_made_in_lengths);
     such.filter(|stock| used.is_empty() || used.contains(&&stock.id)).take(SIZES).cloned().collect()
 }

@@ -15,9 +15,7 @@ pub(super) fn mends(trying: &Trying<'_>) -> Vec<MendPlan> {
         .filter_map(|id| {
             let hang = |job: &mut Job| {
                 if let Some(hanging) = trying.hanging(job) {
-                    hanging.mount = Some(id.clone());
-                    // Of another plate's holes nothing is chosen.
-                    hanging.holes.clear();
+                    hanging.hang_on(Some(id.clone()));
                 }
             };
             let gives = trying.gives(&hang)?;

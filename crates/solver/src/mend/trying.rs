@@ -9,7 +9,7 @@ use crate::job::option::Hanging;
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, MountedPlan, PiecePlan};
 use crate::plan::verdict::{Required, Verdict, Want};
-use crate::solve::{assumed_option, solve};
+use crate::solve::{hanging_mut, solve, write_down};
 use crate::subject::Id;
 use std::cell::Cell;
 
@@ -69,10 +69,7 @@ impl<'a> Trying<'a> {
 
     /// The hanging of the piece in a job.
     pub(super) fn hanging<'j>(&self, job: &'j mut Job) -> Option<&'j mut Hanging> {
-        let wall = job.walls.iter_mut().find(|wall| wall.id == self.plan.wall)?;
-        let option = wall.options.iter_mut().find(|option| option.id == self.option)?;
-        let hanging = &self.piece()?.hanging;
-        option.hangings.iter_mut().find(|one| one.id == *hanging)
+        hanging_mut(job, &self.plan, self.piece()?)
     }
 
     /// The mount of the piece in a job.
@@ -174,16 +171,4 @@ fn is_same(a: &Finding, b: &Finding) -> bool {
         _ => None,
     };
     a.what.rule() == b.what.rule() && a.subject == b.subject && of(a) == of(b) && side(a) == side(b)
-}
-
-/// Writes the option that a plan assumes down as one of the wall's own.
-fn write_down(job: &mut Job, wall: &Id) -> Option<Id> {
-    let mut option = assumed_option(job, wall);
-    option.id = job.give_id("option");
-    for hanging in &mut option.hangings {
-        hanging.id = job.give_id("hanging");
-    }
-    let id = option.id.clone();
-    job.walls.iter_mut().find(|one| one.id == *wall)?.options.push(option);
-    Some(id)
 }

@@ -9,13 +9,20 @@ use crate::subject::{Id, Subject};
 pub struct Explained {
     /// The piece.
     pub piece: Id,
-    /// The working, in the order of a hand calculation; empty where no hole takes a fastener.
+    /// The working, in the order of a hand calculation; empty where no hole takes a fastener, and where fasteners of more
+    /// than one type were chosen by hand.
     pub sections: Vec<Section>,
     /// Every case that was weighed, by its totals, in the order of the cases; empty where a load is not measured.
     pub cases: Vec<CaseTotals>,
 }
 
 impl Explained {
+    /// Where there is nothing to work out.
+    #[must_use]
+    pub fn nothing(piece: Id) -> Self {
+        Self { piece, sections: Vec::new(), cases: Vec::new() }
+    }
+
     /// Its first section of a kind.
     #[must_use]
     pub fn section(&self, is: impl Fn(&About) -> bool) -> Option<&Section> {

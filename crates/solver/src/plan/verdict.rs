@@ -1,7 +1,7 @@
 //! Whether a plate holds, which fasteners hold it, and what that rests on.
 
 use super::piece::Meets;
-use crate::capacity::case::CaseName;
+use crate::capacity::case::{CaseKind, CaseName};
 use crate::capacity::group::Word;
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
@@ -50,6 +50,8 @@ pub struct Verdict {
     /// A case that no published value carries, and why; of those that turn the plate the one that turns it most as it
     /// hangs.
     pub uncarried: Option<(CaseName, Why)>,
+    /// What the cases of each kind come to, in the order of their kinds; empty where a load is not measured.
+    pub by_case: Vec<CaseVerdict>,
     /// Whether what the maker requires of holes and fasteners is met.
     pub required: Required,
     /// Every chosen value it rests on.
@@ -58,6 +60,19 @@ pub struct Verdict {
     pub wanted: Vec<Want>,
     /// Whether the fasteners are the best of a search that does not try every set: above eight usable holes.
     pub searched: bool,
+}
+
+/// What all cases of one kind come to, by published values; says nothing of what a maker requires, nor of probes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CaseVerdict {
+    /// Their kind.
+    pub kind: CaseKind,
+    /// Whether every one of them is carried.
+    pub word: Word,
+    /// The most that is used, of those that could be worked out.
+    pub used: Option<f64>,
+    /// Why one of them could not; of those that turn the plate the one that turns it most.
+    pub why: Option<Why>,
 }
 
 /// The fastener and case that use most.
@@ -85,7 +100,7 @@ pub enum Required {
 }
 
 /// A chosen value that a verdict rests on.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Rest {
     /// How hard somebody may pull.
     Pull(Force),
@@ -115,10 +130,10 @@ pub enum Rest {
     LagMade,
     /// That the screw is a wood screw to its standard.
     ScrewMade,
-    /// What the maker of a fixing recommends for its base: stated.
-    MakersLoad,
-    /// A pull test on this wall: stated, and of one hole.
-    PullTest,
+    /// What the maker of a fixing recommends for a base, in the document's own words: stated.
+    MakersLoad(String),
+    /// A pull test on this wall: stated, of one hole, and counted at this share.
+    PullTest(f64),
     /// The strength of concrete that nobody measured.
     Concrete(Stress),
     /// How far fasteners in concrete stand from edges and one another, in diameters.
@@ -170,6 +185,13 @@ pub enum Want {
     Face(Id),
     /// That the concrete is of normal weight.
     NormalWeight(Id),
+    /// Whether brick or block is solid.
+    Solid {
+        /// The wall.
+        wall: Id,
+        /// What is stated of the fixing is for this base; empty where that is not said.
+        base: String,
+    },
     /// The wall's width or height, for the distance to the concrete's edges.
     WallSize(Id),
     /// Where the studs are.
@@ -288,6 +310,7 @@ impl Fastening {
                 as_stated: Word::NotKnown,
                 governing: None,
                 uncarried: None,
+                by_case: Vec::new(),
                 required: Required::Met,
                 rests_on: Vec::new(),
                 wanted: Vec::new(),

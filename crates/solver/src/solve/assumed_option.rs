@@ -1,9 +1,12 @@
-//! The option of a wall that has none: the first piece that hangs nowhere yet, centred.
+//! The option of a wall that has none: the first piece that hangs nowhere yet, centred; and how it is written down, so that
+//! what hangs in it can be changed.
 
 use crate::job::Job;
 use crate::job::option::{CableWay, Hanging, Nudge, WallOption};
 use crate::job::place::UprightDatum;
 use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
+use crate::plan::Plan;
+use crate::plan::piece::PiecePlan;
 use crate::subject::Id;
 use crate::units::{Length, LengthUnit};
 
@@ -35,6 +38,35 @@ pub fn assumed_option(job: &Job, wall: &Id) -> WallOption {
         way: CableWay::default(),
     };
     WallOption { hangings: vec![hanging], ..WallOption::default() }
+}
+
+/// Writes the option that is assumed of a wall down as one of the job's own, and tells its id; `None` where the job has no
+/// such wall.
+pub fn write_down(job: &mut Job, wall: &Id) -> Option<Id> {
+    let mut option = assumed_option(job, wall);
+    option.id = job.give_id("option");
+    for hanging in &mut option.hangings {
+        hanging.id = job.give_id("hanging");
+    }
+    let id = option.id.clone();
+    job.walls.iter_mut().find(|one| one.id == *wall)?.options.push(option);
+    Some(id)
+}
+
+/// The hanging that puts a piece of a job's plan where it is. An option that the plan assumed is written down, once.
+pub fn hanging_mut<'a>(job: &'a mut Job, plan: &Plan, piece: &PiecePlan) -> Option<&'a mut Hanging> {
+    if plan.option.is_none() && job.wall(&plan.wall)?.options.is_empty() {
+        write_down(job, &plan.wall)?;
+    }
+    let wall = job.walls.iter_mut().find(|wall| wall.id == plan.wall)?;
+    match &plan.option {
+        Some(option) => {
+            let option = wall.options.iter_mut().find(|one| one.id == *option)?;
+            option.hangings.iter_mut().find(|one| one.id == piece.hanging)
+        }
+        // What is written down has ids that the plan does not know.
+        None => wall.options.last_mut()?.hangings.iter_mut().find(|one| one.piece == piece.id),
+    }
 }
 
 /// Where a piece goes by itself: centred on the wall with its middle at 60 in, a height at which anybody standing

@@ -197,8 +197,7 @@ impl Candidates<'_> {
         let fastening = self.told(site, &asks, &place).mixed(kinds);
         let wish = self.wish(studs(&place.holes), least, most);
         let frame = self.frame(place.offset);
-        // No working where nothing can be worked out.
-        let explained = None;
+        let explained = self.explains.then(|| Explained::nothing(self.piece.clone()));
         Chosen { frame, offset: place.offset, holes: place.holes, fastening, wish, explained }
     }
 
@@ -222,7 +221,7 @@ impl Candidates<'_> {
             holes: Vec::new(),
             fastening: Fastening::unknown(),
             wish: Wish::default(),
-            explained: None,
+            explained: self.explains.then(|| Explained::nothing(self.piece.clone())),
         }
     }
 

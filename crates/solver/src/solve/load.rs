@@ -7,7 +7,7 @@ use crate::capacity::hanging::{Hanging, HungMass, Manner};
 use crate::capacity::posture::{GRAVITY, cases};
 use crate::capacity::why::Known;
 use crate::geometry::Rect;
-use crate::job::mount::{Arm, Mount, MountKind};
+use crate::job::mount::{Mount, MountKind};
 use crate::job::piece::Piece;
 use crate::ledger::Label;
 use crate::plan::verdict::{Rest, Want};
@@ -99,7 +99,7 @@ impl Load {
                 rect.width().mm() * rect.height().mm() * 1e-6 * UNWEIGHED_KG_PER_M2
             });
             let told = one.centre_of_mass.as_ref();
-            if told.is_none_or(|told| told.right.is_none() || told.forward.is_none())
+            if told.is_none_or(|told| told.right.is_none() || told.up.is_none() || told.forward.is_none())
                 && !rests.contains(&Rest::Middle)
             {
                 rests.push(Rest::Middle);
@@ -134,18 +134,12 @@ impl Load {
                 STAND_OFF_NOT_MEASURED_MM
             }
         };
-        let lowers = mount.arm.as_ref().and_then(|arm| arm.lowers);
-        if mount.kind == MountKind::PullDown && lowers.is_none() {
-            wants.push(Want::Lowering(mount.id.clone()));
-        }
-        let lowers_mm = lowers.map_or(0.0, Length::mm);
         let half_mm = outline.width().mm() / 2.0;
         let y_mm = |y: Length| (y - centre.y).mm() - rise_mm;
         let hanging = Hanging {
             left_mm: middle_mm - half_mm,
             right_mm: middle_mm + half_mm,
-            // Come down, it is pulled at so much lower.
-            bottom_mm: y_mm(outline.bottom) - lowers_mm,
+            bottom_mm: y_mm(outline.bottom),
             top_mm: y_mm(outline.top),
             depth_mm: deepest_mm,
             stand_off_mm,
@@ -222,34 +216,15 @@ fn manner(
                 QUARTER_TURN_DEG
             })
         };
-        // Tilted, half of the piece comes so much farther out: counted at every place of it, on the safe side (chosen).
-        let tilts_deg = |angle: Option<Angle>| angle.map_or(0.0, |angle| angle.deg().abs());
-        let tilts = mount
-            .tilt
-            .as_ref()
-            .map_or(0.0, |tilt| tilts_deg(tilt.down).max(tilts_deg(tilt.up)))
-            .min(QUARTER_TURN_DEG);
-        let tilts = Angle::degrees(tilts);
-        let reach_mm = if tilts > Angle::default() {
-            rests.push(Rest::ArmTilt(tilts));
-            reach_mm + place.outline.height().mm() / 2.0 * crate::numeric::sine(tilts)
-        } else {
-            reach_mm
-        };
-        // A pull-down comes straight forward, but for what it is measured to turn.
-        let (hinge_deg, head_deg) = if mount.kind == MountKind::PullDown {
-            let turns = |given: Option<Angle>| given.map_or(0.0, |angle| angle.deg().abs());
-            (turns(arm.and_then(|arm| arm.hinge)), turns(arm.and_then(|arm| arm.head)))
-        } else {
-            let hinge = |arm: &Arm| arm.hinge;
-            let head = |arm: &Arm| arm.head;
-            (turns(arm.and_then(hinge), Rest::Hinge, rests), turns(arm.and_then(head), Rest::Head, rests))
-        };
+        let hinge_deg = turns(arm.and_then(|arm| arm.hinge), Rest::Hinge, rests);
+        let head_deg = turns(arm.and_then(|arm| arm.head), Rest::Head, rests);
         return Manner::Arm {
             hinge_x_mm: 0.0,
             reach_mm,
             hinge_deg: Some(hinge_deg),
             head_deg: Some(head_deg),
+            tilt_deg: arm_tilt(mount, wants, rests),
+            lowers_mm: lowers(mount, wants),
         };
     }
     let tilt = mount.tilt.as_ref();
@@ -260,24 +235,51 @@ fn manner(
         }
         return Manner::Fixed;
     }
-    // A way that was not given counts as far as the other.
-    let other = |given: Option<Angle>, other: Option<Angle>, rests: &mut Vec<Rest>| match (given, other) {
-        (Some(angle), _) => angle.deg().abs(),
-        (None, Some(angle)) => {
-            rests.push(Rest::Tilt(angle));
-            angle.deg().abs()
-        }
-        (None, None) => 0.0,
-    };
     let pivot_down = tilt.and_then(|tilt| tilt.pivot_down).unwrap_or_else(|| {
         // Its middle is the mildest place that it can be.
         wants.push(Want::Pivot(mount.id.clone()));
         place.outline.height() / 2.0
     });
     Manner::Tilting {
-        down_deg: other(down, up, rests),
-        up_deg: other(up, down, rests),
+        down_deg: one_way(down, up, rests),
+        up_deg: one_way(up, down, rests),
         // From the plate's top: the piece's top is a drop above it.
         pivot_y_mm: (drop - pivot_down).mm(),
     }
+}
+
+/// How far it tilts one way, degrees: a way that was not given counts as far as the other.
+fn one_way(given: Option<Angle>, other: Option<Angle>, rests: &mut Vec<Rest>) -> f64 {
+    match (given, other) {
+        (Some(angle), _) => angle.deg().abs(),
+        (None, Some(angle)) => {
+            rests.push(Rest::Tilt(angle));
+            angle.deg().abs()
+        }
+        (None, None) => 0.0,
+    }
+}
+
+/// How far an arm's head tilts, the larger of both ways, degrees; 0 and asked for where neither was told: no angle short
+/// of a quarter turn would be on the safe side, and one that does not tilt is told by a 0.
+fn arm_tilt(mount: &Mount, wants: &mut Vec<Want>, rests: &mut Vec<Rest>) -> f64 {
+    let tilt = mount.tilt.as_ref();
+    let (down, up) = (tilt.and_then(|tilt| tilt.down), tilt.and_then(|tilt| tilt.up));
+    if down.is_none() && up.is_none() {
+        wants.push(Want::Tilt(mount.id.clone()));
+    }
+    let most = one_way(down, up, rests).max(one_way(up, down, rests)).min(QUARTER_TURN_DEG);
+    if most > 0.0 {
+        rests.push(Rest::ArmTilt(Angle::degrees(most)));
+    }
+    most
+}
+
+/// How far a pull-down comes down, millimetres; 0 for anything else, and asked for where nobody measured it.
+fn lowers(mount: &Mount, wants: &mut Vec<Want>) -> f64 {
+    let lowers = mount.arm.as_ref().and_then(|arm| arm.lowers);
+    if mount.kind == MountKind::PullDown && lowers.is_none() {
+        wants.push(Want::Lowering(mount.id.clone()));
+    }
+    lowers.map_or(0.0, Length::mm)
 }

@@ -69,6 +69,7 @@ fn turn(want: &Want) -> Option<u8> {
         | Want::SteelThickness(_)
         | Want::Face(_)
         | Want::NormalWeight(_)
+        | Want::Solid { .. }
         | Want::WallSize(_) => 7,
         Want::Fasteners | Want::FastenerSize(_) | Want::FastenerHead(_) | Want::FastenerReport(_) => 8,
         Want::Hits(_) | Want::Probe(_) => return None,

@@ -1,7 +1,7 @@
 //! A case of load, and why a fastener or a case has no number, in words.
 
 use super::phrase::amount;
-use crate::capacity::case::{CaseName, Posture, PullAt};
+use crate::capacity::case::{CaseKind, CaseName, Posture, PullAt, Pulled, Stance};
 use crate::capacity::why::{Input, Why};
 use crate::plan::Plan;
 
@@ -40,8 +40,27 @@ pub fn case(name: &CaseName) -> String {
     }
 }
 
+/// A kind of case as a clause: `pulled at a side, straight out`.
+#[must_use]
+pub fn case_kind(kind: &CaseKind) -> String {
+    let pulled = match kind.pulled {
+        Pulled::Not => "hanging",
+        Pulled::Middle => "pulled at the middle",
+        Pulled::Side => "pulled at a side",
+    };
+    let stance = match kind.stance {
+        Stance::AsHung => return pulled.to_owned(),
+        Stance::TiltedDown => "tilted down",
+        Stance::TiltedUp => "tilted up",
+        Stance::StraightOut => "straight out",
+        Stance::Aside => "swung or turned aside",
+    };
+    format!("{pulled}, {stance}")
+}
+
 /// Why there is no number, as a clause.
-pub(super) fn why(plan: &Plan, why: &Why) -> String {
+#[must_use]
+pub fn why(plan: &Plan, why: &Why) -> String {
     let print = |length| amount(plan, length);
     match why {
         Why::NoValue(input) => format!("{} makes no sense", of(*input)),
@@ -75,6 +94,7 @@ pub(super) fn why(plan: &Plan, why: &Why) -> String {
         Why::OffTheConcrete { gap } => {
             format!("{} between the plate and the concrete: cut it away under the plate", print(*gap))
         }
+        Why::Hollow => "the brick or block is hollow, and not known is what a fixing carries in it".to_owned(),
         Why::DoesNotPass => "the fastener does not pass the hole".to_owned(),
         Why::DoesNotCover => "neither head nor washer covers the hole".to_owned(),
     }

@@ -1,9 +1,10 @@
 //! The verdict on a plate, its schedule of fasteners and its empty holes.
 
-use super::case::{case, why};
-use super::phrase::{capital, list, mass, one_line, sentence};
+use super::case::{case, case_kind, why};
+use super::phrase::{capital, count, list, mass, one_line, sentence};
 use super::things::{Called, hole_name, piece_of, whole};
 use crate::capacity::group::Word;
+use crate::capacity::why::Why;
 use crate::choosing::BetterHoles;
 use crate::handbook::wood_screw;
 use crate::job::Job;
@@ -48,11 +49,29 @@ pub fn verdict_line(plan: &Plan, fastening: &Fastening) -> String {
     }
 }
 
-/// The verdict in full, a sentence an entry.
+/// The verdict in full, a sentence an entry; what it rests on comes last.
 #[must_use]
 pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
+    let mut told = verdict_alone(plan, fastening);
+    let rests = rests_on(plan, fastening);
+    if !rests.is_empty() {
+        told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
+    }
+    told
+}
+
+/// On how many chosen values it rests, as a title.
+#[must_use]
+pub fn rests_on_title(values: usize) -> String {
+    format!("Rests on {}", count(values, "chosen value", "chosen values"))
+}
+
+/// The verdict without what it rests on, a sentence an entry.
+#[must_use]
+pub fn verdict_alone(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let verdict = &fastening.verdict;
     let mut told = vec![cases(plan, verdict)];
+    told.extend(case_by_case(plan, verdict));
     match verdict.required {
         Required::Met => {}
         Required::NotMet => {
@@ -85,10 +104,6 @@ pub fn verdict(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let wanted = wanted(plan, fastening);
     if !wanted.is_empty() {
         told.push(sentence(&list(&wanted)));
-    }
-    let rests = rests_on(plan, fastening);
-    if !rests.is_empty() {
-        told.push(format!("It rests on what is chosen: {}.", rests.join("; ")));
     }
     told
 }
@@ -133,6 +148,27 @@ fn cases(plan: &Plan, verdict: &Verdict) -> String {
         (None, Some(beyond)) => format!("Verdict: {word}. {}.", capital(&beyond)),
         (None, None) => format!("Verdict: {word}."),
     }
+}
+
+/// What each kind of case comes to, where they do not all come to the same.
+fn case_by_case(plan: &Plan, verdict: &Verdict) -> Option<String> {
+    let first = verdict.by_case.first()?;
+    if verdict.by_case.iter().all(|one| one.word == first.word) {
+        return None;
+    }
+    let each = verdict.by_case.iter().map(|one| {
+        let used = one.used.map(|used| format!(", {} used", share(used))).unwrap_or_default();
+        let told = match (one.word, one.why) {
+            (Word::NotKnown, Some(Why::Turns { nmm })) => {
+                format!("not known, turned with {:.0} N\u{b7}m", nmm / 1000.0)
+            }
+            (Word::NotKnown, Some(reason)) => format!("not known, {}", why(plan, &reason)),
+            (word, _) => format!("{}{used}", verdict_word(word)),
+        };
+        format!("{}: {told}", case_kind(&one.kind))
+    });
+    let each: Vec<String> = each.collect();
+    Some(format!("Case by case: {}.", each.join("; ")))
 }
 
 /// Every chosen value that a verdict rests on, as clauses.
@@ -369,6 +405,15 @@ pub(super) fn want(plan: &Plan, want: &Want) -> String {
         Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
         Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
         Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
+        Want::Solid { base, .. } => {
+            let base = one_line(base);
+            let told = if base.is_empty() {
+                String::new()
+            } else {
+                format!(" (what is stated of the fixing is for \"{base}\")")
+            };
+            format!("find out whether the brick or block is solid{told}")
+        }
         Want::WallSize(_) => "measure the wall's width and height".to_owned(),
         Want::Hits(_) => "sweep the wall for studs".to_owned(),
         Want::Fasteners => "enter fasteners made for this wall".to_owned(),
@@ -403,8 +448,13 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
             "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
                 .to_owned()
         }
-        Rest::MakersLoad => "what the fixing's maker recommends for its base, stated".to_owned(),
-        Rest::PullTest => "a pull test on this wall, stated: it proves one hole, not the group".to_owned(),
+        Rest::MakersLoad(base) => {
+            format!("what the fixing's maker recommends for \"{}\", stated", one_line(base))
+        }
+        Rest::PullTest(share) => format!(
+            "{:.0} % of what a pull test on this wall withstood, stated: it proves one hole, not the group",
+            share * 100.0
+        ),
         Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
         Rest::ConcreteEdge(diameters) => {
             format!("{diameters:.0} diameters to each edge and from one to the next")

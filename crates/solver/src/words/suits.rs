@@ -6,7 +6,7 @@ use super::phrase::{capital, count, one_line};
 use super::wish::play;
 use crate::capacity::group::Word;
 use crate::plan::Plan;
-use crate::which_of_mine::Suits;
+use crate::which_of_mine::{MOST, OfMine, Suits};
 
 /// What a mount is called in the list: its name, else its kind.
 #[must_use]
@@ -37,6 +37,16 @@ pub fn suits(plan: &Plan, suits: &Suits) -> String {
         parts.push("its plate is not measured".to_owned());
     }
     format!("{}.", capital(&parts.join(", ")))
+}
+
+/// What became of the mounts that are not in the list; `None` where all are.
+#[must_use]
+pub fn left_out(of: &OfMine) -> Option<String> {
+    let refused = (of.refused > 0).then(|| format!("{} beyond rating or pattern", of.refused));
+    let not_tried =
+        (of.not_tried > 0).then(|| format!("{} not tried, since no more than {MOST} are", of.not_tried));
+    let told: Vec<String> = refused.into_iter().chain(not_tried).collect();
+    (!told.is_empty()).then(|| format!("Left out: {}.", told.join("; ")))
 }
 
 #[cfg(test)]
@@ -80,6 +90,15 @@ mod tests {
         };
         assert_eq!(suits_name(&narrow), "Tilting mount");
         assert_eq!(said(&narrow), "Not known, no play used, one stud only, its plate is not measured.");
+        let out = |refused, not_tried| {
+            let text = left_out(&OfMine { suits: Vec::new(), refused, not_tried });
+            text.iter().for_each(|text| well_told(text));
+            text
+        };
+        assert_eq!(out(0, 0), None);
+        assert_eq!(out(3, 0).unwrap(), "Left out: 3 beyond rating or pattern.");
+        let both = "Left out: 3 beyond rating or pattern; 4 not tried, since no more than 60 are.";
+        assert_eq!(out(3, 4).unwrap(), both);
         let probed = Suits { word: Word::NotKnown, on_studs: false, ..wide };
         assert_eq!(said(&probed), "Holds if probed, 0.48 used, 1 1/4\" of play to the left.");
     }

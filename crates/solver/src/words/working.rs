@@ -6,11 +6,12 @@ mod quantity;
 #[cfg(test)]
 mod tests;
 
-use super::case::case;
+use super::case::{case, why};
 use super::fastening::{fastener_name, wanted};
 use super::lines::{KEPT, Text};
 use super::phrase::{capital, list};
 use super::things::{Called, hole_name, piece_of};
+use crate::capacity::why::Why;
 use crate::ledger::{Amount, Label, Part, Put, Step};
 use crate::plan::Plan;
 use crate::plan::explained::{About, CaseTotals, Explained};
@@ -132,16 +133,21 @@ impl Teller<'_> {
     /// What keeps the working from being whole.
     fn before(&self, explained: &Explained) -> Option<WorkedSection> {
         let fastening = self.fastening?;
-        let line = if explained.sections.is_empty() {
-            "No hole of the plate takes a fastener that counts: there is nothing to work out."
-        } else if fastening.verdict.governing.is_none() {
-            "What each fastener is asked is worked out once all of the load is known."
-        } else {
-            return None;
+        let line = match fastening.verdict.uncarried {
+            Some((_, mixed @ Why::Mixed)) => {
+                format!("{}: there is nothing to work out.", capital(&why(self.plan, &mixed)))
+            }
+            _ if explained.sections.is_empty() => {
+                "No hole of the plate takes a fastener that counts: there is nothing to work out.".to_owned()
+            }
+            _ if fastening.verdict.governing.is_none() => {
+                "What each fastener is asked is worked out once all of the load is known.".to_owned()
+            }
+            _ => return None,
         };
         let wanted = wanted(self.plan, fastening);
         let first = (!wanted.is_empty()).then(|| format!("{}.", capital(&list(&wanted))));
-        let lines = [line.to_owned()].into_iter().chain(first).collect();
+        let lines = [line].into_iter().chain(first).collect();
         Some(WorkedSection {
             title: "What is not known yet".to_owned(),
             hole: None,

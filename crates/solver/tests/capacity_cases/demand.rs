@@ -23,7 +23,14 @@ pub(crate) fn display(manner: Manner) -> Hanging {
 }
 
 fn arm(hinge_deg: Option<f64>, head_deg: Option<f64>) -> Hanging {
-    display(Manner::Arm { hinge_x_mm: 0.0, reach_mm: 400.0, hinge_deg, head_deg })
+    display(Manner::Arm {
+        hinge_x_mm: 0.0,
+        reach_mm: 400.0,
+        hinge_deg,
+        head_deg,
+        tilt_deg: 0.0,
+        lowers_mm: 0.0,
+    })
 }
 
 fn at(hanging: &Hanging, posture: Posture, pull: Option<PullAt>) -> Case {

@@ -193,14 +193,28 @@ fn a_group_under_load() {
 
 #[test]
 fn what_hangs() {
-    let arm = Manner::Arm { hinge_x_mm: 0.0, reach_mm: 400.0, hinge_deg: None, head_deg: None };
+    let arm = Manner::Arm {
+        hinge_x_mm: 0.0,
+        reach_mm: 400.0,
+        hinge_deg: None,
+        head_deg: None,
+        tilt_deg: 0.0,
+        lowers_mm: 0.0,
+    };
     let tilting = Manner::Tilting { down_deg: 15.0, up_deg: 5.0, pivot_y_mm: 0.0 };
     for bad in BAD {
         for manner in [
             Manner::Fixed,
             arm,
             tilting,
-            Manner::Arm { hinge_x_mm: bad, reach_mm: bad, hinge_deg: Some(bad), head_deg: Some(bad) },
+            Manner::Arm {
+                hinge_x_mm: bad,
+                reach_mm: bad,
+                hinge_deg: Some(bad),
+                head_deg: Some(bad),
+                tilt_deg: bad,
+                lowers_mm: bad,
+            },
             Manner::Tilting { down_deg: bad, up_deg: bad, pivot_y_mm: bad },
         ] {
             for field in 0..9 {

@@ -5,7 +5,7 @@ use strikeline_solver::capacity::bite::{Stack, bite};
 use strikeline_solver::capacity::concrete::{ConcreteScrew, in_concrete};
 use strikeline_solver::capacity::dowel_bearing::{Grain, dowel_bearing};
 use strikeline_solver::capacity::hold::Hold;
-use strikeline_solver::capacity::lead_hole::{bit, lead_hole};
+use strikeline_solver::capacity::lead_hole::{Bits, bit, from_face, from_face_with_room, lead_hole};
 use strikeline_solver::capacity::opening::{Opening, Runs, takes};
 use strikeline_solver::capacity::placing::{
     Carries, InFace, apart_in_concrete, apart_in_steel, carries, edge_in_steel, to_end, too_near_in_stud,
@@ -227,11 +227,11 @@ fn a_lead_hole_is_drilled_with_a_bit_at_hand() {
     // 2.425 deep, tip included; 2 of it thread, so 0.425 of shank at the full diameter.
     let (wide, deep) = hole.shank.unwrap();
     assert!((wide.in_inches() - 0.3125).abs() < 1e-9 && (deep.in_inches() - 0.425).abs() < 1e-9);
-    assert!((hole.depth.in_inches() - 2.425).abs() < 1e-9);
+    assert!((hole.depth.value.in_inches() - 2.425).abs() < 1e-9);
     let bits: Vec<Length> = [1.0 / 8.0, 5.0 / 32.0, 3.0 / 16.0, 7.0 / 32.0].map(Length::inches).to_vec();
     // The middle is 0.172; 5/32 = 0.156 and 3/16 = 0.1875 are both 1/64 off: the thinner.
-    assert_eq!(bit(&mut Blank, &hole, &bits), Some(Length::inches(5.0 / 32.0)));
-    assert_eq!(bit(&mut Blank, &hole, &[Length::inches(0.25)]), None);
+    assert_eq!(bit(&mut Blank, &hole, Bits::Kit(&bits)), Some(Length::inches(5.0 / 32.0)));
+    assert_eq!(bit(&mut Blank, &hole, Bits::AnySet(&[Length::inches(0.25)])), None);
     // A #10 in light wood: at most 7/8 of its root, 0.133 in; in Southern Pine 70 %, 0.106 in.
     let bite = strikeline_solver::capacity::bite::bite(&mut Blank, &screw(), &stack(0.5)).unwrap();
     assert!(
@@ -240,6 +240,36 @@ fn a_lead_hole_is_drilled_with_a_bit_at_hand() {
     assert!(
         (lead_hole(&mut Blank, &screw(), ratio(0.55), &bite).unwrap().most.in_inches() - 0.1064).abs() < 1e-9
     );
+}
+
+#[test]
+fn the_working_of_a_lead_hole_says_whose_bits_and_what_its_depth_is_of() {
+    let chosen = Given::chosen(Length::inches(0.125));
+    let stack = Stack { washer: chosen, ..stack(0.5) };
+    let hole =
+        lead_hole(&mut Blank, &lag(), ratio(0.42), &bite(&mut Blank, &lag(), &stack).unwrap()).unwrap();
+    let told = |work: &dyn Fn(&mut Working)| {
+        let mut working = Working::default();
+        work(&mut working);
+        working.steps.pop().unwrap()
+    };
+    let bits = [Length::inches(5.0 / 32.0)];
+    let kit = told(&|working| assert!(bit(working, &hole, Bits::Kit(&bits)).is_some()));
+    assert!(kit.source.contains("the kit's bits") && !kit.source.contains("any set"), "{}", kit.source);
+    let any = told(&|working| assert!(bit(working, &hole, Bits::AnySet(&bits)).is_some()));
+    assert!(any.source.contains("any set"), "{}", any.source);
+    // A washer that nobody measured is chosen: so is how deep the hole is.
+    let deep = told(&|working| assert!(from_face(working, &hole, inch(0.5)).in_inches() > 2.0));
+    assert_eq!((deep.label, deep.put[0].label), (Label::Chosen, Label::Chosen));
+    let through = |room| {
+        told(&|working| {
+            let _deep = from_face_with_room(working, inch(1.25), chosen, inch(0.075), room);
+        })
+    };
+    let steel = through(None);
+    assert!(!steel.source.contains("concrete"), "{}", steel.source);
+    assert_eq!(steel.label, Label::Chosen, "the washer is");
+    assert!(through(Some(inch(0.25))).source.contains("dust of concrete"));
 }
 
 #[test]
@@ -278,10 +308,10 @@ fn steel_and_concrete_are_known_only_as_printed() {
         lbf(&ConcreteScrew { diameter: inch(0.375), edge: inch(6.0), ..good }),
         Err(Why::OutsideTable(Input::Diameter))
     );
-    let stated = fixing(&mut Blank, Force::newtons(500.0), Force::newtons(300.0)).unwrap();
+    let stated = fixing(&mut Blank, Force::newtons(500.0), Force::newtons(300.0), false).unwrap();
     assert_eq!(
         (stated.label, stated.label.bears(false), stated.label.bears(true)),
         (Label::Stated, false, true)
     );
-    assert!(fixing(&mut Blank, Force::newtons(0.0), Force::newtons(300.0)).is_err());
+    assert!(fixing(&mut Blank, Force::newtons(0.0), Force::newtons(300.0), true).is_err());
 }

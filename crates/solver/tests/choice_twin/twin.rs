@@ -172,6 +172,8 @@ impl<'a> Twin<'a> {
             reach_mm,
             hinge_deg: None,
             head_deg: None,
+            tilt_deg: 0.0,
+            lowers_mm: 0.0,
         });
         let hanging = Hanging {
             left_mm: offset - self.install.width / 2.0,

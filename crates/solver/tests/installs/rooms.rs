@@ -5,7 +5,7 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::framing::{Concrete, Front, SteelStuds, WallFraming, WoodStuds};
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::kit::{FastenerKind, FastenerStock};
-use strikeline_solver::job::mount::{Arm, Mount, MountKind};
+use strikeline_solver::job::mount::{Arm, Mount, MountKind, Tilt};
 use strikeline_solver::job::option::{CableWay, Hanging, Nudge, WallOption};
 use strikeline_solver::job::piece::Piece;
 use strikeline_solver::job::place::{AcrossReading, UprightDatum, UprightReading};
@@ -16,7 +16,7 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
-use strikeline_solver::units::{Length, Mass};
+use strikeline_solver::units::{Angle, Length, Mass};
 
 #[derive(Deserialize)]
 pub(crate) struct Install {
@@ -143,9 +143,16 @@ fn mount(install: &Install) -> Mount {
         }),
         drop: Some(mm(install.height / 2.0 - HALF_PLATE_MM)),
         stand_off: Some(mm(40.0)),
+        tilt: install.reach.map(|_| level()),
         arm: install.reach.map(|reach| Arm { reach: Some(mm(reach)), ..Arm::default() }),
         ..Mount::default()
     }
+}
+
+/// A head that does not tilt, as somebody looked: the table's arms.
+pub(crate) fn level() -> Tilt {
+    let none = Some(Angle::degrees(0.0));
+    Tilt { down: none, up: none, pivot_down: None }
 }
 
 fn stock(into: &Into) -> FastenerStock {

@@ -8,7 +8,8 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::mount::{MountKind, Required, Tilt};
-use strikeline_solver::plan::verdict::{EmptyWhy, Want};
+use strikeline_solver::job::piece::CentreOfMass;
+use strikeline_solver::plan::verdict::{EmptyWhy, Rest, Want};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::{Angle, Length};
@@ -103,6 +104,60 @@ fn a_tilt_whose_turning_line_nobody_measured_is_not_known() {
 }
 
 #[test]
+fn an_arm_or_pull_down_whose_tilt_nobody_told_is_not_known() {
+    let untold = [None, Some(Tilt::default())];
+    for kind in [MountKind::Arm, MountKind::PullDown] {
+        let mut job = room(&named("arm 500 mm, 30 kg, six in three rows"));
+        job.mounts[0].kind = kind;
+        job.mounts[0].arm.as_mut().unwrap().lowers = Some(mm(0.0));
+        assert_eq!(fastening(&job).verdict.word, Word::Holds, "{kind:?}: a tilt of 0 is told");
+        for tilt in untold.clone() {
+            job.mounts[0].tilt = tilt;
+            let verdict = fastening(&job).verdict;
+            assert_eq!((verdict.word, verdict.as_stated), (Word::NotKnown, Word::NotKnown), "{kind:?}");
+            assert_eq!(verdict.wanted, [Want::Tilt(job.mounts[0].id.clone())], "{kind:?}");
+        }
+        // One way told: the other counts as far.
+        let up = Angle::degrees(5.0);
+        job.mounts[0].tilt = Some(Tilt { down: None, up: Some(up), pivot_down: None });
+        let verdict = fastening(&job).verdict;
+        assert!(verdict.rests_on.contains(&Rest::Tilt(up)), "{:?}", verdict.rests_on);
+        assert!(verdict.wanted.is_empty(), "{:?}", verdict.wanted);
+    }
+}
+
+#[test]
+fn a_pull_down_turns_a_quarter_to_either_side_until_it_is_told() {
+    let mut job = room(&named("arm 500 mm, 30 kg, six in three rows"));
+    let arm = fastening(&job).verdict;
+    job.mounts[0].kind = MountKind::PullDown;
+    job.mounts[0].arm.as_mut().unwrap().lowers = Some(mm(0.0));
+    let quarter = Angle::degrees(90.0);
+    let told = fastening(&job).verdict;
+    for rest in [Rest::Hinge(quarter), Rest::Head(quarter)] {
+        assert!(told.rests_on.contains(&rest), "{:?}", told.rests_on);
+    }
+    let used = |verdict: &strikeline_solver::plan::verdict::Verdict| verdict.governing.as_ref().unwrap().used;
+    assert_eq!(used(&told), used(&arm), "as an arm of which as little is told");
+    let own = job.mounts[0].arm.as_mut().unwrap();
+    (own.hinge, own.head) = (Some(Angle::degrees(0.0)), Some(Angle::degrees(0.0)));
+    let told = fastening(&job).verdict;
+    assert!(!told.rests_on.iter().any(|rest| matches!(rest, Rest::Hinge(_) | Rest::Head(_))));
+    assert!(used(&told) < used(&arm), "straight forward only");
+}
+
+#[test]
+fn a_middle_that_is_told_in_part_is_chosen_for_the_rest() {
+    let mut job = room(&installs()[0]);
+    assert!(fastening(&job).verdict.rests_on.contains(&Rest::Middle));
+    let none = Some(Offset(mm(0.0)));
+    job.pieces[0].centre_of_mass = Some(CentreOfMass { right: none, up: None, forward: Some(mm(30.0)) });
+    assert!(fastening(&job).verdict.rests_on.contains(&Rest::Middle), "how high is not told");
+    job.pieces[0].centre_of_mass.as_mut().unwrap().up = none;
+    assert!(!fastening(&job).verdict.rests_on.contains(&Rest::Middle));
+}
+
+#[test]
 fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
     let arm = named("arm 500 mm, 30 kg, six in three rows");
     let mut job = room(&arm);
@@ -111,7 +166,7 @@ fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
     job.mounts[0].tilt = Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: None });
     let tilted = used(&job);
     assert!(tilted > before * 1.05, "{before} to {tilted}");
-    job.mounts[0].tilt = None;
+    job.mounts[0].tilt = Some(rooms::level());
     job.mounts[0].kind = MountKind::PullDown;
     let told = fastening(&job);
     assert!(told.verdict.wanted.contains(&Want::Lowering(job.mounts[0].id.clone())));
@@ -164,4 +219,21 @@ fn metal_near_a_hole_takes_it_out_of_the_choice() {
     let told = fastening(&job);
     assert!(before.fasteners.iter().any(|one| one.hole == hole.id));
     assert!(told.fasteners.iter().all(|one| one.hole != hole.id));
+}
+
+#[test]
+fn a_size_in_a_maker_s_words_is_no_count() {
+    for (text, word) in [
+        ("5/16 lag screws", Word::Holds),
+        ("3/8\" lag bolts", Word::Holds),
+        ("1/4 x 3 lag bolts", Word::Holds),
+        ("four 5/16\" lag screws", Word::Holds),
+        ("six 5/16\" lag screws", Word::Short),
+        ("8 x 60 mm lag screws", Word::NotKnown),
+        ("Wood screws must not be used", Word::NotKnown),
+    ] {
+        let mut job = room(&installs()[0]);
+        job.mounts[0].required = Some(Required { fasteners: Some(text.to_owned()), holes: Vec::new() });
+        assert_eq!(fastening(&job).verdict.word, word, "{text}");
+    }
 }

@@ -3,6 +3,7 @@
 use super::mm;
 use serde_json::{Map, Value, json};
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::capacity::why::Why;
 use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Wanted;
@@ -85,10 +86,29 @@ pub(super) fn verdict(plan: &Plan, fastening: &Fastening) -> Map<String, Value> 
         ("governing", json!(governing.map(|governing| governing.hole.to_string()))),
         ("case", json!(governing.map(|governing| words::case(&governing.case)))),
         ("use", json!(governing.map(|governing| rounded(governing.used)))),
+        ("cases", by_case(plan, &fastening.verdict)),
         ("rests_on", json!(words::rests_on(plan, fastening))),
         ("wanted", json!(words::wanted(plan, fastening))),
     ];
     told.into_iter().map(|(key, value)| (key.to_owned(), value)).collect()
+}
+
+/// What the cases of each kind come to.
+fn by_case(plan: &Plan, verdict: &Verdict) -> Value {
+    let each = verdict.by_case.iter().map(|one| {
+        let turning = one.why.and_then(|why| match why {
+            Why::Turns { nmm } => Some(rounded(nmm / 1000.0)),
+            _ => None,
+        });
+        json!({
+            "case": words::case_kind(&one.kind),
+            "word": word_key(one.word),
+            "use": one.used.map(rounded),
+            "turning_nm": turning,
+            "why": one.why.map(|why| words::why(plan, &why)),
+        })
+    });
+    each.collect()
 }
 
 /// How far the fasteners of a piece reach; null where that is not known, or they do not hold now.

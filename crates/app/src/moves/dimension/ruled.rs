@@ -10,6 +10,7 @@ use strikeline_solver::job::rule::{AcrossRule, UprightRule};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::ReadingDatum;
 use strikeline_solver::plan::piece::PiecePlan;
+use strikeline_solver::solve::hanging_mut;
 use strikeline_solver::units::Length;
 
 /// The job with a piece moved by so much in a direction: by its rule where the datum is the rule's own.
@@ -24,7 +25,7 @@ pub(super) fn moved(
     let axis = direction.axis();
     let along = by * direction.sign();
     let mut after = job.clone();
-    let Some(hanging) = piece::hanging_mut(&mut after, plan, piece) else { return after };
+    let Some(hanging) = hanging_mut(&mut after, plan, piece) else { return after };
     let has_changed = match axis {
         Axis::Across => change_across(&mut hanging.across, from, along),
         Axis::Upright => change_upright(&mut hanging.upright, from, along),

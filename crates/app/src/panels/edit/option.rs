@@ -78,17 +78,16 @@ fn hung(
     if let Some(piece) = piece {
         hanging.piece = piece;
     }
-    let mount_before = hanging.mount.clone();
+    let mut mount = hanging.mount.clone();
     let mounts: Vec<(Id, String)> =
         around.job.mounts.iter().map(|mount| (mount.id.clone(), around.names().mount(mount))).collect();
-    form.named(ui, "mount", "On mount", &mut hanging.mount, &mounts, "none");
+    form.named(ui, "mount", "On mount", &mut mount, &mounts, "none");
     let others: Vec<(Id, String)> = pieces.into_iter().filter(|(id, _)| *id != hanging.piece).collect();
     if !others.is_empty() || hanging.hung_on.is_some() {
         form.named(ui, "hung_on", "Hung on", &mut hanging.hung_on, &others, "the wall");
     }
-    if hanging.mount != mount_before {
-        // What was chosen by hand is of the other mount's holes.
-        hanging.holes.clear();
+    if hanging.mount != mount {
+        hanging.hang_on(mount);
     }
     by_hand(ui, &form, around, hanging);
     cables(ui, &form, around, hanging, outlets);

@@ -1,21 +1,53 @@
 //! What a mount's maker requires, as far as words can be searched: where they can be read two ways, the safer.
 
+mod read;
+
 use crate::job::framing::WallFraming;
 use crate::job::kit::FastenerKind;
 use crate::job::mount::Required as Said;
 use crate::plan::piece::HolePlan;
 use crate::plan::verdict::Required;
 use crate::subject::Id;
+use read::{Spoken, read};
 
 /// A word that means every one of them stands at most so many words before "holes": "all of the mounting holes".
 const FEW_WORDS: usize = 4;
 
-/// Numbers as they are spoken, from one on.
-const NUMBERS: [&str; 12] =
-    ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+/// A word that forbids stands at most so many words before a fastener or after it.
+const NO: [&str; 10] =
+    ["not", "no", "never", "nor", "don", "without", "cannot", "avoid", "forbidden", "prohibited"];
 
-/// A larger figure is a size, not a count (chosen).
-const MOST_ASKED: usize = 24;
+/// What follows a word that forbids and makes it ask instead, or forbid no fastener: "no fewer than", "do not overtighten".
+const YET: [&str; 4] = ["less", "fewer", "overtighten", "overtightened"];
+
+const FASTENERS: [&str; 10] =
+    ["lag", "lags", "screw", "screws", "bolt", "bolts", "fastener", "fasteners", "anchor", "anchors"];
+
+/// What may stand between a number and the fasteners that it counts.
+const OF_FASTENERS: [&str; 22] = [
+    "of",
+    "the",
+    "these",
+    "x",
+    "hex",
+    "head",
+    "headed",
+    "wood",
+    "wooden",
+    "coach",
+    "concrete",
+    "masonry",
+    "sheet",
+    "metal",
+    "steel",
+    "structural",
+    "stainless",
+    "galvanized",
+    "coarse",
+    "supplied",
+    "included",
+    "mounting",
+];
 
 /// What a maker requires.
 pub(in super::super) struct Asks<'a> {
@@ -32,6 +64,8 @@ pub(in super::super) struct Asks<'a> {
     every_hole: bool,
     /// So many fasteners at least, where a number of them is spoken of.
     least: usize,
+    /// So many at least, where what is spoken of may be a number of them.
+    perhaps: usize,
     /// Something is forbidden in words that also name fasteners: only a reader can tell what.
     forbids: bool,
 }
@@ -39,31 +73,50 @@ pub(in super::super) struct Asks<'a> {
 impl<'a> Asks<'a> {
     /// Of what was typed in; of nothing, nothing.
     pub(super) fn of(said: Option<&'a Said>) -> Self {
-        let text = said.and_then(|said| said.fasteners.as_deref()).unwrap_or_default().to_lowercase();
-        let words: Vec<&str> =
-            text.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
-        let says = |any: &[&str]| words.iter().any(|word| any.contains(word));
+        let text = said.and_then(|said| said.fasteners.as_deref()).unwrap_or_default();
+        let words = read(text);
+        let says = |any: &[&str]| words.iter().any(|word| word.is(any));
+        // The words that follow one, in its own sentence.
+        let follow =
+            |at: usize| words.iter().skip(at + 1).take_while(|next| **next != Spoken::End).take(FEW_WORDS);
         let beside = |one: &str, others: &[&str], within: usize| {
-            words.iter().enumerate().any(|(at, word)| {
-                *word == one && words.iter().skip(at + 1).take(within).any(|next| others.contains(next))
-            })
+            words
+                .iter()
+                .enumerate()
+                .any(|(at, word)| word.is(&[one]) && follow(at).take(within).any(|next| next.is(others)))
         };
         let holes = ["hole", "holes", "slot", "slots"];
-        let fasteners =
-            ["lag", "lags", "screw", "screws", "bolt", "bolts", "fastener", "fasteners", "anchors"];
-        let number = |word: &str| {
-            let named = NUMBERS.iter().position(|name| *name == word).map(|at| at + 1);
-            named.or_else(|| word.parse().ok().filter(|count| (1..=MOST_ASKED).contains(count)))
+        let is_before = |at: usize, any: &[&str]| {
+            at.checked_sub(1).and_then(|before| words.get(before)).is_some_and(|before| before.is(any))
         };
-        // "four lag screws", "at least 6 fasteners": the number just before.
-        let counts = words.windows(2).filter_map(|pair| match pair {
-            [count, of] if fasteners.contains(of) => number(count),
-            _ => None,
-        });
-        let no = ["not", "no", "never", "don", "without", "cannot"];
+        // "four lag screws", "at least 6 fasteners": sure only where nothing else is spoken of in between.
+        let (mut least, mut perhaps) = (0, 0);
+        for (at, word) in words.iter().enumerate() {
+            let (Spoken::Count(count) | Spoken::Perhaps(count)) = *word else { continue };
+            let is_of_fasteners = || {
+                let mut between = words.iter().skip(at + 1);
+                let next = between.find(|next| **next != Spoken::Size && !next.is(&OF_FASTENERS));
+                next.is_some_and(|next| next.is(&FASTENERS))
+            };
+            let is_near = || {
+                let near = follow(at).take_while(|next| !matches!(next, Spoken::Count(_)));
+                near.into_iter().any(|next| next.is(&FASTENERS))
+            };
+            let is_count = matches!(word, Spoken::Count(_));
+            if is_count && is_of_fasteners() {
+                least = least.max(count);
+            } else if is_near() || is_of_fasteners() || is_count && is_before(at, &FASTENERS) {
+                perhaps = perhaps.max(count);
+            }
+        }
         let forbids = words.iter().enumerate().any(|(at, word)| {
-            no.contains(word)
-                && words.iter().skip(at + 1).take(FEW_WORDS).any(|next| fasteners.contains(next))
+            let before = || {
+                let back = words.iter().take(at).rev();
+                back.take_while(|one| **one != Spoken::End).take(FEW_WORDS)
+            };
+            word.is(&NO)
+                && !follow(at).take(2).any(|next| next.is(&YET))
+                && follow(at).chain(before()).any(|one| one.is(&FASTENERS))
         });
         Self {
             holes: said.map(|said| said.holes.as_slice()).unwrap_or_default(),
@@ -72,7 +125,8 @@ impl<'a> Asks<'a> {
             masonry: says(&["concrete", "masonry", "brick", "bricks", "block", "blocks"]),
             concrete_screws: beside("concrete", &["screw", "screws"], 1),
             every_hole: ["all", "every", "each"].iter().any(|word| beside(word, &holes, FEW_WORDS)),
-            least: counts.max().unwrap_or(0),
+            least,
+            perhaps,
             forbids,
         }
     }
@@ -93,6 +147,11 @@ impl<'a> Asks<'a> {
         self.least
     }
 
+    /// How many may be asked for: a number that may as well be a size.
+    pub(super) fn perhaps(&self) -> usize {
+        self.perhaps
+    }
+
     /// Whether a hole is named that the plate does not have.
     pub(super) fn lacks(&self, holes: &[HolePlan]) -> bool {
         self.holes.iter().any(|id| !holes.iter().any(|hole| hole.id == *id))
@@ -105,7 +164,8 @@ impl<'a> Asks<'a> {
 
     /// Whether nothing is asked for that can be searched for.
     pub(super) fn is_free(&self) -> bool {
-        !self.names_holes() && !self.lags && !self.masonry && self.least == 0 && !self.forbids
+        let counts = self.least > 0 || self.perhaps > 0;
+        !self.names_holes() && !self.lags && !self.masonry && !counts && !self.forbids
     }
 
     /// Whether a type of fastener in this wall is what the words ask for.
@@ -154,6 +214,11 @@ mod tests {
             ("Do not use dowels", lag, &wood, Required::Met),
             ("Do not use lag screws", lag, &wood, Required::NotKnown),
             ("No drywall screws", lag, &wood, Required::NotKnown),
+            ("Wood screws must not be used", lag, &wood, Required::NotKnown),
+            ("No. 10 wood screws", screw, &wood, Required::Met),
+            ("No fewer than four lag screws", lag, &wood, Required::Met),
+            ("Lag screws. Do not overtighten them.", lag, &wood, Required::Met),
+            ("Lag screws only; not for steel", lag, &wood, Required::Met),
             ("Lag screws 5/16", lag, &wood, Required::Met),
             ("Lag screws 5/16", screw, &wood, Required::NotMet),
             ("lags", in_concrete, &concrete, Required::NotMet),
@@ -167,6 +232,35 @@ mod tests {
             ("Screws into studs", screw, &wood, Required::Met),
         ] {
             assert_eq!(told(text, kind, framing), expected, "{text:?}, {kind:?}");
+        }
+    }
+
+    #[test]
+    fn a_size_is_no_count_and_what_may_be_either_is_told() {
+        for (text, least, perhaps) in [
+            ("5/16 lag screws", 0, 0),
+            ("3/8\" bolts", 0, 0),
+            ("#10 screws", 0, 0),
+            ("1/4 x 3 lag bolts", 0, 0),
+            ("four 5/16\" lag screws", 4, 0),
+            ("4 lag screws 5/16 x 3 in", 4, 0),
+            ("No. 10 wood screws", 0, 0),
+            ("No. 10 x 3 wood screws", 0, 0),
+            ("Two 5/16 in. hex head lags, 6 in total", 2, 6),
+            ("at least 6 fasteners", 6, 0),
+            ("no fewer than six of the screws", 6, 0),
+            ("M8 x 60 lag screws", 0, 0),
+            ("8 x 60 mm lag screws", 0, 8),
+            ("4 x 5/16 lag screws", 0, 4),
+            ("Fix at 4 points with lags", 0, 4),
+            ("lag screws (4)", 0, 4),
+            ("Screws 8 x 60", 0, 0),
+            ("two lag screws in one wood stud; not for steel", 2, 0),
+            ("", 0, 0),
+        ] {
+            let said = said(text);
+            let asks = Asks::of(Some(&said));
+            assert_eq!((asks.least(), asks.perhaps()), (least, perhaps), "{text}");
         }
     }
 

@@ -87,7 +87,7 @@ impl Told<'_> {
         for (hole, goes) in self.holes.iter().zip(self.in_mixed(kinds, self.holes)) {
             match goes.map(|at| kinds.get(at)) {
                 Ok(Some(kind)) => {
-                    super::tell::add(&mut rests, kind.rests.iter().copied());
+                    super::tell::add(&mut rests, kind.rests.iter().cloned());
                     super::tell::add(&mut wanted, kind.wants.iter().cloned());
                     fastening.fasteners.push(self.in_use(kind, hole, None));
                 }

@@ -10,7 +10,7 @@ use crate::capacity::group::{Ask, Demand, Group};
 use crate::capacity::hold::Hold;
 use crate::capacity::posture::case;
 use crate::capacity::used::used;
-use crate::ledger::{Label, Ledger as _, Part, Step, Working};
+use crate::ledger::{Ledger as _, Part, Step, Working};
 use crate::plan::explained::{About, CaseTotals, Explained, Section};
 use crate::plan::verdict::Fastening;
 use crate::subject::Subject;
@@ -56,7 +56,7 @@ impl Explains<'_> {
 
         let mut working = Working::default();
         working.begin(Part::Group);
-        let group = Group::of(&mut working, &seats, table.edges(), Label::Measured);
+        let group = Group::of(&mut working, &seats, table.edges(), self.site.places);
         sections.push(Section { about: About::Group, steps: working.part(Part::Group) });
         let Ok(group) = group else { return };
         if let Some((name, _)) = verdict.uncarried

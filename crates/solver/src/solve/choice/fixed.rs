@@ -6,7 +6,7 @@ use super::{Candidates, Place};
 use crate::capacity::group::{Group, Word};
 use crate::capacity::hold::Hold;
 use crate::capacity::steel::group_on_steel;
-use crate::ledger::{Blank, Label};
+use crate::ledger::Blank;
 use crate::plan::verdict::Fastening;
 use crate::solve::load::Load;
 use crate::units::Length;
@@ -42,7 +42,7 @@ impl Candidates<'_> {
         if table.is_steel() {
             group_on_steel(&seats, self.load.swings_out).ok()?;
         }
-        let group = Group::of(&mut Blank, &seats, asked, Label::Measured).ok()?;
+        let group = Group::of(&mut Blank, &seats, asked, site.places).ok()?;
         Some(Fixed { group, hold: table.hold?, offset })
     }
 }

@@ -4,7 +4,7 @@ use super::site::Site;
 use crate::capacity::bite::{Stack, bite};
 use crate::capacity::concrete::{ConcreteScrew, in_concrete};
 use crate::capacity::hold::Hold;
-use crate::capacity::lead_hole::{LeadHole, bit, from_face, from_face_with_room, lead_hole};
+use crate::capacity::lead_hole::{Bits, LeadHole, bit, from_face, from_face_with_room, lead_hole};
 use crate::capacity::opening::takes;
 use crate::capacity::placing::{
     Carries, InFace, apart_in_concrete, apart_in_steel, apart_in_stud, carries, edge_in_concrete,
@@ -22,14 +22,14 @@ use crate::handbook::gravity::UNIDENTIFIED;
 use crate::handbook::placing::CONCRETE_EDGE;
 use crate::handbook::steel_stud::{SHEAR_THROUGH_BOARD, THROUGH_STEEL_IN};
 use crate::handbook::wood_screw;
-use crate::job::framing::{Concrete, SteelStuds, WallFraming, WoodStuds};
+use crate::job::framing::{Concrete, Masonry, SteelStuds, WallFraming, WoodStuds};
 use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
 use crate::tolerance::{
-    LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, SOLE_PLATE_MM, TOP_PLATES_MM, WASHER_MM,
+    LEAST_STUD_DEPTH_MM, SAME_PLACE_MM, SAME_SIZE_IN, SOLE_PLATE_MM, TESTED_SHARE, TOP_PLATES_MM, WASHER_MM,
 };
 use crate::units::{Length, LengthUnit, Ratio, Stress};
 
@@ -131,7 +131,7 @@ impl<'a> Kind<'a> {
         match site.framing {
             Some(WallFraming::Steel(studs)) => kind.in_steel(ledger, site, studs),
             Some(WallFraming::Concrete(concrete)) => kind.in_concrete(ledger, site, concrete),
-            Some(WallFraming::Masonry(_)) => kind.in_masonry(ledger, site)?,
+            Some(WallFraming::Masonry(masonry)) => kind.in_masonry(ledger, site, masonry)?,
             Some(WallFraming::Wood(studs)) => kind.in_wood(ledger, site, studs)?,
             _ => kind.in_wood(ledger, site, &WoodStuds::default())?,
         }
@@ -186,14 +186,7 @@ impl<'a> Kind<'a> {
             "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
         );
         self.rests.push(Rest::PlateSteel(plate_bearing.value));
-        let washer = self.stock.washer.map_or_else(
-            || {
-                let usual = Length::millimetres(WASHER_MM);
-                self.rests.push(Rest::Washer(usual));
-                Given::chosen(usual).because("thicker than any usual washer")
-            },
-            Given::measured,
-        );
+        let washer = self.washer();
         let stack = Stack { washer, plate: site.sheet, plate_bearing, gap: site.front, stud_depth };
         self.hold = screw.and_then(|screw| {
             // Without a washer it goes deeper: a washer that nobody measured keeps none out of what is behind.
@@ -214,17 +207,25 @@ impl<'a> Kind<'a> {
         Ok(())
     }
 
+    /// The washer under its head; a thick one where nobody measured it, which it then rests on.
+    fn washer(&mut self) -> Given<Length> {
+        match self.stock.washer {
+            Some(washer) => Given::measured(washer),
+            None => {
+                let usual = Length::millimetres(WASHER_MM);
+                self.rests.push(Rest::Washer(usual));
+                Given::chosen(usual).because("thicker than any usual washer")
+            }
+        }
+    }
+
     fn in_steel<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>, studs: &SteelStuds) {
         let thickness =
             studs.thickness.map_or(Given::new(Length::mils(18.0), Label::Assumed), Given::measured);
         if site.front.value > Length::default() {
             self.rests.push(Rest::ShearThroughBoard(SHEAR_THROUGH_BOARD.value));
         }
-        let washer = self.stock.washer.unwrap_or_else(|| {
-            let usual = Length::millimetres(WASHER_MM);
-            self.rests.push(Rest::Washer(usual));
-            usual
-        });
+        let washer = self.washer().value;
         let has = self.length - washer - site.sheet.value - site.front.value;
         let needs = thickness.value + Length::inches(THROUGH_STEEL_IN.value);
         self.hold = if has.mm() < needs.mm() - SAME_PLACE_MM {
@@ -235,17 +236,33 @@ impl<'a> Kind<'a> {
     }
 
     /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
-    fn in_masonry<L: Ledger>(&mut self, ledger: &mut L, site: &Site<'_>) -> Result<(), Want> {
+    ///
+    /// A base is told in a document's own words, which only a reader can hold against the wall: counted is what is stated in
+    /// solid units alone (chosen; a load for solid brick is many times what a hollow block bears).
+    fn in_masonry<L: Ledger>(
+        &mut self,
+        ledger: &mut L,
+        site: &Site<'_>,
+        masonry: &Masonry,
+    ) -> Result<(), Want> {
         let report = self.stock.report.as_ref();
         let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
+        let is_tested = report.is_some_and(|report| report.tested == Some(true));
+        let base = report.and_then(|report| report.base.as_deref()).unwrap_or_default().trim().to_owned();
+        // A load that is for no base is for none of this wall; a test was made on it.
+        let loads = loads.filter(|_| is_tested || !base.is_empty());
         let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
-        let tested = report.is_some_and(|report| report.tested == Some(true));
-        self.rests.push(if tested { Rest::PullTest } else { Rest::MakersLoad });
+        if masonry.solid.is_none() {
+            self.wants.push(Want::Solid { wall: site.ground.wall.id.clone(), base: base.clone() });
+        }
+        self.rests.push(if is_tested { Rest::PullTest(TESTED_SHARE) } else { Rest::MakersLoad(base) });
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
-        self.hold = if site.front.value.in_inches() > MOST_GAP_IN.value {
+        self.hold = if masonry.solid == Some(false) {
+            Err(Why::Hollow)
+        } else if site.front.value.in_inches() > MOST_GAP_IN.value {
             Err(Why::OffTheConcrete { gap: site.front.value })
         } else {
-            fixing(ledger, shear, pull).map(Hold::Linear)
+            fixing(ledger, shear, pull, is_tested).map(Hold::Linear)
         };
         Ok(())
     }
@@ -256,17 +273,17 @@ impl<'a> Kind<'a> {
             self.rests.push(Rest::Concrete(Stress::psi(UNMEASURED_PSI.value)));
         }
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
-        let washer = self.stock.washer.unwrap_or(Length::millimetres(WASHER_MM));
-        if self.stock.washer.is_none() {
-            self.rests.push(Rest::Washer(washer));
-        }
-        let depth = self.length - washer - site.sheet.value - site.front.value;
+        let washer = self.washer();
+        let depth = self.length - washer.value - site.sheet.value - site.front.value;
+        let label = [washer.label, site.sheet.label, site.front.label]
+            .into_iter()
+            .fold(Label::Derived, Label::weaker);
         let screw = ConcreteScrew {
             diameter: Given::measured(self.diameter),
-            depth: Given::new(depth.max(Length::default()), site.sheet.label.weaker(site.front.label)),
+            depth: Given::new(depth.max(Length::default()), label),
             gap: site.front,
             // Each hole's own is looked at where it stands.
-            edge: Given::measured(self.diameter * CONCRETE_EDGE.value),
+            edge: Given::new(self.diameter * CONCRETE_EDGE.value, CONCRETE_EDGE.label),
             strength,
             normal_weight: concrete.normal_weight == Some(true),
         };
@@ -291,12 +308,12 @@ impl<'a> Kind<'a> {
     pub(super) fn bit<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> (Option<Length>, BitFrom) {
         let own = if site.bits.is_empty() { BitFrom::UsualSet } else { BitFrom::NotInKit };
         let Some(lead) = self.lead.as_ref() else { return (None, BitFrom::UsualSet) };
-        let deep = self.depth(&mut Blank, site).unwrap_or(lead.depth + site.front.value);
+        let deep = self.depth(&mut Blank, site).unwrap_or(lead.depth.value + site.front.value);
         let is_long =
             |one: &&DrillBit| one.length.is_none_or(|length| length.mm() >= deep.mm() - SAME_PLACE_MM);
         let long: Vec<&DrillBit> = site.bits.iter().filter(is_long).collect();
         let widths: Vec<Length> = long.iter().filter_map(|one| one.diameter).collect();
-        if let Some(width) = bit(ledger, lead, &widths)
+        if let Some(width) = bit(ledger, lead, Bits::Kit(&widths))
             && let Some(one) = long.iter().find(|one| one.diameter == Some(width))
         {
             return (Some(width), BitFrom::Kit(one.id.clone()));
@@ -306,7 +323,7 @@ impl<'a> Kind<'a> {
             LengthUnit::Inch | LengthUnit::Mil => Length::inches(1.0 / 64.0),
         };
         let usual: Vec<Length> = (1_u8..=64).map(|steps| step * f64::from(steps)).collect();
-        (bit(ledger, lead, &usual), own)
+        (bit(ledger, lead, Bits::AnySet(&usual)), own)
     }
 
     /// How deep its hole is from the wall's face, where the bit's stop goes.
@@ -331,13 +348,14 @@ impl<'a> Kind<'a> {
             Given::measured,
         );
         let room = match site.framing {
-            Some(WallFraming::Concrete(_)) => Length::inches(DUST_IN.value),
-            _ => Length::default(),
+            Some(WallFraming::Concrete(_)) => {
+                Some(Given::new(Length::inches(DUST_IN.value), DUST_IN.label).because(DUST_IN.source))
+            }
+            _ => None,
         };
         let length = Given::measured(self.length);
         let past = self.length - washer.value - site.sheet.value;
-        (past > site.front.value)
-            .then(|| from_face_with_room(ledger, length, washer, site.sheet, Given::chosen(room)))
+        (past > site.front.value).then(|| from_face_with_room(ledger, length, washer, site.sheet, room))
     }
 
     /// From one to the next at least; along a stud, where they share one.
@@ -400,13 +418,15 @@ impl<'a> Kind<'a> {
         let upright = ground.framing.studs.get(stud).ok_or(EmptyWhy::Meets(Meets::NotKnown))?;
         let at = InFace {
             face: site.face(),
-            drift: Given::measured((hole.place.x - upright.middle_at(hole.place.y)).abs()),
-            doubt: Given::measured(Length::default()),
+            drift: Given::new((hole.place.x - upright.middle_at(hole.place.y)).abs(), Label::Derived),
+            doubt: Given::chosen(Length::default()),
         };
+        let doubt = Given::chosen(upright.doubt)
+            .because("of the readings, by the doubts that are chosen for each kind");
         let Some(screw) = &self.screw else {
             ledger.begin(Part::Room);
             // Where the flange is has to leave room too: no chance answers for it.
-            let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
+            let doubted = InFace { doubt, ..at };
             edge_in_steel(ledger, self.diameter, &doubted).map_err(EmptyWhy::Refused)?;
             let seat = Seat::in_stud(x_mm, y_mm, stud, Carries::Both, runs);
             return Ok(Seated {
@@ -430,7 +450,7 @@ impl<'a> Kind<'a> {
         }
         // The chance answers for the doubt along the face; across it the doubt itself has to leave room.
         carries(&mut Blank, screw, &at).map_err(EmptyWhy::Refused)?;
-        let doubted = InFace { doubt: Given::measured(upright.doubt), ..at };
+        let doubted = InFace { doubt, ..at };
         ledger.begin(Part::Room);
         let carry = carries(ledger, screw, &doubted).unwrap_or(Carries::Along);
         let need = edge_needs(screw).0;

@@ -35,6 +35,8 @@ pub(in super::super) struct Table<'a> {
     required_count: usize,
     /// So many fasteners the maker asks for at least.
     least: usize,
+    /// So many the maker may ask for: the number may as well be a size.
+    perhaps: usize,
     /// Those that were chosen by hand.
     wanted: u64,
     /// Those that are drilled already.
@@ -46,6 +48,8 @@ pub(in super::super) struct Table<'a> {
     leading: Vec<Case>,
     all: Vec<Case>,
     edges: Edges,
+    /// The weakest label of where they stand.
+    places: Label,
     weight_x_mm: f64,
     steel: bool,
     swings_out: bool,
@@ -134,6 +138,7 @@ impl<'a> Table<'a> {
             required,
             required_count: count,
             least: asked.asks.least(),
+            perhaps: asked.asks.perhaps(),
             wanted,
             drilled,
             requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
@@ -141,6 +146,7 @@ impl<'a> Table<'a> {
             leading,
             all: asked.cases.to_vec(),
             edges: asked.edges,
+            places: site.places,
             weight_x_mm: asked.weight_x_mm,
             steel: matches!(site.framing, Some(WallFraming::Steel(_))),
             swings_out: asked.swings_out,
@@ -161,12 +167,20 @@ impl<'a> Table<'a> {
         self.steel
     }
 
-    /// Whether all that the maker requires of holes is in a set.
+    /// Whether all that the maker requires of holes is in a set, and as many as the maker may ask for.
     pub(super) fn has_required(&self, mask: u64) -> bool {
+        self.has_asked(mask, self.least.max(self.perhaps))
+    }
+
+    /// Whether all is that is surely required.
+    pub(super) fn has_surely_required(&self, mask: u64) -> bool {
+        self.has_asked(mask, self.least)
+    }
+
+    fn has_asked(&self, mask: u64, least: usize) -> bool {
         let is =
             |bits: u64, enough: &dyn Fn(usize) -> bool| usize::try_from(bits.count_ones()).is_ok_and(enough);
-        is(mask & self.required, &|count| count == self.required_count)
-            && is(mask, &|count| count >= self.least)
+        is(mask & self.required, &|count| count == self.required_count) && is(mask, &|count| count >= least)
     }
 
     /// The seats of a set.
@@ -216,7 +230,7 @@ impl<'a> Table<'a> {
         if self.steel {
             group_on_steel(&seats, self.swings_out)?;
         }
-        Ok(Group::of(&mut Blank, &seats, &self.edges, Label::Measured)?.demand(cases))
+        Ok(Group::of(&mut Blank, &seats, &self.edges, self.places)?.demand(cases))
     }
 
     /// The cases that a set is weighed by: where it does not carry all of those that lead, the worst of what it carries
@@ -224,6 +238,11 @@ impl<'a> Table<'a> {
     pub(super) fn cases(&self, mask: u64) -> &[Case] {
         let carries_all = self.demand(mask, &self.leading).is_ok_and(|demand| demand.not_known.is_empty());
         if carries_all { &self.leading } else { &self.all }
+    }
+
+    /// Every case.
+    pub(super) fn all_cases(&self) -> &[Case] {
+        &self.all
     }
 
     /// The worst of a set under these cases.

@@ -35,6 +35,9 @@ pub(in super::super) struct Site<'a> {
     pub(super) front: Given<Length>,
     /// Whether the plate's outline or holes are not its own.
     plate_assumed: bool,
+    /// Where its fasteners stand in the plate: holes as they were measured; in a slot where the plan puts them; of a usual
+    /// plate as is assumed.
+    pub(super) places: Label,
     mount: &'a Id,
     /// The kit's drill bits.
     pub(super) bits: &'a [DrillBit],
@@ -65,6 +68,12 @@ impl<'a> Site<'a> {
                 Given::new(Length::inches(stand_in_in), Label::Assumed).because("nobody measured it");
             value.map_or(assumed, Given::measured)
         };
+        let plate_assumed = plate_assumed || plate.solids.is_empty();
+        let places = match (plate_assumed, plate.slots.is_empty()) {
+            (true, _) => Label::Assumed,
+            (false, false) => Label::Chosen,
+            (false, true) => Label::Measured,
+        };
         Self {
             ground,
             framing: ground.wall.framing_on(on.as_ref()),
@@ -72,7 +81,8 @@ impl<'a> Site<'a> {
             plate,
             sheet: given(plate.thickness, PLATE_NOT_MEASURED_IN),
             front: given(measured, FRONT_NOT_MEASURED_IN),
-            plate_assumed: plate_assumed || plate.solids.is_empty(),
+            plate_assumed,
+            places,
             mount,
             bits,
         }

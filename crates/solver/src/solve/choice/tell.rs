@@ -6,7 +6,7 @@ use super::by_hand::ByHandOf;
 use super::kind::Kind;
 use super::sets::{Set, Table};
 use super::site::Site;
-use crate::capacity::case::{Case, CaseName};
+use crate::capacity::case::{Case, CaseKind, CaseName};
 use crate::capacity::group::{Ask, Demand, Outcome, Word};
 use crate::capacity::hold::Hold;
 use crate::capacity::used::used;
@@ -16,7 +16,8 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::ledger::Blank;
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{
-    EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, InBoard, LeftEmpty, Required, Verdict, Want,
+    CaseVerdict, EmptyWhy, FastenerAsked, FastenerPlan, Fastening, Governing, InBoard, LeftEmpty, Required,
+    Verdict, Want,
 };
 use crate::tolerance::ANCHOR_SHARE;
 use crate::units::Force;
@@ -52,12 +53,7 @@ impl Told<'_> {
             let by_hand = self.by_hand.refused(&hole.id, &hole.id);
             let why = match hole.meets {
                 _ if by_hand == Some(EmptyWhy::ByHand) => EmptyWhy::ByHand,
-                Meets::Stud => {
-                    let tried =
-                        kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
-                    tried.unwrap_or(EmptyWhy::NoFastener)
-                }
-                Meets::Masonry if takes_any => {
+                meets if meets == Meets::Stud || meets == Meets::Masonry && takes_any => {
                     let tried =
                         kinds.iter().find_map(|kind| kind.seat(&mut Blank, self.site, index, hole).err());
                     tried.unwrap_or(EmptyWhy::NoFastener)
@@ -122,13 +118,14 @@ impl Told<'_> {
             })
         });
         let mut rests_on = self.load.rests.clone();
-        add(&mut rests_on, kind.rests.iter().copied());
+        add(&mut rests_on, kind.rests.iter().cloned());
         let verdict = Verdict {
             word: if if_probed == Word::Holds && !all_met { Word::NotKnown } else { if_probed },
             if_probed,
             as_stated,
             governing,
             uncarried: uncarried(&demand, &outcome, cases),
+            by_case: if measured { by_case(table, set, &hold) } else { Vec::new() },
             required,
             rests_on,
             wanted,
@@ -223,6 +220,9 @@ impl Told<'_> {
         if table.has_required(set.mask) || of_fastener == Required::NotMet {
             return of_fastener;
         }
+        if table.has_surely_required(set.mask) {
+            return Required::NotKnown;
+        }
         let in_use: Vec<usize> = table.members(set.mask).map(|one| one.hole).collect();
         let lacking = || {
             let each = self.holes.iter().enumerate();
@@ -277,17 +277,44 @@ pub(super) fn worst<'d>(demand: &'d Demand, hold: &Hold, seat: usize) -> Option<
     each.reduce(|worst, one| if one.1.used > worst.1.used { one } else { worst })
 }
 
+/// What the cases of each kind come to: of all of them, since those that lead leave out whole kinds.
+fn by_case(table: &Table<'_>, set: &Set, hold: &Hold) -> Vec<CaseVerdict> {
+    let cases = table.all_cases();
+    let Ok(demand) = table.demand(set.mask, cases) else { return Vec::new() };
+    let mut kinds: Vec<CaseKind> = cases.iter().map(|case| case.name.kind()).collect();
+    kinds.sort_unstable();
+    kinds.dedup();
+    let each = kinds.into_iter().map(|kind| {
+        let is_one = |case: usize| cases.get(case).is_some_and(|case| case.name.kind() == kind);
+        let outcome = demand.against_some(hold, is_one);
+        let not_known = demand.not_known.iter().filter(|(case, _)| is_one(*case)).map(|(_, why)| *why);
+        let turns_most =
+            not_known.reduce(|most, one| if turning(&one) > turning(&most) { one } else { most });
+        CaseVerdict {
+            kind,
+            word: if hold.label().bears(false) { outcome.word() } else { Word::NotKnown },
+            used: outcome.governing.map(|(_, used)| used.value),
+            why: turns_most.or(outcome.not_known.map(|(_, why)| why)),
+        }
+    });
+    each.collect()
+}
+
+/// How hard a case turns the plate that nothing published carries; what is not known for another reason before all.
+fn turning(why: &Why) -> f64 {
+    match why {
+        Why::Turns { nmm } => *nmm,
+        _ => f64::INFINITY,
+    }
+}
+
 /// A case that nothing published carries: of those that just hang the one that turns most, else the first.
 fn uncarried(demand: &Result<Demand, Why>, outcome: &Outcome, cases: &[Case]) -> Option<(CaseName, Why)> {
     let named = |(case, why): (usize, Why)| Some((cases.get(case)?.name, why));
     let Ok(demand) = demand else { return outcome.not_known.and_then(named) };
-    let turns = |why: &Why| match why {
-        Why::Turns { nmm } => *nmm,
-        _ => f64::INFINITY,
-    };
     let hanging =
         demand.not_known.iter().filter_map(|one| named(*one)).filter(|(name, _)| name.pull.is_none());
     hanging
-        .reduce(|most, one| if turns(&one.1) > turns(&most.1) { one } else { most })
+        .reduce(|most, one| if turning(&one.1) > turning(&most.1) { one } else { most })
         .or_else(|| outcome.not_known.and_then(named))
 }
