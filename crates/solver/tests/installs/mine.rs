@@ -95,6 +95,7 @@ fn what_is_stripped_is_stripped_for_every_mount() {
         across: None,
         upright: None,
         upright_at_right: None,
+        size: None,
         fastener: None,
     });
     let now = plan(&job).pieces[0].mount.clone().unwrap().fastening;
