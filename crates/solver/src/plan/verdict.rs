@@ -120,7 +120,7 @@ pub enum Rest {
     MountMass,
     /// That it tilts as far the way that was not given as the other.
     Tilt(Angle),
-    /// That all of it comes so much farther out as half of it does when the arm's head tilts so far.
+    /// That all of it comes so much farther out as its farther edge does when the arm's head tilts so far.
     ArmTilt(Angle),
     /// That the arm swings so far to either side.
     Hinge(Angle),

@@ -437,7 +437,7 @@ fn rest(plan: &Plan, rest: &Rest) -> String {
         Rest::MountMass => "the mount's mass at the piece's back".to_owned(),
         Rest::Tilt(angle) => format!("a tilt of {:.0} degrees the way that was not given", angle.deg()),
         Rest::ArmTilt(angle) => {
-            format!("the arm counted as much longer as half of the piece comes out, tilted by {:.0} degrees", angle.deg())
+            format!("the arm counted as much longer as the farther edge of the piece comes out, tilted by {:.0} degrees", angle.deg())
         }
         Rest::ScrewMade => {
             "a wood screw to B18.6.1, cut, with a smooth shank (if not, it is a structural screw)".to_owned()

@@ -120,6 +120,10 @@ fn an_arm_or_pull_down_whose_tilt_nobody_told_is_not_known() {
         let up = Angle::degrees(5.0);
         job.mounts[0].tilt = Some(Tilt { down: None, up: Some(up), pivot_down: None });
         let verdict = fastening(&job).verdict;
+        // Its middle is the mildest place that it can turn about.
+        assert_eq!(verdict.wanted, [Want::Pivot(job.mounts[0].id.clone())], "{kind:?}");
+        job.mounts[0].tilt.as_mut().unwrap().pivot_down = Some(mm(415.0));
+        let verdict = fastening(&job).verdict;
         assert!(verdict.rests_on.contains(&Rest::Tilt(up)), "{:?}", verdict.rests_on);
         assert!(verdict.wanted.is_empty(), "{:?}", verdict.wanted);
     }
@@ -162,9 +166,14 @@ fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
     let mut job = room(&arm);
     let used = |job: &Job| fastening(job).verdict.governing.unwrap().used;
     let before = used(&job);
-    job.mounts[0].tilt = Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: None });
+    let about =
+        |down: f64| Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: Some(mm(down)) });
+    job.mounts[0].tilt = about(415.0);
     let tilted = used(&job);
     assert!(tilted > before * 1.05, "{before} to {tilted}");
+    // About a line near its top its lower edge comes farther out.
+    job.mounts[0].tilt = about(100.0);
+    assert!(used(&job) > tilted * 1.05, "{tilted} to {}", used(&job));
     job.mounts[0].tilt = Some(rooms::level());
     job.mounts[0].kind = MountKind::PullDown;
     let told = fastening(&job);
