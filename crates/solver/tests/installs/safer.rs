@@ -3,6 +3,7 @@
 use super::rooms::{self, installs, plan, room};
 use super::{fastening, named};
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::capacity::why::Why;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
@@ -195,6 +196,23 @@ fn the_plates_at_a_stud_s_ends_are_none_of_it() {
     for hole in before.holes.iter().filter(|hole| hole.place.y == top) {
         assert!(!used(hole.id.as_str()), "{}", hole.id);
     }
+}
+
+#[test]
+fn a_load_may_point_to_either_end_of_a_stud() {
+    let mut job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    let top = before.holes.iter().map(|hole| hole.place.y).reduce(Length::max).unwrap();
+    // 4 diameters of a 5/16 in lag are 31.75 mm, 7 are 55.6. A pull at one end of the piece turns the plate and pushes the
+    // stud on the other side up: 220 N x 725 mm over 406 mm is 393 N, more than half of 30 kg and the pull.
+    job.walls[0].height = Some(top + mm(76.2 + 45.0));
+    let told = fastening(&job);
+    for hole in before.holes.iter().filter(|hole| hole.place.y == top) {
+        let empty = told.left_empty.iter().find(|one| one.hole == hole.id).unwrap();
+        assert!(matches!(empty.why, EmptyWhy::Refused(Why::Edge { .. })), "{empty:?}");
+    }
+    job.walls[0].height = Some(top + mm(76.2 + 60.0));
+    assert_eq!(fastening(&job).fasteners.len(), before.fastening.fasteners.len());
 }
 
 #[test]

@@ -441,9 +441,9 @@ impl<'a> Kind<'a> {
         let outline = ground.survey.outline;
         let (sole, top) = (Length::millimetres(SOLE_PLATE_MM), Length::millimetres(TOP_PLATES_MM));
         ledger.begin(Part::Needs);
-        let ends = [(hole.place.y - outline.bottom - sole, true), (outline.top - top - hole.place.y, false)];
-        for (has, toward) in ends {
-            let needs = to_end(ledger, screw, true, toward);
+        // A plate that is turned pushes one of its studs up: a load may point to either end.
+        let needs = to_end(ledger, screw, true, true);
+        for has in [hole.place.y - outline.bottom - sole, outline.top - top - hole.place.y] {
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }
