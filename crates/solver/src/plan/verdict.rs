@@ -189,7 +189,7 @@ pub enum Want {
     Solid {
         /// The wall.
         wall: Id,
-        /// What is stated of the fixing is for this base; empty where that is not said.
+        /// What is stated of the fixing is for this base, in the document's own words.
         base: String,
     },
     /// The wall's width or height, for the distance to the concrete's edges.

@@ -407,12 +407,9 @@ pub(super) fn want(plan: &Plan, want: &Want) -> String {
         Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
         Want::Solid { base, .. } => {
             let base = one_line(base);
-            let told = if base.is_empty() {
-                String::new()
-            } else {
-                format!(" (what is stated of the fixing is for \"{base}\")")
-            };
-            format!("find out whether the brick or block is solid{told}")
+            format!(
+                "find out whether the brick or block is solid: what is stated of the fixing is for \"{base}\""
+            )
         }
         Want::WallSize(_) => "measure the wall's width and height".to_owned(),
         Want::Hits(_) => "sweep the wall for studs".to_owned(),

@@ -249,8 +249,8 @@ impl<'a> Kind<'a> {
         let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
         let is_tested = report.is_some_and(|report| report.tested == Some(true));
         let base = report.and_then(|report| report.base.as_deref()).unwrap_or_default().trim().to_owned();
-        // A load that is for no base is for none of this wall; a test was made on it.
-        let loads = loads.filter(|_| is_tested || !base.is_empty());
+        // A load that is for no base is for none of this wall; beside a pull test too the shear is the maker's.
+        let loads = loads.filter(|_| !base.is_empty());
         let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
         if masonry.solid.is_none() {
             self.wants.push(Want::Solid { wall: site.ground.wall.id.clone(), base: base.clone() });

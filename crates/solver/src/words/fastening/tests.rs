@@ -167,7 +167,6 @@ fn every_want_and_every_rest_is_a_clause_of_its_own() {
         Want::Face(id()),
         Want::NormalWeight(id()),
         Want::Solid { wall: id(), base: "solid brick".to_owned() },
-        Want::Solid { wall: id(), base: String::new() },
         Want::WallSize(id()),
         Want::Hits(id()),
         Want::Fasteners,
