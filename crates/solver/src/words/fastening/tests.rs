@@ -1,9 +1,12 @@
 use super::super::sample;
+use super::clauses::rest;
 use super::*;
 use crate::capacity::case::{CaseName, Posture, PullAt};
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
 use crate::plan::verdict::{FastenerAsked, Governing};
+use crate::plan::verdict::{Rest, Want};
+use crate::subject::Subject;
 use crate::units::{Angle, Force, Ratio, Stress};
 
 fn hole() -> Subject {
