@@ -147,6 +147,14 @@ fn same_bits(what: &str, piece: &PiecePlan, explained: &Explained) -> usize {
         assert!(explained.section(|about| *about == About::Case(governing.case)).is_some(), "{what}");
         found += 1;
     }
+    for kind in &fastening.verdict.by_case {
+        let own = explained.cases.iter().filter(|case| case.name.kind() == kind.kind);
+        let used = own.filter_map(|case| case.worst.as_ref()).map(|(_, used)| *used).reduce(f64::max);
+        if fastening.verdict.governing.is_some() {
+            assert_eq!(used.map(f64::to_bits), kind.used.map(f64::to_bits), "{what}: {:?}", kind.kind);
+            found += 1;
+        }
+    }
     if let Some((case, Why::Turns { nmm })) = fastening.verdict.uncarried {
         let section = explained.section(|about| *about == About::Uncarried(case)).unwrap();
         let turning = &section.steps.last().unwrap().result;

@@ -121,6 +121,7 @@ fn hanging(install: &Install) -> Hanging {
         hinge_deg: None,
         head_deg: None,
         tilt_deg: 0.0,
+        to_edge_mm: 0.0,
         lowers_mm: 0.0,
     });
     Hanging {

@@ -41,6 +41,8 @@ pub(crate) enum Mount {
         head_deg: Option<f64>,
         /// How far the head tilts, the larger of both ways.
         tilt_deg: f64,
+        /// From the line that it tilts about to the farther edge.
+        to_edge_mm: f64,
         /// How far a pull-down comes down.
         lowers_mm: f64,
     },
@@ -112,17 +114,17 @@ impl Hung<'_> {
 }
 
 /// Where a mount lets the piece stand.
-fn stances(mount: &Mount, height_mm: f64) -> Vec<Stance> {
+fn stances(mount: &Mount) -> Vec<Stance> {
     let leaning = |axis_mm, forward_deg| Stance::Leaning { axis_mm, forward_deg };
     match *mount {
         Mount::Flush { stand_off_mm } => vec![leaning([0.0, stand_off_mm], 0.0)],
         Mount::Tilt { stand_off_mm, axis_y_mm, forward_deg, back_deg } => {
             [0.0, forward_deg, -back_deg].map(|deg| leaning([axis_y_mm, stand_off_mm], deg)).into()
         }
-        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, .. } => {
-            // Beyond the text, the product's own choice: leaning by its tilt, all of it is as much farther out as the end
-            // of half its height is.
-            let reach_mm = reach_mm + tilt_deg.to_radians().sin() * height_mm / 2.0;
+        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, to_edge_mm, .. } => {
+            // Beyond the text, the product's own choice: leaning by its tilt, all of it is as much farther out as its
+            // farther edge is.
+            let reach_mm = reach_mm + tilt_deg.to_radians().sin() * to_edge_mm;
             // What is not given is a quarter round, and no more is counted: a wall stops it there.
             let most = swing_deg.unwrap_or(90.0).min(90.0);
             let head = head_deg.unwrap_or(90.0).min(90.0);
@@ -161,7 +163,7 @@ pub(crate) fn cases(piece: &Piece, masses: &[Mass], mount: &Mount, pull_n: f64) 
     let mut all = Vec::new();
     // Come down, its lower edge is pulled at so much lower.
     let down_mm = if let Mount::Arm { lowers_mm, .. } = mount { *lowers_mm } else { 0.0 };
-    for stance in stances(mount, piece.height_mm) {
+    for stance in stances(mount) {
         let weight = |mass: &Mass| Load {
             at_mm: hung.place(&stance, mass.from_back_mm),
             force_n: [0.0, -mass.kg * G_M_S2, 0.0],

@@ -35,6 +35,7 @@ fn draw_hanging(dice: &mut Dice) -> (Piece, Vec<Mass>, Mount, f64, Hanging) {
     let mut angle = |most: f64| if dice.one_in(4) { 0.0 } else { dice.between(0.0, most) };
     let (swing, head, forward_deg, back_deg) = (angle(120.0), angle(100.0), angle(40.0), angle(20.0));
     let tilt_deg = angle(30.0);
+    let to_edge_mm = piece.height_mm * dice.between(0.5, 1.2);
     let lowers_mm = if dice.one_in(3) { dice.between(0.0, 600.0) } else { 0.0 };
     let mount = match dice.below(3) {
         0 => Mount::Flush { stand_off_mm: dice.between(5.0, 100.0) },
@@ -50,6 +51,7 @@ fn draw_hanging(dice: &mut Dice) -> (Piece, Vec<Mass>, Mount, f64, Hanging) {
             swing_deg: (!dice.one_in(4)).then_some(swing),
             head_deg: (!dice.one_in(4)).then_some(head),
             tilt_deg,
+            to_edge_mm,
             lowers_mm,
         },
     };
@@ -65,9 +67,12 @@ pub(crate) fn product_hanging(piece: &Piece, masses: &[Mass], mount: &Mount, pul
         Mount::Tilt { stand_off_mm, axis_y_mm, forward_deg, back_deg } => {
             (stand_off_mm, Manner::Tilting { down_deg: forward_deg, up_deg: back_deg, pivot_y_mm: axis_y_mm })
         }
-        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, lowers_mm } => {
+        Mount::Arm { hinge_x_mm, reach_mm, swing_deg, head_deg, tilt_deg, to_edge_mm, lowers_mm } => {
             let hinge_deg = swing_deg;
-            (reach_mm, Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, lowers_mm })
+            (
+                reach_mm,
+                Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, to_edge_mm, lowers_mm },
+            )
         }
     };
     let hung = |mass: &Mass| {

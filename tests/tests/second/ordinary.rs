@@ -47,6 +47,7 @@ fn ordinary_installs_come_out_as_worked_by_hand() {
         swing_deg: None,
         head_deg: None,
         tilt_deg: 0.0,
+        to_edge_mm: 0.0,
         lowers_mm: 0.0,
     };
     let two = [-203.0, 203.0];

@@ -71,6 +71,8 @@ pub enum Manner {
         head_deg: Option<f64>,
         /// How far its head tilts, the larger of up and down, degrees.
         tilt_deg: f64,
+        /// From the line that it tilts about to the farther of its upper and lower edge.
+        to_edge_mm: f64,
         /// How far it comes down, where it is a pull-down: it is pulled at so much lower.
         lowers_mm: f64,
     },
@@ -85,12 +87,12 @@ pub(super) struct Spot {
 }
 
 impl Hanging {
-    /// From the wall to the back of what hangs on an arm, straight out, as it is counted: tilted, half of its height comes
-    /// so much farther out, counted at every place of it on the safe side (chosen). 0 where nothing swings.
+    /// From the wall to the back of what hangs on an arm, straight out, as it is counted: tilted, an edge comes so much
+    /// farther out, counted at every place of it on the safe side (chosen). 0 where nothing swings.
     pub(super) fn counted_reach_mm(&self) -> f64 {
         match self.manner {
-            Manner::Arm { reach_mm, tilt_deg, .. } if tilt_deg > 0.0 => {
-                reach_mm + (self.top_mm - self.bottom_mm) / 2.0 * sine(Angle::degrees(tilt_deg))
+            Manner::Arm { reach_mm, tilt_deg, to_edge_mm, .. } if tilt_deg > 0.0 => {
+                reach_mm + to_edge_mm * sine(Angle::degrees(tilt_deg))
             }
             Manner::Arm { reach_mm, .. } => reach_mm,
             Manner::Fixed | Manner::Tilting { .. } => 0.0,
@@ -231,9 +233,10 @@ impl Hanging {
                 }
                 Ok(())
             }
-            Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, lowers_mm } => {
+            Manner::Arm { hinge_x_mm, reach_mm, hinge_deg, head_deg, tilt_deg, to_edge_mm, lowers_mm } => {
                 place(hinge_x_mm)?;
                 size(reach_mm)?;
+                size(to_edge_mm)?;
                 size(lowers_mm)?;
                 if angle(tilt_deg)? > 90.0 {
                     return Err(Why::NoValue(Input::Angle));

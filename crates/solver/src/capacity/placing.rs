@@ -159,9 +159,9 @@ pub fn to_end<L: Ledger>(ledger: &mut L, screw: &Screw, lead: bool, toward: bool
     let (with, without) = book::SCREW_END.value;
     let small = large.larger(book::SCREW_END.with(if lead { with } else { without }));
     let told = if toward {
-        ("least distance to the stud's lower end", "e_least = k D")
+        ("least distance to a stud's end that load may point to", "e_least = k D")
     } else {
-        ("least distance to the stud's upper end", "e_least = k D")
+        ("least distance to a stud's other end", "e_least = k D")
     };
     diameters(ledger, told, screw.diameter, if screw.kind == ScrewKind::Lag { &large } else { &small })
 }

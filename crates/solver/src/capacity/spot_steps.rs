@@ -11,21 +11,22 @@ const SOURCE: &str = "geometry: right of the plate's middle, above its top, in f
 impl Hanging {
     /// Writes down how far out an arm is counted to reach, where that is more than it was measured to.
     pub(super) fn write_reach<L: Ledger>(&self, ledger: &mut L) {
-        let Manner::Arm { reach_mm, tilt_deg, .. } = self.manner else { return };
+        let Manner::Arm { reach_mm, tilt_deg, to_edge_mm, .. } = self.manner else { return };
         if tilt_deg <= 0.0 {
             return;
         }
         ledger.write(|| Step {
             name: "how far the arm is counted to reach, its head tilted",
-            formula: "reach = l + h sin(t) / 2",
+            formula: "reach = l + h sin(t)",
             put: vec![
                 self.mm("l", reach_mm).because("from the wall to the back of what hangs, straight out"),
-                self.mm("h", self.top_mm - self.bottom_mm).because("the height of what hangs"),
+                self.mm("h", to_edge_mm)
+                    .because("from the line that it tilts about to the farther of its edges"),
                 Put::new("t", Amount::new(tilt_deg, Shown::Degree), self.label)
                     .because("how far the head tilts"),
             ],
             result: Amount::new(self.counted_reach_mm(), Shown::Millimetre),
-            source: "chosen on the safe side: all of it comes as much farther out as half of its height does",
+            source: "chosen on the safe side: all of it comes as much farther out as that edge does",
             label: Label::Chosen.weaker(self.label),
         });
     }

@@ -12,7 +12,7 @@ pub struct Explained {
     /// The working, in the order of a hand calculation; empty where no hole takes a fastener, and where fasteners of more
     /// than one type were chosen by hand.
     pub sections: Vec<Section>,
-    /// Every case that was weighed, by its totals, in the order of the cases; empty where a load is not measured.
+    /// Every case, by its totals, in the order of the cases; empty where a load is not measured.
     pub cases: Vec<CaseTotals>,
 }
 

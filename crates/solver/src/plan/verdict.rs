@@ -120,7 +120,7 @@ pub enum Rest {
     MountMass,
     /// That it tilts as far the way that was not given as the other.
     Tilt(Angle),
-    /// That all of it comes so much farther out as half of it does when the arm's head tilts so far.
+    /// That all of it comes so much farther out as its farther edge does when the arm's head tilts so far.
     ArmTilt(Angle),
     /// That the arm swings so far to either side.
     Hinge(Angle),
@@ -189,7 +189,7 @@ pub enum Want {
     Solid {
         /// The wall.
         wall: Id,
-        /// What is stated of the fixing is for this base; empty where that is not said.
+        /// What is stated of the fixing is for this base, in the document's own words.
         base: String,
     },
     /// The wall's width or height, for the distance to the concrete's edges.

@@ -117,7 +117,7 @@ impl Load {
         for mass in &mut masses {
             mass.right_mm -= middle_mm;
         }
-        let manner = manner(mount, place, drop, &mut wants, &mut rests);
+        let manner = manner(mount, (place, outline), drop, &mut wants, &mut rests);
         let swings_out = matches!(manner, Manner::Arm { .. });
         let mount_kg = mount.mass.map(Mass::kg).unwrap_or_else(|| {
             wants.push(Want::MountMass(mount.id.clone()));
@@ -199,7 +199,7 @@ fn around(a: Rect, b: Rect) -> Rect {
 /// How a mount lets its piece move.
 fn manner(
     mount: &Mount,
-    place: &Placed,
+    (place, outline): (&Placed, Rect),
     drop: Length,
     wants: &mut Vec<Want>,
     rests: &mut Vec<Rest>,
@@ -218,12 +218,14 @@ fn manner(
         };
         let hinge_deg = turns(arm.and_then(|arm| arm.hinge), Rest::Hinge, rests);
         let head_deg = turns(arm.and_then(|arm| arm.head), Rest::Head, rests);
+        let (tilt_deg, to_edge_mm) = arm_tilt(mount, (place.outline, outline), wants, rests);
         return Manner::Arm {
             hinge_x_mm: 0.0,
             reach_mm,
             hinge_deg: Some(hinge_deg),
             head_deg: Some(head_deg),
-            tilt_deg: arm_tilt(mount, wants, rests),
+            tilt_deg,
+            to_edge_mm,
             lowers_mm: lowers(mount, wants),
         };
     }
@@ -235,11 +237,7 @@ fn manner(
         }
         return Manner::Fixed;
     }
-    let pivot_down = tilt.and_then(|tilt| tilt.pivot_down).unwrap_or_else(|| {
-        // Its middle is the mildest place that it can be.
-        wants.push(Want::Pivot(mount.id.clone()));
-        place.outline.height() / 2.0
-    });
+    let pivot_down = pivot_down(mount, place.outline, wants);
     Manner::Tilting {
         down_deg: one_way(down, up, rests),
         up_deg: one_way(up, down, rests),
@@ -260,19 +258,39 @@ fn one_way(given: Option<Angle>, other: Option<Angle>, rests: &mut Vec<Rest>) ->
     }
 }
 
-/// How far an arm's head tilts, the larger of both ways, degrees; 0 and asked for where neither was told: no angle short
-/// of a quarter turn would be on the safe side, and one that does not tilt is told by a 0.
-fn arm_tilt(mount: &Mount, wants: &mut Vec<Want>, rests: &mut Vec<Rest>) -> f64 {
+/// How far an arm's head tilts, the larger of both ways, in degrees, and from the line that it tilts about to the farther
+/// edge of all that hangs, in millimetres.
+///
+/// Where neither way was told it is 0 and asked for: no angle short of a quarter turn would be on the safe side, and one that
+/// does not tilt is told by a 0.
+fn arm_tilt(
+    mount: &Mount,
+    (piece, all): (Rect, Rect),
+    wants: &mut Vec<Want>,
+    rests: &mut Vec<Rest>,
+) -> (f64, f64) {
     let tilt = mount.tilt.as_ref();
     let (down, up) = (tilt.and_then(|tilt| tilt.down), tilt.and_then(|tilt| tilt.up));
     if down.is_none() && up.is_none() {
         wants.push(Want::Tilt(mount.id.clone()));
     }
-    let most = one_way(down, up, rests).max(one_way(up, down, rests)).min(QUARTER_TURN_DEG);
-    if most > 0.0 {
-        rests.push(Rest::ArmTilt(Angle::degrees(most)));
+    let most_deg = one_way(down, up, rests).max(one_way(up, down, rests)).min(QUARTER_TURN_DEG);
+    if most_deg <= 0.0 {
+        return (0.0, 0.0);
     }
-    most
+    rests.push(Rest::ArmTilt(Angle::degrees(most_deg)));
+    let turns_y = piece.top - pivot_down(mount, piece, wants);
+    let to_edge = (all.top - turns_y).max(turns_y - all.bottom).max(Length::default());
+    (most_deg, to_edge.mm())
+}
+
+/// How far below its top a piece turns when it tilts, asked for where nobody measured it: its middle, the mildest place that
+/// it can be.
+fn pivot_down(mount: &Mount, piece: Rect, wants: &mut Vec<Want>) -> Length {
+    mount.tilt.as_ref().and_then(|tilt| tilt.pivot_down).unwrap_or_else(|| {
+        wants.push(Want::Pivot(mount.id.clone()));
+        piece.height() / 2.0
+    })
 }
 
 /// How far a pull-down comes down, millimetres; 0 for anything else, and asked for where nobody measured it.

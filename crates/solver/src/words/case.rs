@@ -94,7 +94,7 @@ pub fn why(plan: &Plan, why: &Why) -> String {
         Why::OffTheConcrete { gap } => {
             format!("{} between the plate and the concrete: cut it away under the plate", print(*gap))
         }
-        Why::Hollow => "the brick or block is hollow, and not known is what a fixing carries in it".to_owned(),
+        Why::Hollow => "the brick or block is hollow, and nobody knows what a fixing carries in it".to_owned(),
         Why::DoesNotPass => "the fastener does not pass the hole".to_owned(),
         Why::DoesNotCover => "neither head nor washer covers the hole".to_owned(),
     }

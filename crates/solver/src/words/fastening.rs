@@ -1,8 +1,13 @@
 //! The verdict on a plate, its schedule of fasteners and its empty holes.
 
+mod clauses;
+
+pub(super) use clauses::want;
+pub use clauses::{rests_on, wanted};
+
 use super::case::{case, case_kind, why};
 use super::phrase::{capital, count, list, mass, one_line, sentence};
-use super::things::{Called, hole_name, piece_of, whole};
+use super::things::{Called, hole_name, piece_of};
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
 use crate::choosing::BetterHoles;
@@ -12,9 +17,9 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
 use crate::plan::verdict::{
-    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Rest, Verdict, Want,
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Verdict,
 };
-use crate::subject::{Id, Subject};
+use crate::subject::Id;
 use crate::tolerance::SAME_SIZE_IN;
 use crate::units::{Length, LengthUnit};
 
@@ -169,29 +174,6 @@ fn case_by_case(plan: &Plan, verdict: &Verdict) -> Option<String> {
     });
     let each: Vec<String> = each.collect();
     Some(format!("Case by case: {}.", each.join("; ")))
-}
-
-/// Every chosen value that a verdict rests on, as clauses.
-#[must_use]
-pub fn rests_on(plan: &Plan, fastening: &Fastening) -> Vec<String> {
-    fastening.verdict.rests_on.iter().map(|one| rest(plan, one)).collect()
-}
-
-/// What a verdict wants, as clauses: each measurement by itself, probes together.
-#[must_use]
-pub fn wanted(plan: &Plan, fastening: &Fastening) -> Vec<String> {
-    let mut told = Vec::new();
-    let mut probes = Vec::new();
-    for one in &fastening.verdict.wanted {
-        match one {
-            Want::Probe(hole) => probes.push(hole_name(&Id::new(hole.part_str()))),
-            other => told.push(want(plan, other)),
-        }
-    }
-    if !probes.is_empty() {
-        told.push(format!("probe the stud at {}", list(&probes)));
-    }
-    told
 }
 
 /// How much is used: up, so that nothing is told as less than it is.
@@ -379,93 +361,6 @@ pub fn asks(job: &Job, mount: &Id) -> Option<String> {
     });
     let told: Vec<String> = rated.into_iter().chain(asks).collect();
     (!told.is_empty()).then(|| told.join(" "))
-}
-
-/// What is wanted, as a clause: `measure the mass of the display`.
-pub(super) fn want(plan: &Plan, want: &Want) -> String {
-    let of = |id: &Id| whole(plan, id).map_or_else(|| id.to_string(), |called| called.words);
-    let hole = |subject: &Subject| hole_name(&Id::new(subject.part_str()));
-    match want {
-        Want::Probe(subject) => format!("probe the stud at {}", hole(subject)),
-        Want::Mass(id) => format!("measure the mass of {}", of(id)),
-        Want::MountMass(_) => "measure the mass of the mount".to_owned(),
-        Want::Size(id) => format!("measure the width, height and depth of {}", of(id)),
-        Want::Drop(_) => "measure the drop from the piece's top to the plate's".to_owned(),
-        Want::StandOff(_) => "measure how far the piece's back stands off the wall".to_owned(),
-        Want::Reach(_) => "measure how far the arm reaches out".to_owned(),
-        Want::Tilt(_) => "measure how far the mount tilts".to_owned(),
-        Want::Pivot(_) => "measure how far below its top the piece turns when it tilts".to_owned(),
-        Want::Lowering(_) => "measure how far the mount comes down".to_owned(),
-        Want::Plate(_) => "measure the plate's outline and holes".to_owned(),
-        Want::PlateThickness(_) => "measure the thickness of the plate's sheet".to_owned(),
-        Want::HoleWidth(subject) => format!("measure the width of {}", hole(subject)),
-        Want::Place(id) => format!("measure what the place of {} hangs on", of(id)),
-        Want::Front(_) => "measure the thickness in front of the framing".to_owned(),
-        Want::Framing(_) => "find out what the wall is built of".to_owned(),
-        Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
-        Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
-        Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
-        Want::Solid { base, .. } => {
-            let base = one_line(base);
-            let told = if base.is_empty() {
-                String::new()
-            } else {
-                format!(" (what is stated of the fixing is for \"{base}\")")
-            };
-            format!("find out whether the brick or block is solid{told}")
-        }
-        Want::WallSize(_) => "measure the wall's width and height".to_owned(),
-        Want::Hits(_) => "sweep the wall for studs".to_owned(),
-        Want::Fasteners => "enter fasteners made for this wall".to_owned(),
-        Want::FastenerSize(id) => format!("measure the diameter and length of {id}"),
-        Want::FastenerHead(id) => format!("measure the head or washer of {id}"),
-        Want::FastenerReport(id) => format!("enter what the report of {id} says"),
-    }
-}
-
-/// What a verdict rests on, as a clause.
-fn rest(plan: &Plan, rest: &Rest) -> String {
-    let print = |length: Length| plan.style.print(length);
-    match rest {
-        Rest::Pull(pull) => format!("somebody pulls with {:.0} N", pull.n()),
-        Rest::Gravity(gravity) => format!("wood of specific gravity {}", gravity.value()),
-        Rest::StudDepth(depth) => format!("a stud {} deep", print(*depth)),
-        Rest::StudFace(face) => format!("a stud's face {} wide", print(*face)),
-        Rest::PlateSteel(_) => "a plate of sheet steel".to_owned(),
-        Rest::Washer(washer) => format!("a washer {} thick", print(*washer)),
-        Rest::Middle => "the mass at the middle of the outline and depth".to_owned(),
-        Rest::MountMass => "the mount's mass at the piece's back".to_owned(),
-        Rest::Tilt(angle) => format!("a tilt of {:.0} degrees the way that was not given", angle.deg()),
-        Rest::ArmTilt(angle) => {
-            format!("the arm counted as much longer as half of the piece comes out, tilted by {:.0} degrees", angle.deg())
-        }
-        Rest::ScrewMade => {
-            "a wood screw to B18.6.1, cut, with a smooth shank (if not, it is a structural screw)".to_owned()
-        }
-        Rest::Hinge(angle) => format!("an arm that swings {:.0} degrees to either side", angle.deg()),
-        Rest::Head(angle) => format!("a head that turns {:.0} degrees to either side", angle.deg()),
-        Rest::LagMade => {
-            "a lag to B18.2.1, with a hex head and a coarse thread to a smooth shank (if not, it is a structural screw)"
-                .to_owned()
-        }
-        Rest::MakersLoad(base) => {
-            format!("what the fixing's maker recommends for \"{}\", stated", one_line(base))
-        }
-        Rest::PullTest(share) => format!(
-            "{:.0} % of what a pull test on this wall withstood, stated: it proves one hole, not the group",
-            share * 100.0
-        ),
-        Rest::Concrete(strength) => format!("concrete of {:.0} psi", strength.in_psi()),
-        Rest::ConcreteEdge(diameters) => {
-            format!("{diameters:.0} diameters to each edge and from one to the next")
-        }
-        Rest::ShearThroughBoard(share) => {
-            format!("{:.0} % of the shear through what stands in front of the steel", share * 100.0)
-        }
-        Rest::Method => {
-            "a rigid plate, whose outermost row alone is pulled, with both axes added".to_owned()
-        }
-    }
 }
 
 /// A fastener with its lead hole, without its hole's name: `Lag screw 5/16" x 3"; lead hole 11/64", 3" deep ...`.

@@ -29,6 +29,7 @@ fn arm(hinge_deg: Option<f64>, head_deg: Option<f64>) -> Hanging {
         hinge_deg,
         head_deg,
         tilt_deg: 0.0,
+        to_edge_mm: 0.0,
         lowers_mm: 0.0,
     })
 }

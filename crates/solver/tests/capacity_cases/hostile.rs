@@ -199,6 +199,7 @@ fn what_hangs() {
         hinge_deg: None,
         head_deg: None,
         tilt_deg: 0.0,
+        to_edge_mm: 0.0,
         lowers_mm: 0.0,
     };
     let tilting = Manner::Tilting { down_deg: 15.0, up_deg: 5.0, pivot_y_mm: 0.0 };
@@ -213,6 +214,7 @@ fn what_hangs() {
                 hinge_deg: Some(bad),
                 head_deg: Some(bad),
                 tilt_deg: bad,
+                to_edge_mm: bad,
                 lowers_mm: bad,
             },
             Manner::Tilting { down_deg: bad, up_deg: bad, pivot_y_mm: bad },

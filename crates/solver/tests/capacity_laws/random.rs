@@ -123,13 +123,14 @@ fn manner(middle: f64) -> impl Strategy<Value = Manner> {
             up_deg,
             pivot_y_mm
         }),
-        (0.0..800.0, turn(), turn(), 0.0..20.0, 0.0..500.0).prop_map(
-            move |(reach_mm, hinge_deg, head_deg, tilt_deg, lowers_mm)| Manner::Arm {
+        (0.0..800.0, turn(), turn(), (0.0..20.0, 0.0..1000.0), 0.0..500.0).prop_map(
+            move |(reach_mm, hinge_deg, head_deg, (tilt_deg, to_edge_mm), lowers_mm)| Manner::Arm {
                 hinge_x_mm: middle,
                 reach_mm,
                 hinge_deg,
                 head_deg,
                 tilt_deg,
+                to_edge_mm,
                 lowers_mm
             }
         ),

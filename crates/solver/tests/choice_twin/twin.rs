@@ -173,6 +173,7 @@ impl<'a> Twin<'a> {
             hinge_deg: None,
             head_deg: None,
             tilt_deg: 0.0,
+            to_edge_mm: 0.0,
             lowers_mm: 0.0,
         });
         let hanging = Hanging {

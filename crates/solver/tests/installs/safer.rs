@@ -3,6 +3,7 @@
 use super::rooms::{self, installs, plan, room};
 use super::{fastening, named};
 use strikeline_solver::capacity::group::Word;
+use strikeline_solver::capacity::why::Why;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
@@ -121,6 +122,10 @@ fn an_arm_or_pull_down_whose_tilt_nobody_told_is_not_known() {
         let up = Angle::degrees(5.0);
         job.mounts[0].tilt = Some(Tilt { down: None, up: Some(up), pivot_down: None });
         let verdict = fastening(&job).verdict;
+        // Its middle is the mildest place that it can turn about.
+        assert_eq!(verdict.wanted, [Want::Pivot(job.mounts[0].id.clone())], "{kind:?}");
+        job.mounts[0].tilt.as_mut().unwrap().pivot_down = Some(mm(415.0));
+        let verdict = fastening(&job).verdict;
         assert!(verdict.rests_on.contains(&Rest::Tilt(up)), "{:?}", verdict.rests_on);
         assert!(verdict.wanted.is_empty(), "{:?}", verdict.wanted);
     }
@@ -163,9 +168,14 @@ fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
     let mut job = room(&arm);
     let used = |job: &Job| fastening(job).verdict.governing.unwrap().used;
     let before = used(&job);
-    job.mounts[0].tilt = Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: None });
+    let about =
+        |down: f64| Some(Tilt { down: None, up: Some(Angle::degrees(15.0)), pivot_down: Some(mm(down)) });
+    job.mounts[0].tilt = about(415.0);
     let tilted = used(&job);
     assert!(tilted > before * 1.05, "{before} to {tilted}");
+    // About a line near its top its lower edge comes farther out.
+    job.mounts[0].tilt = about(100.0);
+    assert!(used(&job) > tilted * 1.05, "{tilted} to {}", used(&job));
     job.mounts[0].tilt = Some(rooms::level());
     job.mounts[0].kind = MountKind::PullDown;
     let told = fastening(&job);
@@ -187,6 +197,23 @@ fn the_plates_at_a_stud_s_ends_are_none_of_it() {
     for hole in before.holes.iter().filter(|hole| hole.place.y == top) {
         assert!(!used(hole.id.as_str()), "{}", hole.id);
     }
+}
+
+#[test]
+fn a_load_may_point_to_either_end_of_a_stud() {
+    let mut job = room(&installs()[0]);
+    let before = plan(&job).pieces[0].mount.clone().unwrap();
+    let top = before.holes.iter().map(|hole| hole.place.y).reduce(Length::max).unwrap();
+    // 4 diameters of a 5/16 in lag are 31.75 mm, 7 are 55.6. A pull at one end of the piece turns the plate and pushes the
+    // stud on the other side up: 220 N x 725 mm over 406 mm is 393 N, more than half of 30 kg and the pull.
+    job.walls[0].height = Some(top + mm(76.2 + 45.0));
+    let told = fastening(&job);
+    for hole in before.holes.iter().filter(|hole| hole.place.y == top) {
+        let empty = told.left_empty.iter().find(|one| one.hole == hole.id).unwrap();
+        assert!(matches!(empty.why, EmptyWhy::Refused(Why::Edge { .. })), "{empty:?}");
+    }
+    job.walls[0].height = Some(top + mm(76.2 + 60.0));
+    assert_eq!(fastening(&job).fasteners.len(), before.fastening.fasteners.len());
 }
 
 #[test]

@@ -1,7 +1,6 @@
 //! Moving a piece by a typed distance: by its rule where the distance starts at the rule's own datum, else by its
 //! nudge.
 
-use super::super::piece;
 use strikeline_solver::geometry::{Axis, Direction};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::option::Hanging;

@@ -12,8 +12,8 @@ const LAG_ASKED: &str =
     "Hex head, coarse thread to a smooth shank, made to B18.2.1? If not, it is a structural screw.";
 
 /// What is told beside loads that are stated.
-const STATED: &str = "Stated: shows beside the verdict and never makes it. A pull test proves one hole, not the group. An \
-                      anchor in board shows at a quarter what it would add.";
+const STATED: &str = "Stated: shows beside the verdict and never makes it. A pull test proves one hole, not the group, and \
+                      counts at a quarter. An anchor in board shows at a quarter what it would add.";
 
 /// Shows the fields of one size of fastener.
 pub(in crate::panels) fn fastener(ui: &mut Ui, around: &Around<'_>, fastener: &mut FastenerStock) {

@@ -70,7 +70,10 @@ impl Explains<'_> {
         if let (Ok(demand), Some(hold)) = (&demand, &table.hold)
             && governing.is_some()
         {
-            *totals = self.totals(cases, demand, hold);
+            // Of all cases, as the verdict tells them kind by kind.
+            if let Ok(of_all) = table.demand(set.mask, table.all_cases()) {
+                *totals = self.totals(table.all_cases(), &of_all, hold);
+            }
             let mut asked = self.asked(&group, cases, demand, hold);
             // The one that governs goes first; the cases of the others are told before them.
             asked.sort_by_key(|section| !matches!(section.about, About::Asked { governs: true, .. }));

@@ -1,9 +1,12 @@
 use super::super::sample;
+use super::clauses::rest;
 use super::*;
 use crate::capacity::case::{CaseName, Posture, PullAt};
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
 use crate::plan::verdict::{FastenerAsked, Governing};
+use crate::plan::verdict::{Rest, Want};
+use crate::subject::Subject;
 use crate::units::{Angle, Force, Ratio, Stress};
 
 fn hole() -> Subject {
@@ -167,7 +170,6 @@ fn every_want_and_every_rest_is_a_clause_of_its_own() {
         Want::Face(id()),
         Want::NormalWeight(id()),
         Want::Solid { wall: id(), base: "solid brick".to_owned() },
-        Want::Solid { wall: id(), base: String::new() },
         Want::WallSize(id()),
         Want::Hits(id()),
         Want::Fasteners,

@@ -70,6 +70,12 @@ pub(super) fn read(text: &str) -> Vec<Spoken> {
     for (at, run) in runs.iter().enumerate() {
         let before = at.checked_sub(1).and_then(|before| runs.get(before)).filter(|run| !run.ends);
         let after = |more: usize| runs.get(at + more).filter(|_| !run.ends);
+        // A unit is a part of its size.
+        let is_unit = before.is_some_and(Run::is_number) && UNITS.contains(&run.text.as_str());
+        if is_unit && !is_into(Some(run), after(1)) {
+            said.extend(run.ends.then_some(Spoken::End));
+            continue;
+        }
         said.push(if run.is_broken() {
             Spoken::Size
         } else if run.is_number() {
@@ -88,13 +94,18 @@ pub(super) fn read(text: &str) -> Vec<Spoken> {
     said
 }
 
+/// Whether a run is an `in` that is no inch, by the run after it.
+fn is_into(run: Option<&Run>, next: Option<&Run>) -> bool {
+    run.is_some_and(|run| run.text == "in") && next.is_some_and(|next| INTO.contains(&next.text.as_str()))
+}
+
 /// What a whole number is, by what stands beside it.
 fn number(run: &Run, before: Option<&Run>, after: Option<&Run>, second: Option<&Run>) -> Spoken {
     let is = |run: Option<&Run>, any: &[&str]| run.is_some_and(|run| any.contains(&run.text.as_str()));
     let count = run.text.parse().ok().filter(|count| (1..=MOST_ASKED).contains(count));
     let Some(count) = count else { return Spoken::Size };
     let marks = ['"', '\'', '\u{2033}', '\u{2032}', '\u{201d}', '\u{2019}'];
-    let is_into = is(after, &["in"]) && is(second, &INTO);
+    let is_into = is_into(after, second);
     if run.before == Some('#')
         || is(before, &SIZED)
         || is(before, &["x"])
