@@ -253,6 +253,13 @@ pub enum What {
         /// Whether no piece covers it.
         shows: bool,
     },
+    /// A piece hangs elsewhere than where the customer agreed to it.
+    MovedSinceAgreed {
+        /// How far to the right of there.
+        right: Length,
+        /// How far above.
+        up: Length,
+    },
     /// Two or more places are each measured from the other.
     Ring,
     /// Something is measured from, or placed by, what is not there.
@@ -406,6 +413,7 @@ impl What {
             Self::StruckElsewhere { .. } => "struck_elsewhere",
             Self::CutOpening { .. } => "cut_opening",
             Self::LeftByOption { .. } => "left_by_option",
+            Self::MovedSinceAgreed { .. } => "moved_since_agreed",
             Self::Ring => "ring",
             Self::NotThere { .. } => "not_there",
             Self::Missing { .. } => "missing",

@@ -40,6 +40,7 @@ mod hole_on_hidden;
 mod hump;
 mod hung;
 mod left_by_option;
+mod moved_since_agreed;
 mod lift_room;
 mod metal_met;
 mod looks_up;
@@ -93,6 +94,7 @@ const RULES: &[Rule] = &[
     cut_opening::check,
     struck_elsewhere::check,
     left_by_option::check,
+    moved_since_agreed::check,
     does_not_close::check,
     off_wall::check,
     over_feature::check,

@@ -91,6 +91,10 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "id": plan.wall.to_string(),
         "name": named.and_then(|wall| wall.name.clone()),
         "option": plan.option.as_ref().map(ToString::to_string),
+        "agreed": named
+            .and_then(|wall| wall.options.iter().find(|option| Some(&option.id) == plan.option.as_ref()))
+            .and_then(|option| option.agreed.as_ref())
+            .map(|agreed| agreed.words.clone()),
         "next": plan.next.as_ref().map(|_| words::next(plan)),
         "verdict": words::wall_verdict(plan).map(|(piece, fastening)| {
             let mut told = fastening::verdict(plan, fastening);

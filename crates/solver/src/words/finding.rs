@@ -153,7 +153,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         | What::HoleApart { .. }
         | What::StruckElsewhere { .. }
         | What::CutOpening { .. }
-        | What::LeftByOption { .. } => done::clause(plan, finding),
+        | What::LeftByOption { .. }
+        | What::MovedSinceAgreed { .. } => done::clause(plan, finding),
         What::Ring => format!("{} is measured from what is measured from it; give one place from the wall", thing(plan, subject)),
         What::NotThere { named } => {
             format!("{} is measured from, placed by or fixed with \"{named}\", which is not there", thing(plan, subject))
