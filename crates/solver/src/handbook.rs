@@ -13,6 +13,7 @@ pub mod gravity;
 pub mod lag;
 pub mod lead_hole;
 pub mod low_voltage;
+pub mod measuring;
 pub mod old_paint;
 pub mod placing;
 pub mod power_wiring;

@@ -8,6 +8,7 @@ mod case;
 mod cautions;
 mod datum;
 mod done;
+mod error_budget;
 mod fastening;
 mod finding;
 mod framing;
@@ -37,6 +38,7 @@ pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
+pub use error_budget::{error_budget, error_from};
 pub use fastening::{
     asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, rests_on, rests_on_title, stock,
     verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,

@@ -1,11 +1,13 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
 mod cable;
+mod error_budget;
 mod fastening;
 mod sight;
 
 use serde_json::{Map, Value, json};
 use strikeline_solver::choosing::better_holes;
+use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
@@ -111,6 +113,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "next_probe": next_probe(job, plan).map(|probe| probing(plan, &probe)),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
         "sight": plan.sight.iter().map(|one| sight::seat(plan, one)).collect::<Vec<_>>(),
+        "error_budget": error_budget(job, plan).map(|budget| error_budget::told(&budget)),
         "findings": findings.collect::<Vec<_>>(),
     })
 }
