@@ -10,6 +10,7 @@ use crate::session::Session;
 use crate::theme;
 use crate::view_state::{ViewState, WorkingOf};
 use crate::widgets::row::{Row, row};
+use crate::widgets::unbroken::unbroken;
 use egui::{Id, ScrollArea, Ui};
 use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
