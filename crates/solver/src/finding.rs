@@ -144,6 +144,42 @@ pub enum What {
         /// Up to its middle.
         up: Angle,
     },
+    /// It stands out into a way that people walk, farther than is published.
+    StandsOut {
+        /// How far; `None` where its depth or stand-off was not measured.
+        out: Option<Length>,
+    },
+    /// An outlet or switch that not everyone reaches.
+    OutOfReach {
+        /// How high above the floor.
+        height: Length,
+    },
+    /// It hangs above a fireplace.
+    OverFire,
+    /// One person should not lift it there.
+    HeavyLift {
+        /// What it weighs; `None` where nobody weighed it.
+        mass: Option<Mass>,
+        /// What one person should lift there.
+        limit: Mass,
+    },
+    /// The pull that is counted is less than a standing display of its mass has to withstand.
+    PullSmall {
+        /// What it would have to withstand.
+        push: Force,
+    },
+    /// A door opened against the wall meets it.
+    DoorMeets {
+        /// The door.
+        door: Id,
+    },
+    /// A display has less room round it than its heat wants.
+    Stuffy {
+        /// On which side.
+        side: Direction,
+        /// How much there is.
+        room: Length,
+    },
     /// The plate lies over a hump.
     PlateOverHump {
         /// How far it stands out.
@@ -396,6 +432,13 @@ impl What {
             Self::TiltMeets { .. } => "tilt",
             Self::SeatTooNear { .. } => "seat_too_near",
             Self::LooksUp { .. } => "looks_up",
+            Self::StandsOut { .. } => "stands_out",
+            Self::OutOfReach { .. } => "out_of_reach",
+            Self::OverFire => "over_fire",
+            Self::HeavyLift { .. } => "heavy_lift",
+            Self::PullSmall { .. } => "pull_small",
+            Self::DoorMeets { .. } => "door_meets",
+            Self::Stuffy { .. } => "stuffy",
             Self::PlateOverHump { .. } => "hump",
             Self::PlateOverProud { .. } => "plate_over_proud",
             Self::NearBox { .. } => "near_box",

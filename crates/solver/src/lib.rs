@@ -16,6 +16,7 @@ pub mod ledger;
 pub mod handbook;
 pub mod capacity;
 pub mod sight;
+pub mod clearances;
 pub mod measuring;
 pub mod job;
 pub mod wiring;

@@ -72,6 +72,13 @@ mod sample;
 mod seat_too_near;
 mod side;
 mod struck_elsewhere;
+mod stands_out;
+mod out_of_reach;
+mod over_fire;
+mod heavy_lift;
+mod pull_small;
+mod door_meets;
+mod stuffy;
 mod swing;
 mod tilt;
 mod turned;
@@ -128,6 +135,13 @@ const RULES: &[Rule] = &[
     access_below::check,
     seat_too_near::check,
     looks_up::check,
+    over_fire::check,
+    stands_out::check,
+    heavy_lift::check,
+    pull_small::check,
+    door_meets::check,
+    stuffy::check,
+    out_of_reach::check,
     no_entry::check,
     no_bay::check,
     no_way::check,
