@@ -8,7 +8,7 @@ use crate::job::feature::FeatureKind;
 use crate::job::hidden::HiddenKind;
 use crate::plan::piece::HeldBy;
 use crate::subject::{Id, Subject};
-use crate::units::{Angle, Length, Mass};
+use crate::units::{Angle, Force, Length, Mass};
 
 /// Something a plan must tell.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,8 +3,10 @@
 use super::super::phrase::{amount, beside, mass};
 use super::super::things::{piece_words, thing};
 use super::called;
+use crate::clearances::fire::trim_may_stand_out;
+use crate::clearances::steady::heaviest;
 use crate::finding::{Finding, What};
-use crate::handbook::clearances::{PROJECTING, REACHED_IN, STEADY, TRIM_FREE_IN};
+use crate::handbook::clearances::{PROJECTING, REACHED_IN, STEADY, TRIM_FREE_IN, TRIM_NONE_IN};
 use crate::handbook::lifting::CONSTANT_KG;
 use crate::plan::Plan;
 use crate::units::Length;
@@ -42,14 +44,24 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 REACHED_IN.source
             )
         }
-        What::OverFire => format!(
-            "{} hangs above a fireplace: measure the temperature at its place with the fire lit, its maker's limit governs. \
-             No rule that was read is about displays; as an analogy only, combustible trim is limited within {} of a masonry \
-             fireplace's opening ({}), and of a factory-built or gas one by its manual",
-            piece(),
-            size(TRIM_FREE_IN.value),
-            TRIM_FREE_IN.source
-        ),
+        What::OverFire => {
+            let at = |inches: f64| {
+                trim_may_stand_out(Length::inches(inches)).map_or_else(String::new, |out| amount(plan, out))
+            };
+            let (none, free) = (TRIM_NONE_IN.value, TRIM_FREE_IN.value);
+            format!(
+                "{} hangs above a fireplace: measure the temperature at its place with the fire lit, its maker's limit \
+                 governs. No rule that was read is about displays; as an analogy only, combustible trim {} from a masonry \
+                 fireplace's opening may stand out {}, at {} it may {}, nearer none ({}); at a factory-built or gas one its \
+                 manual governs",
+                piece(),
+                size(none),
+                at(none),
+                size(free),
+                at(free),
+                TRIM_FREE_IN.source
+            )
+        }
         What::HeavyLift { mass: weighs, limit } => {
             let weighs = weighs
                 .map_or_else(|| "nobody weighed".to_owned(), |weighs| format!("weighs {}", mass(weighs)));
@@ -62,10 +74,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             )
         }
         What::PullSmall { push } => format!(
-            "the pull that is counted is less than the {:.0} N that a standing display of this mass has to withstand ({}): raise \
-             it in the settings",
+            "the pull that is counted is less than the {:.0} N that a standing display of this mass has to withstand ({}; a \
+             fifth of its weight, no more from {:.0} kg on): raise it in the settings",
             push.n().ceil(),
-            STEADY.source
+            STEADY.source,
+            heaviest().kg()
         ),
         What::DoorMeets { door } => format!(
             "{}, opened against the wall, may meet {}: see which way it opens, and stop it short (common practice, no source)",
