@@ -2,6 +2,7 @@
 
 pub mod cable;
 
+use crate::clearances::reach::Reach;
 use crate::geometry::{Direction, Point};
 use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
@@ -153,6 +154,8 @@ pub enum What {
     OutOfReach {
         /// How high above the floor.
         height: Length,
+        /// Whose heights it is held against.
+        reach: Reach,
     },
     /// It hangs above a fireplace.
     OverFire,

@@ -21,6 +21,10 @@ pub const PROJECTING: Row<Projecting> =
 /// What everyone reaches, unobstructed, in inches above the floor: the lowest and the highest.
 pub const REACHED_IN: Row<(f64, f64)> = Row::read((15.0, 48.0), "2010 ADA Standards 308, second-hand");
 
+/// Where outlets and switches of a new dwelling are, in millimetres above the floor: the lowest and the highest middle.
+pub const NEW_DWELLING_MM: Row<(f64, f64)> =
+    Row::read((450.0, 1200.0), "Approved Document M, volume 1, paragraph 1.18, second-hand");
+
 /// Combustible trim at a masonry fireplace: none so near to its opening, in inches.
 pub const TRIM_NONE_IN: Row<f64> = Row::read(6.0, "IRC R1001.11 exception 4 (2018), as quoted");
 /// Farther off than this it is free, in inches.

@@ -1,17 +1,20 @@
-//! Outlets and switches that not everyone reaches (2010 ADA Standards 308), in places of work and open to all. What a piece
-//! covers serves that piece alone, and is left out (an older guideline, A4.27.3).
+//! Outlets and switches that not everyone reaches: in places of work and open to all (2010 ADA Standards 308), and in new
+//! dwellings of the United Kingdom (Approved Document M). What a piece covers serves that piece alone, and is left out (an
+//! older guideline, A4.27.3).
 
-use crate::clearances::reach::is_reached;
+use crate::clearances::reach::{Reach, is_reached};
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
-use crate::job::{Job, Purpose};
+use crate::job::{CodeSet, Job, Purpose};
 use crate::plan::Plan;
 
 pub(super) fn check(job: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
-    if !matches!(job.purpose, Some(Purpose::Workplace | Purpose::Public)) {
-        return Vec::new();
-    }
+    let reach = match (job.purpose, job.codes) {
+        (Some(Purpose::Workplace | Purpose::Public), _) => Reach::Public,
+        (_, Some(CodeSet::Uk)) => Reach::NewDwelling,
+        _ => return Vec::new(),
+    };
     let served = plan.survey.features.iter().filter(|feature| {
         let is_covered = plan.pieces.iter().any(|piece| piece.outline.overlaps(feature.rect));
         matches!(feature.kind, FeatureKind::Outlet | FeatureKind::Switch) && !is_covered
@@ -19,10 +22,10 @@ pub(super) fn check(job: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
     let told = served.filter_map(|feature| {
         let middle = feature.rect.centre();
         let height = middle.y - plan.survey.floor.y_at(middle.x);
-        (!is_reached(height)).then(|| Finding {
+        (!is_reached(reach, height)).then(|| Finding {
             level: Level::Note,
             subject: feature.id.whole(),
-            what: What::OutOfReach { height },
+            what: What::OutOfReach { height, reach },
             mend: Mend::OnSite,
         })
     });
@@ -44,5 +47,10 @@ mod tests {
         room.job.purpose = Some(Purpose::Workplace);
         let told: Vec<String> = room.told(check).into_iter().map(|(_, subject, _)| subject).collect();
         assert_eq!(told, ["outlet-1"]);
+        // The second's middle is at 460, the first's at 300: both within what neither set asks for a home elsewhere.
+        room.job.purpose = None;
+        room.job.codes = Some(CodeSet::Uk);
+        let told: Vec<String> = room.told(check).into_iter().map(|(_, subject, _)| subject).collect();
+        assert_eq!(told, ["outlet-1"], "a new dwelling");
     }
 }

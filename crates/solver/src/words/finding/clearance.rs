@@ -4,9 +4,10 @@ use super::super::phrase::{amount, beside, mass};
 use super::super::things::{piece_words, thing};
 use super::called;
 use crate::clearances::fire::trim_may_stand_out;
+use crate::clearances::reach::{Reach, reached};
 use crate::clearances::steady::heaviest;
 use crate::finding::{Finding, What};
-use crate::handbook::clearances::{PROJECTING, REACHED_IN, STEADY, TRIM_FREE_IN, TRIM_NONE_IN};
+use crate::handbook::clearances::{PROJECTING, STEADY, TRIM_FREE_IN, TRIM_NONE_IN};
 use crate::handbook::lifting::CONSTANT_KG;
 use crate::plan::Plan;
 use crate::units::Length;
@@ -33,15 +34,18 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 PROJECTING.source
             )
         }
-        What::OutOfReach { height } => {
-            let (lowest, highest) = REACHED_IN.value;
+        What::OutOfReach { height, reach } => {
+            let (lowest, highest, source) = reached(*reach);
+            let who = match reach {
+                Reach::Public => "that everyone reaches",
+                Reach::NewDwelling => "asked for in a new dwelling; an older one stays as it is",
+            };
             format!(
-                "{} is {} above the floor, not within the {} to {} that everyone reaches ({}); check the local code",
+                "{} is {} above the floor, not within the {} to {} {who} ({source}); check the local code",
                 thing(plan, subject),
                 amount(plan, *height),
-                size(lowest),
-                size(highest),
-                REACHED_IN.source
+                amount(plan, lowest),
+                amount(plan, highest)
             )
         }
         What::OverFire => {
@@ -109,7 +113,16 @@ mod tests {
         for (subject, what, said) in [
             ("display-1", What::StandsOut { out: Some(inches("5")) }, "stands 5\" out"),
             ("display-1", What::StandsOut { out: None }, "nobody measured"),
-            ("window-1", What::OutOfReach { height: inches("14") }, "check the local code"),
+            (
+                "window-1",
+                What::OutOfReach { height: inches("14"), reach: Reach::Public },
+                "15\" to 48\" that everyone",
+            ),
+            (
+                "window-1",
+                What::OutOfReach { height: inches("14"), reach: Reach::NewDwelling },
+                "new dwelling",
+            ),
             ("display-1", What::OverFire, "its maker's limit governs"),
             (
                 "display-1",
