@@ -31,5 +31,6 @@ pub mod mend;
 pub mod which_of_mine;
 pub mod choosing;
 pub mod error_budget;
+pub mod carry;
 pub mod beside;
 pub mod words;

@@ -4,6 +4,7 @@
 
 mod assumed;
 mod cable;
+mod carry;
 mod case;
 mod cautions;
 mod datum;
@@ -34,6 +35,7 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
+pub use carry::{carried, carried_why};
 pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
