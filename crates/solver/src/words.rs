@@ -35,7 +35,7 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
-pub use carry::{carried, carried_why};
+pub use carry::{carried, carried_why, carry_text};
 pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};

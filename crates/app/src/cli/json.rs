@@ -6,6 +6,7 @@ mod fastening;
 mod sight;
 
 use serde_json::{Map, Value, json};
+use strikeline_solver::carry::{CarryLine, carry};
 use strikeline_solver::choosing::better_holes;
 use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
@@ -22,9 +23,23 @@ use strikeline_solver::words;
 /// All plans as one object, ending in a line feed.
 pub(super) fn text(job: &Job, plans: &[Plan]) -> String {
     let walls: Vec<Value> = plans.iter().map(|plan| wall(job, plan)).collect();
-    let mut text = format!("{:#}", json!({ "walls": walls }));
+    let bring = plans.first().map(|plan| bring(job, plan));
+    let mut text = format!("{:#}", json!({ "walls": walls, "carry": bring.unwrap_or_default() }));
     text.push('\n');
     text
+}
+
+/// What to bring, told in a plan's units.
+fn bring(job: &Job, plan: &Plan) -> Vec<Value> {
+    let line = |line: &CarryLine| {
+        json!({
+            "what": words::carried(plan, line),
+            "count": line.count,
+            "why": words::carried_why(plan, line),
+            "short_by": line.short_by,
+        })
+    };
+    carry(job).iter().map(line).collect()
 }
 
 /// Millimetres rounded to 1e-6; never minus nothing.

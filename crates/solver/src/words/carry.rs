@@ -1,6 +1,7 @@
 //! What to bring, a line a thing, and what asks for it.
 
 use super::fastening::{fine, size_name};
+use super::lines::Text;
 use super::phrase::{count, mass, sentence};
 use crate::carry::{Asks, Carried, CarryLine};
 use crate::plan::Plan;
@@ -93,6 +94,25 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
     };
     let short = line.short_by.map_or_else(String::new, |lacks| format!("; the kit lacks {lacks}"));
     sentence(&format!("{why}{short}"))
+}
+
+/// The list of a job as text for a terminal, told in a plan's units; empty for no lines.
+#[must_use]
+pub fn carry_text(plan: &Plan, lines: &[CarryLine]) -> String {
+    let mut text = Text::default();
+    if !lines.is_empty() {
+        text.line(0, "To bring, for all walls");
+    }
+    for line in lines {
+        text.line(2, &format!("{}: {}", carried(plan, line), uncapital(&carried_why(plan, line))));
+    }
+    text.written
+}
+
+/// A sentence after a colon: none here begins with a name.
+fn uncapital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }
 
 #[cfg(test)]
