@@ -48,6 +48,19 @@ struct State {
     hand: fn(&mut Shown<'_>),
 }
 
+fn choosing(harness: &mut Shown<'_>) {
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::G);
+    harness.run();
+}
+
+fn first_card(harness: &mut Shown<'_>) {
+    let first = harness.query_all_by_label_contains("Look at ").next();
+    let at = first.map(|card| card.rect().center());
+    if let Some(at) = at {
+        finger(harness, at);
+    }
+}
+
 const STATES: &[State] = &[
     State { name: "new", job: None, hand: |_| {} },
     State {
@@ -264,6 +277,25 @@ const STATES: &[State] = &[
             select(harness, |job| job.walls[0].hits[1].id.whole());
         },
     },
+    State { name: "choosing_side_by_side", job: Some("tall_parlour"), hand: choosing },
+    State {
+        name: "choosing_one",
+        job: Some("tall_parlour"),
+        hand: |harness| {
+            choosing(harness);
+            first_card(harness);
+        },
+    },
+    State {
+        name: "choosing_words",
+        job: Some("tall_parlour"),
+        hand: |harness| {
+            choosing(harness);
+            first_card(harness);
+            press(harness, "This one\u{2026}");
+        },
+    },
+    State { name: "choosing_only", job: Some("breakfast_room"), hand: choosing },
     State {
         name: "at_wall_level",
         job: Some("breakfast_room"),

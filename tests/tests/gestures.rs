@@ -15,6 +15,8 @@ mod at_wall_whole;
 mod by_hand;
 #[path = "gestures/cable.rs"]
 mod cable;
+#[path = "gestures/choosing.rs"]
+mod choosing;
 #[path = "gestures/commands.rs"]
 mod commands;
 #[path = "gestures/dialogs.rs"]

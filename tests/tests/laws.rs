@@ -1,8 +1,15 @@
 //! Laws that every plan keeps, on many random rooms.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a failure here is a failed test")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a failure here is a failed test"
+)]
 
 #[path = "laws/far.rs"]
 mod far;
+#[path = "laws/labels.rs"]
+mod labels;
 #[path = "laws/limits.rs"]
 mod limits;
 #[path = "laws/mirror.rs"]

@@ -2,6 +2,7 @@
 //! panels, then the canvas (`ui`).
 
 mod at_wall;
+mod choosing;
 mod commands;
 mod dialog;
 mod left_over;
@@ -318,7 +319,7 @@ impl eframe::App for App {
             && !ui.text_edit_focused()
             && !egui::Popup::is_any_open(ui);
         let session = &mut self.session;
-        if !self.panes.is_pulling() && !self.panes.is_at_wall() {
+        if !self.panes.is_pulling() && !self.panes.is_whole() {
             self.canvas.listen(ui, session, &mut self.view_state);
             if let Some(side_view) = &mut self.panes.side_view {
                 side_view.listen(ui, session);

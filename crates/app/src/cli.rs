@@ -12,6 +12,7 @@ use std::ffi::OsString;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use strikeline_solver::beside::Beside;
+use strikeline_solver::carry::carry;
 use strikeline_solver::explain::explain;
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
@@ -148,7 +149,9 @@ fn plan(path: &Path, form: Form, options: &[String], out: &mut dyn Write) -> Res
                 let text = words::plan_text(job, plan, &Beside::of(job, plan));
                 if working { [vec![text], workings(job, plan)].concat().join("\n") } else { text }
             });
-            told.collect::<Vec<_>>().join("\n")
+            let bring = plans.first().map(|plan| words::carry_text(plan, &carry(job))).unwrap_or_default();
+            let texts = told.chain(Some(bring).filter(|text| !text.is_empty()));
+            texts.collect::<Vec<_>>().join("\n")
         }
     };
     output::write(out, &text)?;

@@ -84,6 +84,8 @@ pub enum Pane {
     OnePull,
     /// One mark at a time over the whole window.
     AtWall,
+    /// The options with the customer, over the whole window.
+    Choosing,
     /// My shelf, in the place of what was measured.
     Shelf,
     /// Which mounts of my shelf suit the piece where it is, in the place of what was measured.
@@ -120,6 +122,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::B), Command::Show(Pane::Shelf)),
         (keys(command, Key::M), Command::Show(Pane::AtWall)),
         (keys(command, Key::E), Command::Show(Pane::SideView)),
+        (keys(command, Key::G), Command::Show(Pane::Choosing)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

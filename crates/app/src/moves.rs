@@ -4,6 +4,7 @@
 //! thing by the readings it was taken by; both in whole graduations, so that what is told comes out round.
 
 mod after_taping;
+mod agree;
 mod by_hand;
 mod cable;
 pub mod dimension;
@@ -23,6 +24,7 @@ mod went;
 mod whereabouts;
 
 pub use after_taping::{MovedTape, after_taping};
+pub use agree::{with_agreed, without_agreed};
 pub use by_hand::{by_hand, choices, with_by_hand};
 pub use cable::{is_kept, with_way, without_kept};
 pub use facts::{doable, fact_of, with_fact, without_fact};

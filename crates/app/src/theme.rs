@@ -46,6 +46,8 @@ struct Palette {
     lumber_tint: Color32,
     lumber_doubt: Color32,
     plate: Color32,
+    /// A display that is off.
+    glass: Color32,
     tape: Color32,
     /// What is selected or held, and what a fastener must not meet.
     accent: Color32,
@@ -69,6 +71,7 @@ const LIGHT: Palette = Palette {
     lumber_tint: Color32::from_rgb(0xf7, 0xec, 0xdb),
     lumber_doubt: Color32::from_rgb(0xec, 0xd8, 0xb9),
     plate: Color32::from_rgb(0xe2, 0xe5, 0xe9),
+    glass: Color32::from_rgb(0x33, 0x38, 0x3f),
     tape: Color32::from_rgb(0x5c, 0x6a, 0x2e),
     accent: Color32::from_rgb(0xbd, 0x3c, 0x08),
     accent_tint: Color32::from_rgb(0xfb, 0xe3, 0xd6),
@@ -91,6 +94,7 @@ const DARK: Palette = Palette {
     lumber_tint: Color32::from_rgb(0x37, 0x30, 0x27),
     lumber_doubt: Color32::from_rgb(0x4d, 0x40, 0x2e),
     plate: Color32::from_rgb(0x43, 0x48, 0x4e),
+    glass: Color32::from_rgb(0x0c, 0x0d, 0x0f),
     tape: Color32::from_rgb(0xb2, 0xc1, 0x7c),
     accent: Color32::from_rgb(0xff, 0x8a, 0x4c),
     accent_tint: Color32::from_rgb(0x53, 0x33, 0x22),
@@ -143,7 +147,8 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
         Ink::LumberCentre | Ink::Hit => (p.lumber, p.lumber),
         Ink::LumberDoubt => (p.lumber_doubt, p.lumber_doubt),
         Ink::PieceTape => (p.tape, p.tape),
-        Ink::Plate => (p.graphite, p.plate),
+        Ink::PieceFace | Ink::Plate => (p.graphite, p.plate),
+        Ink::Picture => (p.graphite, p.glass),
         Ink::Hole(Meets::Hidden | Meets::OffWall) => (p.accent, p.accent),
         Ink::WallEdge
         | Ink::Floor

@@ -6,7 +6,7 @@ mod labels;
 mod marks;
 mod read_dimensions;
 mod mount;
-mod wall;
+pub(crate) mod wall;
 
 pub(crate) use wall::GROUND_MM;
 
@@ -49,6 +49,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         symbol::feature::feature(&mut pen, feature);
     }
     wall::edges(&mut pen, plan);
+    wall::control_line(&mut pen, plan);
     hits(&mut pen, plan);
     for piece in &plan.pieces {
         mount::hung(&mut pen, job, piece);

@@ -41,6 +41,10 @@ pub enum Ink {
     Piece,
     /// What tells one piece from another.
     PieceDetail,
+    /// The face of a piece as the customer sees it.
+    PieceFace,
+    /// The picture of a display as the customer sees it.
+    Picture,
     /// A corner of a piece, on tape.
     PieceTape,
     /// A bracket on the back of a display.
@@ -123,6 +127,7 @@ impl Ink {
         match self {
             Self::WallEdge | Self::Floor | Self::Piece | Self::ChalkLine | Self::Done => WIDE_MM,
             Self::FeatureProud
+            | Self::PieceFace
             | Self::LumberMet
             | Self::Plate
             | Self::PieceTape
@@ -139,6 +144,7 @@ impl Ink {
             | Self::CableRun
             | Self::Sheet => NARROW_MM,
             Self::WallFace
+            | Self::Picture
             | Self::Ground
             | Self::ControlLine
             | Self::FeatureDetail

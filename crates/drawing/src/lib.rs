@@ -13,6 +13,7 @@ mod pen;
 mod symbol;
 pub mod dimension;
 pub mod elevation;
+pub mod customer_view;
 pub mod side_view;
 pub mod svg;
 pub mod sheet;

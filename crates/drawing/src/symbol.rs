@@ -4,6 +4,7 @@
 pub(crate) mod display;
 pub(crate) mod entry;
 pub(crate) mod feature;
+pub(crate) mod figure;
 pub(crate) mod fireplace;
 pub(crate) mod hatch;
 pub(crate) mod hidden;

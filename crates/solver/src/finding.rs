@@ -2,13 +2,14 @@
 
 pub mod cable;
 
+use crate::clearances::reach::Reach;
 use crate::geometry::{Direction, Point};
 use crate::job::fact::FactState;
 use crate::job::feature::FeatureKind;
 use crate::job::hidden::HiddenKind;
 use crate::plan::piece::HeldBy;
 use crate::subject::{Id, Subject};
-use crate::units::{Angle, Length, Mass};
+use crate::units::{Angle, Force, Length, Mass};
 
 /// Something a plan must tell.
 #[derive(Clone, Debug, PartialEq)]
@@ -144,6 +145,44 @@ pub enum What {
         /// Up to its middle.
         up: Angle,
     },
+    /// It stands out into a way that people walk, farther than is published.
+    StandsOut {
+        /// How far; `None` where its depth or stand-off was not measured.
+        out: Option<Length>,
+    },
+    /// An outlet or switch that not everyone reaches.
+    OutOfReach {
+        /// How high above the floor.
+        height: Length,
+        /// Whose heights it is held against.
+        reach: Reach,
+    },
+    /// It hangs above a fireplace.
+    OverFire,
+    /// One person should not lift it there.
+    HeavyLift {
+        /// What it weighs; `None` where nobody weighed it.
+        mass: Option<Mass>,
+        /// What one person should lift there.
+        limit: Mass,
+    },
+    /// The pull that is counted is less than a standing display of its mass has to withstand.
+    PullSmall {
+        /// What it would have to withstand.
+        push: Force,
+    },
+    /// A door opened against the wall meets it.
+    DoorMeets {
+        /// The door.
+        door: Id,
+    },
+    /// A display has less room round it than its heat wants.
+    Stuffy {
+        /// On which side.
+        side: Direction,
+        /// How much there is.
+        room: Length,
+    },
     /// The plate lies over a hump.
     PlateOverHump {
         /// How far it stands out.
@@ -252,6 +291,13 @@ pub enum What {
         place: Point,
         /// Whether no piece covers it.
         shows: bool,
+    },
+    /// A piece hangs elsewhere than where the customer agreed to it.
+    MovedSinceAgreed {
+        /// How far to the right of there.
+        right: Length,
+        /// How far above.
+        up: Length,
     },
     /// Two or more places are each measured from the other.
     Ring,
@@ -389,6 +435,13 @@ impl What {
             Self::TiltMeets { .. } => "tilt",
             Self::SeatTooNear { .. } => "seat_too_near",
             Self::LooksUp { .. } => "looks_up",
+            Self::StandsOut { .. } => "stands_out",
+            Self::OutOfReach { .. } => "out_of_reach",
+            Self::OverFire => "over_fire",
+            Self::HeavyLift { .. } => "heavy_lift",
+            Self::PullSmall { .. } => "pull_small",
+            Self::DoorMeets { .. } => "door_meets",
+            Self::Stuffy { .. } => "stuffy",
             Self::PlateOverHump { .. } => "hump",
             Self::PlateOverProud { .. } => "plate_over_proud",
             Self::NearBox { .. } => "near_box",
@@ -406,6 +459,7 @@ impl What {
             Self::StruckElsewhere { .. } => "struck_elsewhere",
             Self::CutOpening { .. } => "cut_opening",
             Self::LeftByOption { .. } => "left_by_option",
+            Self::MovedSinceAgreed { .. } => "moved_since_agreed",
             Self::Ring => "ring",
             Self::NotThere { .. } => "not_there",
             Self::Missing { .. } => "missing",

@@ -5,14 +5,17 @@
 pub mod bending;
 pub mod boring;
 pub mod boxes;
+pub mod clearances;
 pub mod concrete_screw;
 pub mod dowel_bearing;
 pub mod duration;
 pub mod eye_height;
 pub mod gravity;
 pub mod lag;
+pub mod lifting;
 pub mod lead_hole;
 pub mod low_voltage;
+pub mod measuring;
 pub mod old_paint;
 pub mod placing;
 pub mod power_wiring;

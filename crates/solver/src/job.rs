@@ -2,6 +2,7 @@
 //!
 //! A value that was not measured is absent. Every entry of a list carries an id; see `ids`.
 
+pub mod agreed;
 pub mod fact;
 pub mod feature;
 pub mod framing;

@@ -40,6 +40,7 @@ mod hole_on_hidden;
 mod hump;
 mod hung;
 mod left_by_option;
+mod moved_since_agreed;
 mod lift_room;
 mod metal_met;
 mod looks_up;
@@ -71,6 +72,13 @@ mod sample;
 mod seat_too_near;
 mod side;
 mod struck_elsewhere;
+mod stands_out;
+mod out_of_reach;
+mod over_fire;
+mod heavy_lift;
+mod pull_small;
+mod door_meets;
+mod stuffy;
 mod swing;
 mod tilt;
 mod turned;
@@ -93,6 +101,7 @@ const RULES: &[Rule] = &[
     cut_opening::check,
     struck_elsewhere::check,
     left_by_option::check,
+    moved_since_agreed::check,
     does_not_close::check,
     off_wall::check,
     over_feature::check,
@@ -126,6 +135,13 @@ const RULES: &[Rule] = &[
     access_below::check,
     seat_too_near::check,
     looks_up::check,
+    over_fire::check,
+    stands_out::check,
+    heavy_lift::check,
+    pull_small::check,
+    door_meets::check,
+    stuffy::check,
+    out_of_reach::check,
     no_entry::check,
     no_bay::check,
     no_way::check,

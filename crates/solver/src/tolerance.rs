@@ -83,6 +83,17 @@ pub const CUT_CLEAR_MM: f64 = 12.7;
 /// (chosen; the nearest metric size is twice as far from an inch one).
 pub const SAME_SIZE_IN: f64 = 0.001;
 
+/// How far a tape's end butted into an inside corner may be off: 1/8 in (chosen: the blade bends there, and corners are
+/// filled round).
+pub const CORNER_DOUBT_MM: f64 = 3.175;
+
+/// A distance meter whose doubt nobody said: 1/16 in (chosen: what their cases print is less).
+pub const METER_DOUBT_MM: f64 = 1.5875;
+
+/// How far a plate shifts on a fastener where its hole or that fastener was not measured: 1/16 in (chosen: the clearance of
+/// a usual bolt hole).
+pub const PLATE_SHIFT_MM: f64 = 1.5875;
+
 /// How far an upright is off its place in the pattern: 1/8 in, one standard deviation (layout tolerance under 10 ft,
 /// read second-hand).
 pub const LAYOUT_SD_MM: f64 = 3.175;

@@ -4,10 +4,12 @@
 
 mod assumed;
 mod cable;
+mod carry;
 mod case;
 mod cautions;
 mod datum;
 mod done;
+mod error_budget;
 mod fastening;
 mod finding;
 mod framing;
@@ -18,6 +20,7 @@ mod mark_name;
 mod mend;
 mod next;
 mod next_probe;
+mod offer;
 mod phrase;
 mod plan_text;
 mod reading;
@@ -32,10 +35,12 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
+pub use carry::{carried, carried_why, carry_text};
 pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
+pub use error_budget::{error_budget, error_from};
 pub use fastening::{
     asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, rests_on, rests_on_title, stock,
     verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,
@@ -48,6 +53,7 @@ pub use mark_name::{mark_name, stage};
 pub use mend::mend;
 pub use next::next;
 pub use next_probe::{answer_means, next_probe, probe_itself, said};
+pub use offer::{OfferPart, offer, offer_part, to_agree};
 pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;

@@ -3,6 +3,7 @@
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
+use super::choosing::Choosing;
 use crate::canvas::side_view::SideView;
 use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
@@ -18,6 +19,7 @@ use strikeline_solver::plan::Plan;
 #[derive(Debug, Default)]
 pub(super) struct Panes {
     at_wall: Option<AtWall>,
+    choosing: Option<Choosing>,
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
     mine: bool,
@@ -47,6 +49,10 @@ impl App {
                 }
                 self.panes.at_wall = Some(AtWall::begin(&mut self.session));
             }
+            Pane::Choosing => {
+                self.panes.at_wall = None;
+                self.panes.choosing = Some(Choosing::default());
+            }
             Pane::Shelf => {
                 self.view_state.side = Side::Measured;
                 // What was read until now is in the job.
@@ -72,8 +78,16 @@ impl App {
 }
 
 impl Panes {
-    /// Shows the mark at which one is at the wall, over the whole window; false where one is not there.
+    /// Shows what stands over the whole window: the options with the customer, or the mark at which one is at the wall;
+    /// false where nothing does.
     pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
+        if let Some(choosing) = &mut self.choosing {
+            if choosing.ui(ui, session) {
+                self.choosing = None;
+                ui.request_repaint();
+            }
+            return true;
+        }
         let Some(at_wall) = &mut self.at_wall else { return false };
         match at_wall.ui(ui, session) {
             Asked::Nothing => return true,
@@ -97,9 +111,9 @@ impl Panes {
         true
     }
 
-    /// Whether one is at the wall.
-    pub(super) fn is_at_wall(&self) -> bool {
-        self.at_wall.is_some()
+    /// Whether something stands over the whole window.
+    pub(super) fn is_whole(&self) -> bool {
+        self.at_wall.is_some() || self.choosing.is_some()
     }
 
     /// Whether something stands before the window.
@@ -107,9 +121,10 @@ impl Panes {
         self.command_list.is_some() || self.key_page
     }
 
-    /// Whether a display is held on the side view.
+    /// Whether a piece is held on the side view, or with the customer.
     pub(super) fn is_side_held(&self) -> bool {
         self.side_view.as_ref().is_some_and(SideView::is_held)
+            || self.choosing.as_ref().is_some_and(Choosing::is_held)
     }
 
     /// Whether a pull is being taken: it becomes one step when it is done, and nothing is dragged meanwhile.

@@ -1,11 +1,14 @@
 //! The plan as JSON: the one place that says how an answer looks to a program.
 
 mod cable;
+mod error_budget;
 mod fastening;
 mod sight;
 
 use serde_json::{Map, Value, json};
+use strikeline_solver::carry::{CarryLine, carry};
 use strikeline_solver::choosing::better_holes;
+use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
@@ -20,9 +23,23 @@ use strikeline_solver::words;
 /// All plans as one object, ending in a line feed.
 pub(super) fn text(job: &Job, plans: &[Plan]) -> String {
     let walls: Vec<Value> = plans.iter().map(|plan| wall(job, plan)).collect();
-    let mut text = format!("{:#}", json!({ "walls": walls }));
+    let bring = plans.first().map(|plan| bring(job, plan));
+    let mut text = format!("{:#}", json!({ "walls": walls, "carry": bring.unwrap_or_default() }));
     text.push('\n');
     text
+}
+
+/// What to bring, told in a plan's units.
+fn bring(job: &Job, plan: &Plan) -> Vec<Value> {
+    let line = |line: &CarryLine| {
+        json!({
+            "what": words::carried(plan, line),
+            "count": line.count,
+            "why": words::carried_why(plan, line),
+            "short_by": line.short_by,
+        })
+    };
+    carry(job).iter().map(line).collect()
 }
 
 /// Millimetres rounded to 1e-6; never minus nothing.
@@ -91,6 +108,10 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "id": plan.wall.to_string(),
         "name": named.and_then(|wall| wall.name.clone()),
         "option": plan.option.as_ref().map(ToString::to_string),
+        "agreed": named
+            .and_then(|wall| wall.options.iter().find(|option| Some(&option.id) == plan.option.as_ref()))
+            .and_then(|option| option.agreed.as_ref())
+            .map(|agreed| agreed.words.clone()),
         "next": plan.next.as_ref().map(|_| words::next(plan)),
         "verdict": words::wall_verdict(plan).map(|(piece, fastening)| {
             let mut told = fastening::verdict(plan, fastening);
@@ -107,6 +128,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "next_probe": next_probe(job, plan).map(|probe| probing(plan, &probe)),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
         "sight": plan.sight.iter().map(|one| sight::seat(plan, one)).collect::<Vec<_>>(),
+        "error_budget": error_budget(job, plan).map(|budget| error_budget::told(&budget)),
         "findings": findings.collect::<Vec<_>>(),
     })
 }

@@ -10,7 +10,9 @@ use crate::session::Session;
 use crate::theme;
 use crate::view_state::{ViewState, WorkingOf};
 use crate::widgets::row::{Row, row};
+use crate::widgets::unbroken::unbroken;
 use egui::{Id, ScrollArea, Ui};
+use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
@@ -37,6 +39,12 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         cable_ways(ui, session, view_state, plan);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
+        if let Some(budget) = error_budget(&session.job, plan) {
+            section(ui, "How true it will be");
+            for line in words::error_budget(plan, &budget) {
+                ui.label(unbroken(&line));
+            }
+        }
         section(ui, "Cautions");
         for caution in words::cautions() {
             ui.add(egui::Label::new(egui::RichText::new(*caution).color(theme::quiet(ui.theme()))).wrap());

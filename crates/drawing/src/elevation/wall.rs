@@ -29,7 +29,7 @@ fn floor(pen: &Pen<'_>, survey: &Survey) -> Vec<PaperPoint> {
 }
 
 /// Draws the face, behind everything.
-pub(super) fn face(pen: &mut Pen<'_>, plan: &Plan) {
+pub(crate) fn face(pen: &mut Pen<'_>, plan: &Plan) {
     pen.take(plan.wall.whole(), false);
     let outline = plan.survey.outline;
     let mut corners = floor(pen, &plan.survey);
@@ -39,7 +39,7 @@ pub(super) fn face(pen: &mut Pen<'_>, plan: &Plan) {
 }
 
 /// Draws the outline, over what stands on the wall.
-pub(super) fn edges(pen: &mut Pen<'_>, plan: &Plan) {
+pub(crate) fn edges(pen: &mut Pen<'_>, plan: &Plan) {
     let survey = &plan.survey;
     let outline = survey.outline;
     let assumed = |which: fn(&AssumedWhat) -> bool| {
@@ -84,7 +84,12 @@ pub(super) fn edges(pen: &mut Pen<'_>, plan: &Plan) {
             }
         }
     }
-    if let Some(y) = survey.control_line_y {
+}
+
+/// Draws the level line that floor and heights are read from, where there is one.
+pub(super) fn control_line(pen: &mut Pen<'_>, plan: &Plan) {
+    let outline = plan.survey.outline;
+    if let Some(y) = plan.survey.control_line_y {
         pen.take(plan.wall.part("control_line"), false);
         let (from, to) = (pen.at(Point::new(outline.left, y)), pen.at(Point::new(outline.right, y)));
         pen.line(Ink::ControlLine, from, to);

@@ -2,13 +2,12 @@
 
 use crate::ink::Ink;
 use crate::pen::Pen;
+use crate::symbol::figure::HEAD_MM;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::seat::Posture;
 use strikeline_solver::plan::sight::SeatSight;
 use strikeline_solver::units::Length;
 
-/// Half of a head's height (chosen: a head is about 220 mm high, its eyes at half of it).
-const HEAD_MM: f64 = 110.0;
 /// The eyes are so far in front of the head's middle (chosen).
 const EYES_FORWARD_MM: f64 = 80.0;
 /// Where a seat is whose height nobody measured: this share of the eyes' height (derived: knee to seated eyes of the

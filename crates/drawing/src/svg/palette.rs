@@ -22,6 +22,8 @@ const LUMBER_DOUBT: &str = "#ecd8b9";
 const FACE: &str = "#fdfdfc";
 const PROUD: &str = "#f4f4f2";
 const PLATE: &str = "#e2e5e9";
+/// A display that is off.
+const GLASS: &str = "#33383f";
 const TAPE: &str = "#6b7a3a";
 /// What is selected or held, and what a fastener must not meet.
 const ACCENT: &str = "#c2410c";
@@ -68,7 +70,8 @@ fn plain(ink: Ink) -> (&'static str, &'static str) {
         Ink::LumberCentre | Ink::Hit => (LUMBER, LUMBER),
         Ink::LumberDoubt => (LUMBER_DOUBT, LUMBER_DOUBT),
         Ink::PieceTape => (TAPE, TAPE),
-        Ink::Plate => (GRAPHITE, PLATE),
+        Ink::PieceFace | Ink::Plate => (GRAPHITE, PLATE),
+        Ink::Picture => (GRAPHITE, GLASS),
         Ink::Hole(meets) => match meets {
             Meets::Hidden | Meets::OffWall => (ACCENT, ACCENT),
             Meets::Stud | Meets::StudEdge | Meets::Board | Meets::Masonry | Meets::NotKnown => {

@@ -9,6 +9,17 @@ use strikeline_solver::units::Length;
 /// The rim of a display, in wall millimetres: usual for a flat one (common practice, no source).
 const RIM_MM: f64 = 10.0;
 
+/// Draws a piece as the customer sees it: nothing shows through it.
+pub(crate) fn seen(pen: &mut Pen<'_>, kind: PieceKind, outline: Rect, frame: Frame) {
+    let corners = |rect: Rect| turned(rect, frame);
+    let whole = corners(outline).map(|corner| pen.at(corner));
+    pen.shape(Ink::PieceFace, &whole);
+    if kind == PieceKind::Display {
+        let picture = corners(outline.grown(Length::millimetres(-RIM_MM))).map(|corner| pen.at(corner));
+        pen.shape(Ink::Picture, &picture);
+    }
+}
+
 /// Draws a piece at its place. `frame`'s origin is the middle of `outline`.
 pub(crate) fn piece(pen: &mut Pen<'_>, kind: PieceKind, outline: Rect, frame: Frame) {
     let corners = turned(outline, frame).map(|corner| pen.at(corner));

@@ -1,5 +1,6 @@
 //! One arrangement offered to the customer.
 
+use super::agreed::Agreed;
 use super::rule::{AcrossRule, UprightRule};
 use crate::subject::Id;
 use crate::tape::Offset;
@@ -19,9 +20,12 @@ pub struct WallOption {
     /// What hangs where.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub hangings: Vec<Hanging>,
-    /// Anything worth remembering, or what the customer agreed to.
+    /// Anything worth remembering.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub notes: Option<String>,
+    /// What the customer agreed to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub agreed: Option<Agreed>,
 }
 
 /// A piece on its mount at its place.

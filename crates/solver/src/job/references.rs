@@ -88,6 +88,10 @@ pub fn each_reference(wall: &mut Wall, see: &mut See<'_>) {
     for hanging in wall.options.iter_mut().flat_map(|option| &mut option.hangings) {
         hanging_names(hanging, see);
     }
+    let agreed = wall.options.iter_mut().filter_map(|option| option.agreed.as_mut());
+    for place in agreed.flat_map(|agreed| &mut agreed.places) {
+        see(Named::Thing(&mut place.piece));
+    }
     wall.chosen.iter_mut().for_each(|id| see(Named::Thing(id)));
 }
 

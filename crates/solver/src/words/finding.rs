@@ -1,5 +1,6 @@
 //! What a finding says.
 
+mod clearance;
 mod holding;
 
 use super::fastening::{because, brittle};
@@ -91,6 +92,13 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             REVIEW_OFF.value,
             REVIEW_OFF.source
         ),
+        What::StandsOut { .. }
+        | What::OutOfReach { .. }
+        | What::OverFire
+        | What::HeavyLift { .. }
+        | What::PullSmall { .. }
+        | What::DoorMeets { .. }
+        | What::Stuffy { .. } => clearance::clause(plan, finding),
         What::PlateOverHump { proud } => {
             format!("{} lies where the wall is {} out of flat; shim it, never pull it in", plate(), size(*proud))
         }
@@ -153,7 +161,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
         | What::HoleApart { .. }
         | What::StruckElsewhere { .. }
         | What::CutOpening { .. }
-        | What::LeftByOption { .. } => done::clause(plan, finding),
+        | What::LeftByOption { .. }
+        | What::MovedSinceAgreed { .. } => done::clause(plan, finding),
         What::Ring => format!("{} is measured from what is measured from it; give one place from the wall", thing(plan, subject)),
         What::NotThere { named } => {
             format!("{} is measured from, placed by or fixed with \"{named}\", which is not there", thing(plan, subject))

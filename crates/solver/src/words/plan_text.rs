@@ -8,6 +8,7 @@ use super::{
     assumed, cautions, finding, framing, mark, mark_name, mend, next, next_probe, sight, stage, wish,
 };
 use crate::beside::Beside;
+use crate::error_budget::error_budget;
 use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
@@ -70,6 +71,12 @@ pub fn plan_text(job: &Job, plan: &Plan, beside: &Beside) -> String {
     }
     if plan.findings.is_empty() {
         text.line(2, "None.");
+    }
+    if let Some(budget) = error_budget(job, plan) {
+        text.heading("How true it will be");
+        for line in super::error_budget(plan, &budget) {
+            text.line(2, &line);
+        }
     }
     if !plan.assumed.is_empty() {
         text.heading("Assumed");

@@ -48,12 +48,12 @@ fn piece(plan: &Plan, sight: &SeatSight) -> String {
 }
 
 /// To a tenth of a degree; never minus nothing.
-fn degrees(angle: Angle) -> String {
+pub(super) fn degrees(angle: Angle) -> String {
     let told = format!("{:.1} degrees", angle.deg());
     told.strip_prefix("-0.0").map_or(told.clone(), |rest| format!("0.0{rest}"))
 }
 
-fn up_or_down(angle: Angle) -> String {
+pub(super) fn up_or_down(angle: Angle) -> String {
     match angle.deg() {
         deg if deg.abs() < 0.05 => "level with the eyes".to_owned(),
         deg if deg < 0.0 => format!("{} down", degrees(angle.abs())),

@@ -142,6 +142,8 @@ fn option(job: &mut Job, id: &Id) -> Option<Id> {
     let (part, _) = renamed(job, Job { walls: vec![holder], ..Job::default() });
     let mut option = part.walls.into_iter().next()?.options.into_iter().next()?;
     option.name = Some(name);
+    // To the copy nobody agreed.
+    option.agreed = None;
     let copy = option.id.clone();
     job.walls.iter_mut().find(|candidate| candidate.id == wall)?.options.push(option);
     Some(copy)

@@ -70,6 +70,9 @@ fn without_piece(job: &mut Job, id: &Id) {
     for option in job.walls.iter_mut().flat_map(|wall| &mut wall.options) {
         left.extend(option.hangings.iter().filter(|h| h.piece == *id).filter_map(|h| h.mount.clone()));
         option.hangings.retain(|hanging| hanging.piece != *id);
+        if let Some(agreed) = &mut option.agreed {
+            agreed.places.retain(|place| place.piece != *id);
+        }
     }
     let is_used = |job: &Job, mount: &Id| {
         let mut hangings =

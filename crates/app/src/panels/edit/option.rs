@@ -23,7 +23,10 @@ pub(in crate::panels) fn option(ui: &mut Ui, around: &Around<'_>, wall: &mut Wal
     let furniture = furniture(around, wall);
     let Some(option) = wall.options.iter_mut().find(|option| option.id == *id) else { return };
     form.text(ui, "name", "Name", &mut option.name);
-    form.notes(ui, "notes", "Notes, what was agreed", &mut option.notes);
+    form.notes(ui, "notes", "Notes", &mut option.notes);
+    if let Some(agreed) = &mut option.agreed {
+        form.line(ui, "agreed.words", "The customer agreed to", &mut agreed.words);
+    }
     around.form(&wall.id).tick(ui, "chosen", "Chosen by the customer", &mut is_chosen);
     if is_chosen != was_chosen {
         wall.chosen = is_chosen.then(|| id.clone());

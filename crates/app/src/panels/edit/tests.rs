@@ -37,14 +37,18 @@ fn names_in_file(value: &Value, id: &str, path: &str, names: &mut BTreeSet<Strin
     }
 }
 
-/// What no editor has to show: what the program keeps for itself, what was done at the wall, and where a piece
-/// goes, which is the placement's.
+/// What no editor has to show: what the program keeps for itself, what was done at the wall, where things hung when they
+/// were agreed to, and where a piece goes, which is the placement's.
 fn is_elsewhere(name: &str) -> bool {
     let of_the_file = ["the-job format", "the-job last_id"];
     let of_placement = [" across", " upright", " nudge"]
         .iter()
         .any(|rule| name.strip_prefix("hanging-").is_some_and(|rest| rest.contains(rule)));
-    of_the_file.contains(&name) || of_placement || name.starts_with("fact-") || name.starts_with("picture-")
+    of_the_file.contains(&name)
+        || of_placement
+        || name.starts_with("fact-")
+        || name.starts_with("picture-")
+        || name.contains(" agreed.places")
 }
 
 /// Every field that the editors show of a job.

@@ -52,6 +52,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             )
         }
         What::CutOpening { meets } => cut(plan, finding, meets),
+        What::MovedSinceAgreed { right, up } => format!(
+            "{} hangs {} where the customer agreed to it: ask again, or move it back",
+            piece_words(plan, subject),
+            off(plan, *right, *up)
+        ),
         What::LeftByOption { mark, is_own, state, place, shows } => {
             let (what, then) = match (state, shows) {
                 (FactState::Cut, true) => ("an opening was cut", "close and patch it"),
@@ -131,6 +136,11 @@ mod tests {
             let text = told("display-1", What::HeldAway { by, right, up });
             assert!(text.contains("3/8\" right of and 1/4\" below where it was wished"), "{text}");
         }
+        let text = told("display-1", What::MovedSinceAgreed { right, up });
+        assert!(
+            text.contains("3/8\" right of and 1/4\" below where the customer agreed to it: ask"),
+            "{text}"
+        );
         let text = told("display-1.hole-2", What::HoleApart { right: inches("-3/16"), up: inches("0") });
         assert!(text.contains("is drilled 3/16\" left of where the plate"), "{text}");
         let text = told(

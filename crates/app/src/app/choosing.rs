@@ -1,0 +1,300 @@
+//! The options with the customer: side by side, and one at a time over the whole window. A piece moves there under a finger
+//! as it does on the drawing; what is chosen is kept with the words that were agreed to.
+
+mod cards;
+
+use crate::canvas::drag::Drag;
+use crate::canvas::grab::{Grabbable, grab};
+use crate::canvas::paint::paint;
+use crate::moves::{self, Handle, HandleKind};
+use crate::session::Session;
+use crate::theme;
+use crate::view_state::{View, Window};
+use crate::widgets::unbroken::unbroken;
+use cards::{Card, cards};
+use egui::accesskit::Role;
+use egui::{
+    Button, CentralPanel, Frame, Id as UiId, Key, Label, Modifiers, Panel, Pos2, Rect, RichText, ScrollArea,
+};
+use egui::{Sense, TextEdit, Ui, WidgetInfo, vec2};
+use std::rc::Rc;
+use strikeline_drawing::customer_view::customer_view;
+use strikeline_drawing::font::Weight;
+use strikeline_solver::job::Job;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::solve::solve;
+use strikeline_solver::subject::Id;
+use strikeline_solver::words::{self, OfferPart};
+
+/// Kept free around the wall, in points (chosen: the picture stands on its page).
+const MARGIN: f64 = 16.0;
+
+/// How much of the height the words under one picture may take.
+const WORDS_SHARE: f32 = 0.34;
+
+/// What is kept of it from frame to frame.
+#[derive(Debug, Default)]
+pub(super) struct Choosing {
+    /// The option that is shown alone; all side by side where none is.
+    alone: Option<Id>,
+    /// The words that are being agreed to.
+    agreeing: Option<String>,
+    held: Option<(Drag, Pos2)>,
+    /// What the options are, and the job that they are of.
+    known: Option<Known>,
+}
+
+#[derive(Debug)]
+struct Known {
+    job: Job,
+    wall: Id,
+    plans: Vec<(Id, Rc<Plan>)>,
+}
+
+impl Choosing {
+    /// Whether a piece is held there just now.
+    pub(super) fn is_held(&self) -> bool {
+        self.held.is_some()
+    }
+
+    /// Shows it over the whole window. Whether it is left.
+    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session) -> bool {
+        let leaves = Panel::top("choosing").show(ui, |ui| self.top(ui, session)).inner;
+        match self.shown(session) {
+            Some(option) => {
+                session.option = (!option.is_empty()).then_some(option);
+                self.one(ui, session);
+            }
+            None => {
+                let plans = self.plans(session);
+                let tapped = CentralPanel::default().show(ui, |ui| cards(ui, &list(session, &plans))).inner;
+                if let Some(option) = tapped {
+                    self.look_at(Some(option));
+                }
+            }
+        }
+        let is_free = ui.memory(|memory| memory.focused().is_none()) && self.held.is_none();
+        let escaped = is_free && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
+        if escaped && self.agreeing.take().is_none() {
+            if self.alone.is_none() || self.plans(session).len() < 2 {
+                return true;
+            }
+            self.look_at(None);
+        }
+        leaves
+    }
+
+    /// The option that is shown alone: that which was asked for, or the only one.
+    fn shown(&mut self, session: &mut Session) -> Option<Id> {
+        let plans = self.plans(session);
+        match plans.as_slice() {
+            [(only, _)] => Some(only.clone()),
+            _ => self.alone.clone().filter(|id| plans.iter().any(|(one, _)| one == id)),
+        }
+    }
+
+    fn look_at(&mut self, option: Option<Id>) {
+        self.alone = option;
+        self.agreeing = None;
+        self.held = None;
+    }
+
+    /// The plan of every option of the wall, in the job's order; one without an id where the wall has no option.
+    fn plans(&mut self, session: &mut Session) -> Vec<(Id, Rc<Plan>)> {
+        // Asked first: it lets go of a wall that is no more.
+        let now = session.plan();
+        let is_known =
+            self.known.as_ref().is_some_and(|known| known.wall == session.wall && known.job == session.job);
+        if !is_known {
+            let options =
+                session.job.wall(&session.wall).map(|wall| wall.options.as_slice()).unwrap_or_default();
+            let solved = |id: &Id| Rc::new(solve(&session.job, &session.wall, Some(id)));
+            let mut plans: Vec<_> = options.iter().map(|one| (one.id.clone(), solved(&one.id))).collect();
+            if plans.is_empty() {
+                plans.push((Id::default(), now));
+            }
+            self.known = Some(Known { job: session.job.clone(), wall: session.wall.clone(), plans });
+        }
+        self.known.as_ref().map(|known| known.plans.clone()).unwrap_or_default()
+    }
+
+    /// The way back, the walls, and the options. Whether the view is left.
+    fn top(&mut self, ui: &mut Ui, session: &mut Session) -> bool {
+        let mut leaves = false;
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().interact_size.y = theme::TAKEN;
+            leaves = ui.button("Back to the drawing").clicked();
+            ui.separator();
+            if session.job.walls.len() > 1 {
+                for index in 0..session.job.walls.len() {
+                    let Some(wall) = session.job.walls.get(index) else { continue };
+                    let name = wall.name.clone().unwrap_or_else(|| format!("Wall {}", index + 1));
+                    let id = wall.id.clone();
+                    if ui.selectable_label(session.wall == id, name).clicked() && session.wall != id {
+                        session.wall = id;
+                        session.option = None;
+                        self.look_at(None);
+                    }
+                }
+                ui.separator();
+            }
+            let plans = self.plans(session);
+            if plans.len() > 1 {
+                let shown = self.shown(session);
+                if ui.selectable_label(shown.is_none(), "Side by side").clicked() {
+                    self.look_at(None);
+                }
+                for card in list(session, &plans) {
+                    let is_shown = shown.as_ref() == Some(&card.option);
+                    if ui.selectable_label(is_shown, &card.name).clicked() {
+                        self.look_at(Some(card.option));
+                    }
+                }
+            }
+        });
+        leaves
+    }
+
+    /// One option over the window: its picture, and under it what it is in words.
+    fn one(&mut self, ui: &mut Ui, session: &mut Session) {
+        let most = ui.available_height() * WORDS_SHARE;
+        Panel::bottom("offer").max_size(most).show(ui, |ui| {
+            ScrollArea::vertical().id_salt("offer").show(ui, |ui| {
+                ui.add_space(6.0);
+                self.decide(ui, session);
+                let plan = session.plan();
+                for (part, text) in words::offer(&plan) {
+                    told(ui, part, &text);
+                }
+            });
+        });
+        CentralPanel::default()
+            .frame(Frame::new().fill(theme::desk(ui.theme())))
+            .show(ui, |ui| self.picture(ui, session));
+    }
+
+    /// Whether this one is taken, in which words.
+    fn decide(&mut self, ui: &mut Ui, session: &mut Session) {
+        let plan = session.plan();
+        if let Some(text) = &mut self.agreeing {
+            let name = ui.label("The customer agrees to");
+            let rows = TextEdit::multiline(text).desired_rows(3).desired_width(f32::INFINITY);
+            ui.add(rows).labelled_by(name.id);
+            let mut is_over = false;
+            ui.horizontal(|ui| {
+                if ui.add(big("Agreed")).clicked() {
+                    session.job = moves::with_agreed(&session.job, &plan, text);
+                    is_over = true;
+                }
+                is_over |= ui.add(big("Not yet")).clicked();
+            });
+            if is_over {
+                self.agreeing = None;
+            }
+            return;
+        }
+        let wall = session.job.wall(&plan.wall);
+        let chosen = wall.and_then(|wall| wall.chosen.clone());
+        let option = session.shown_option();
+        let is_chosen = option.is_some_and(|option| chosen.as_ref() == Some(&option.id));
+        let agreed = option.and_then(|option| option.agreed.as_ref()).map(|agreed| agreed.words.clone());
+        ui.horizontal_wrapped(|ui| {
+            if is_chosen {
+                ui.label(RichText::new("\u{2713} Chosen").font(theme::font(19.0, Weight::Semibold)));
+                if ui.add(big("Take it back")).clicked() {
+                    session.job = moves::without_agreed(&session.job, &plan);
+                }
+            }
+            let again = if is_chosen { "Agree anew\u{2026}" } else { "This one\u{2026}" };
+            if ui.add(big(again)).clicked() {
+                self.agreeing = Some(words::to_agree(&plan));
+            }
+        });
+        if let Some(agreed) = agreed {
+            ui.add(Label::new(RichText::new(unbroken(&format!("Agreed to: {agreed}"))).size(17.0)).wrap());
+        }
+    }
+
+    /// The picture, with its pieces under the finger.
+    fn picture(&mut self, ui: &mut Ui, session: &mut Session) {
+        let canvas = ui.available_rect_before_wrap();
+        let response = ui.interact(canvas, picture_id(), Sense::drag());
+        response
+            .widget_info(|| WidgetInfo::labeled(Role::GenericContainer, true, "The wall as it will be seen"));
+        let plan = session.plan();
+        let window = window(&plan, canvas);
+        if self.held.is_some() && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
+            if let Some((drag, _)) = self.held.take() {
+                drag.give_back(session);
+            }
+        } else if response.drag_started()
+            && let Some(press) = ui.input(|input| input.pointer.press_origin())
+        {
+            let held = grab(press, &handles(&plan, &window));
+            self.held =
+                held.and_then(|one| Drag::begin(session, one, press, &window)).map(|drag| (drag, press));
+        }
+        if let (Some((drag, _)), Some(pointer)) = (&mut self.held, response.interact_pointer_pos()) {
+            drag.follow(session, pointer, &window, false);
+        }
+        if !ui.input(|input| input.pointer.any_down()) {
+            self.held = None;
+        }
+        let plan = session.plan();
+        let mut look = window.look();
+        look.held = self.held.as_ref().map(|(drag, _)| drag.handle.id.whole());
+        let scene = customer_view(&plan, &look);
+        paint(&ui.painter_at(canvas), canvas.min, ui.theme(), &scene);
+    }
+}
+
+/// The id of the picture in the window.
+#[must_use]
+pub(super) fn picture_id() -> UiId {
+    UiId::unique("choosing")
+}
+
+/// All of the wall in a canvas.
+fn window(plan: &Plan, canvas: Rect) -> Window {
+    Window { canvas, view: View::within(plan.survey.outline, canvas.size(), MARGIN) }
+}
+
+/// What a finger can take: the pieces.
+fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
+    let one = |piece: &strikeline_solver::plan::piece::PiecePlan| Grabbable {
+        subject: piece.id.whole(),
+        handle: Handle { id: piece.id.clone(), kind: HandleKind::Piece },
+        body: window.canvas_rect(piece.outline),
+        along: None,
+        is_selected: false,
+    };
+    plan.pieces.iter().map(one).collect()
+}
+
+/// The options as cards, in the job's order.
+fn list(session: &Session, plans: &[(Id, Rc<Plan>)]) -> Vec<Card> {
+    let wall = session.job.wall(&session.wall);
+    let options = wall.map(|wall| wall.options.as_slice()).unwrap_or_default();
+    let card = |(index, (id, plan)): (usize, &(Id, Rc<Plan>))| {
+        let option = options.iter().find(|option| option.id == *id);
+        let letter = char::from(b'A'.saturating_add(u8::try_from(index.min(25)).unwrap_or(0)));
+        Card {
+            option: id.clone(),
+            name: option.and_then(|option| option.name.clone()).unwrap_or_else(|| format!("Option {letter}")),
+            is_chosen: wall.is_some_and(|wall| wall.chosen.as_ref() == Some(id)),
+            plan: Rc::clone(plan),
+        }
+    };
+    plans.iter().enumerate().map(card).collect()
+}
+
+fn big(text: &str) -> Button<'_> {
+    Button::new(RichText::new(text).size(19.0)).min_size(vec2(120.0, theme::TAKEN))
+}
+
+/// A part of an offer: its heading, then what it is.
+fn told(ui: &mut Ui, part: OfferPart, text: &str) {
+    ui.add_space(4.0);
+    ui.label(RichText::new(words::offer_part(part)).font(theme::font(16.0, Weight::Semibold)));
+    ui.add(Label::new(RichText::new(unbroken(text)).size(17.0)).wrap());
+}

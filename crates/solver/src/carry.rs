@@ -1,0 +1,194 @@
+//! What to bring for a whole job, over the chosen options of all its walls, and what the kit runs short of.
+
+mod cables;
+mod fasteners;
+mod tools;
+
+use crate::job::Job;
+use crate::job::kit::FastenerKind;
+use crate::plan::Plan;
+use crate::solve::{chosen_option, solve};
+use crate::units::{Length, Mass};
+
+/// A line of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CarryLine {
+    /// What to bring.
+    pub what: Carried,
+    /// How many; `None` of what is not counted.
+    pub count: Option<usize>,
+    /// What asks for it.
+    pub why: Asks,
+    /// How many the kit lacks; `None` where it has enough, or does not count them.
+    pub short_by: Option<usize>,
+}
+
+/// Something to bring.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Carried {
+    /// Fasteners of a size; so many of them to spare.
+    Fasteners {
+        /// Their type.
+        kind: FastenerKind,
+        /// Their diameter.
+        diameter: Length,
+        /// Their length.
+        length: Length,
+        /// How many of the count are spares.
+        spares: usize,
+    },
+    /// Washers for fasteners so thick.
+    Washers(Length),
+    /// A drill bit; one for masonry where so said.
+    Bit {
+        /// Its diameter.
+        diameter: Length,
+        /// Whether it is for concrete.
+        masonry: bool,
+    },
+    /// An extension for bits.
+    BitExtension,
+    /// A hammer drill.
+    HammerDrill,
+    /// Sockets for hex heads, a ratchet or driver.
+    Socket,
+    /// Driver bits.
+    DriverBits,
+    /// A driver at a right angle.
+    RightAngleDriver,
+    /// A saw for openings in the face.
+    Saw,
+    /// A box or bracket of the kit, by its name.
+    Box(String),
+    /// A box or bracket for an opening of one or two gangs.
+    Gang {
+        /// Whether it is two gangs wide.
+        two: bool,
+    },
+    /// Steel plates that keep nails off.
+    NailPlates,
+    /// A cable.
+    Cable {
+        /// What it is called; empty where nothing is stocked.
+        name: String,
+        /// How long it has to be, stocked or cut.
+        length: Length,
+        /// Whether that is a stocked length.
+        stocked: bool,
+    },
+    /// A string that is left in the wall to draw more through.
+    PullString,
+    /// A tape to fish with.
+    FishTape,
+    /// A mirror to look into bays.
+    Mirror,
+    /// What openings and holes are made good with.
+    Patch,
+    /// An approved material to seal fire blocks with.
+    FireSeal,
+    /// Bushings for holes in steel studs.
+    Bushings,
+    /// Channel for the wall's face, so long in all.
+    Channel(Length),
+    /// The screws that hold a mount's brackets to a piece: the threads' diameter and the inserts' depth, where measured.
+    PieceScrews {
+        /// The diameter of the threads.
+        thread: Option<Length>,
+        /// How deep the inserts are.
+        insert: Option<Length>,
+    },
+    /// Somebody to lift with.
+    SecondPerson,
+    /// A tape measure.
+    TapeMeasure,
+    /// A level.
+    Level,
+    /// A stud detector or a magnet.
+    Detector,
+    /// An awl or a thin bit, to probe with.
+    Awl,
+    /// A tester for live wires.
+    Tester,
+    /// Pencil and tape to mark with.
+    Marking,
+    /// Packing for a wall that is not flat.
+    Shims,
+    /// A vacuum cleaner.
+    Vacuum,
+    /// A cloth to lay under the work.
+    DropCloth,
+}
+
+/// What asks for a line.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Asks {
+    /// So many holes of plates that are in use.
+    Holes(usize),
+    /// So many holes that are drilled to a size.
+    LeadHoles(usize),
+    /// Holes deeper than the kit's bits reach: how deep.
+    Deep(Length),
+    /// Holes near a side wall, or under what stands out: so many.
+    Tight(usize),
+    /// So many openings for cables.
+    Openings(usize),
+    /// So many cables.
+    Cables(usize),
+    /// So many studs bored.
+    Bored(usize),
+    /// So many fire blocks that cables pass.
+    Blocks(usize),
+    /// So many holes or openings that nothing covers.
+    Uncovered(usize),
+    /// So many pieces that hang on brackets.
+    Pieces(usize),
+    /// A piece that one person should not lift there.
+    Weight(Option<Mass>),
+    /// A wall that is out of flat.
+    OutOfFlat,
+    /// Every mark.
+    Marks,
+    /// Every wall that is drilled or opened.
+    Drilling,
+}
+
+/// What to bring for a job: what is left in the wall first, then cables, then tools. Empty where nothing hangs.
+#[must_use]
+pub fn carry(job: &Job) -> Vec<CarryLine> {
+    let plans: Vec<Plan> = job
+        .walls
+        .iter()
+        .map(|wall| solve(job, &wall.id, chosen_option(wall).map(|option| &option.id)))
+        .collect();
+    if plans.iter().all(|plan| plan.pieces.is_empty()) {
+        return Vec::new();
+    }
+    let mut lines = fasteners::fasteners(job, &plans);
+    lines.extend(cables::cables(job, &plans));
+    lines.extend(tools::tools(job, &plans));
+    lines
+}
+
+/// How many the kit lacks of what it counts.
+fn short(needed: usize, stocked: Option<u32>) -> Option<usize> {
+    let stocked = usize::try_from(stocked?).unwrap_or(usize::MAX);
+    needed.checked_sub(stocked).filter(|lacks| *lacks > 0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_not_counted_is_not_short() {
+        assert_eq!(short(4, None), None);
+        assert_eq!(short(4, Some(4)), None);
+        assert_eq!(short(4, Some(1)), Some(3));
+        assert_eq!(short(4, Some(0)), Some(4));
+    }
+
+    #[test]
+    fn for_nothing_there_is_nothing_to_bring() {
+        assert_eq!(carry(&Job::new()), []);
+    }
+}

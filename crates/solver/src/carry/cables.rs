@@ -1,0 +1,113 @@
+//! Cables, and what opens the wall for them and makes it good.
+
+use super::{Asks, Carried, CarryLine, short};
+use crate::job::Job;
+use crate::job::framing::WallFraming;
+use crate::job::option::Opening;
+use crate::plan::Plan;
+use crate::plan::cable::{CablePlan, Way, WayBy};
+use crate::route;
+use crate::solve::chosen_option;
+use crate::units::Length;
+
+pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
+    let planned: Vec<&CablePlan> =
+        plans.iter().flat_map(|plan| &plan.pieces).filter_map(|piece| piece.cable.as_ref()).collect();
+    let ways: Vec<&Way> = planned.iter().filter_map(|cable| cable.way.as_ref()).collect();
+    let mut lines = leads(job, &planned);
+    lines.extend(boxes(job));
+    let in_wall: Vec<&&Way> = ways.iter().filter(|way| way.by == WayBy::InWall).collect();
+    let openings = in_wall.iter().filter(|way| way.entry.is_some()).count() * 2;
+    let bored: usize = ways.iter().map(|way| count(way.cost.studs_bored)).sum();
+    let blocks: usize = ways.iter().map(|way| count(way.cost.blocks)).sum();
+    let patches: usize = ways.iter().map(|way| count(way.cost.patches)).sum();
+    let led = planned.iter().map(|cable| cable.leads.len()).sum::<usize>();
+    let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
+        lines.push(CarryLine { what, count, why, short_by: None });
+    };
+    if openings > 0 {
+        ask(Carried::Saw, None, Asks::Openings(openings));
+        ask(Carried::Mirror, None, Asks::Openings(openings));
+        ask(Carried::FishTape, None, Asks::Cables(led));
+        ask(Carried::PullString, None, Asks::Cables(led));
+    }
+    if bored > 0 {
+        ask(Carried::NailPlates, Some(bored * 2), Asks::Bored(bored));
+        let is_steel = job.walls.iter().any(|wall| matches!(wall.framing, Some(WallFraming::Steel(_))));
+        if is_steel {
+            ask(Carried::Bushings, Some(bored), Asks::Bored(bored));
+        }
+    }
+    if blocks > 0 {
+        ask(Carried::FireSeal, None, Asks::Blocks(blocks));
+    }
+    if patches > 0 {
+        ask(Carried::Patch, None, Asks::Uncovered(patches));
+    }
+    let shown: Length = ways
+        .iter()
+        .filter(|way| way.by == WayBy::OnFace)
+        .map(|way| route::length(way.cost.visible_nm))
+        .fold(Length::default(), |sum, one| sum + one);
+    if shown > Length::default() {
+        ask(Carried::Channel(shown), None, Asks::Cables(led));
+    }
+    lines
+}
+
+fn count(number: u32) -> usize {
+    usize::try_from(number).unwrap_or(usize::MAX)
+}
+
+/// The cables, those alike on one line.
+fn leads(job: &Job, planned: &[&CablePlan]) -> Vec<CarryLine> {
+    let mut lines: Vec<(Carried, usize, Option<u32>)> = Vec::new();
+    for lead in planned.iter().flat_map(|cable| &cable.leads) {
+        let Some(length) = lead.cut_length else { continue };
+        let stock = lead.stock.as_ref().and_then(|id| job.kit.cables.iter().find(|one| one.id == *id));
+        let name = stock.and_then(|stock| stock.name.clone()).unwrap_or_default();
+        let what = Carried::Cable { name, length, stocked: stock.is_some() };
+        match lines.iter_mut().find(|(other, ..)| *other == what) {
+            Some((_, count, _)) => *count += 1,
+            None => lines.push((what, 1, stock.and_then(|stock| stock.count))),
+        }
+    }
+    let line = |(what, count, stocked): (Carried, usize, Option<u32>)| CarryLine {
+        what,
+        count: Some(count),
+        why: Asks::Cables(count),
+        short_by: short(count, stocked),
+    };
+    lines.into_iter().map(line).collect()
+}
+
+/// Boxes and brackets for the openings of the chosen options.
+fn boxes(job: &Job) -> Vec<CarryLine> {
+    let mut wanted: Vec<(Carried, usize, Option<u32>)> = Vec::new();
+    let chosen = job.walls.iter().filter_map(chosen_option);
+    for hanging in chosen.flat_map(|option| &option.hangings).filter(|hanging| !hanging.cables.is_empty()) {
+        for opening in [&hanging.way.entry_kind, &hanging.way.exit_kind] {
+            let (what, stocked) = match opening {
+                Some(Opening::PlainHole) => continue,
+                None | Some(Opening::OneGang) => (Carried::Gang { two: false }, None),
+                Some(Opening::TwoGang) => (Carried::Gang { two: true }, None),
+                Some(Opening::Stocked(id)) => {
+                    let stock = job.kit.boxes.iter().find(|stock| stock.id == *id);
+                    let name = stock.and_then(|stock| stock.name.clone()).unwrap_or_else(|| id.to_string());
+                    (Carried::Box(name), stock.and_then(|stock| stock.count))
+                }
+            };
+            match wanted.iter_mut().find(|(other, ..)| *other == what) {
+                Some((_, count, _)) => *count += 1,
+                None => wanted.push((what, 1, stocked)),
+            }
+        }
+    }
+    let line = |(what, count, stocked): (Carried, usize, Option<u32>)| CarryLine {
+        what,
+        count: Some(count),
+        why: Asks::Openings(count),
+        short_by: short(count, stocked),
+    };
+    wanted.into_iter().map(line).collect()
+}

@@ -1,0 +1,37 @@
+//! What measures, lifts and cleans.
+
+use super::{Asks, Carried, CarryLine};
+use crate::finding::What;
+use crate::job::Job;
+use crate::plan::Plan;
+
+pub(super) fn tools(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
+    let mut lines = Vec::new();
+    let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
+        lines.push(CarryLine { what, count, why, short_by: None });
+    };
+    let hung = plans.iter().flat_map(|plan| &plan.pieces).filter(|piece| piece.mount.is_some());
+    let hung: Vec<_> = hung.filter_map(|piece| job.piece(&piece.id)).collect();
+    for piece in &hung {
+        let pattern = piece.pattern.as_ref();
+        let (thread, insert) =
+            (pattern.and_then(|pattern| pattern.thread), pattern.and_then(|pattern| pattern.insert_depth));
+        ask(Carried::PieceScrews { thread, insert }, Some(4), Asks::Pieces(1));
+    }
+    let found =
+        |is: fn(&What) -> bool| plans.iter().flat_map(|plan| &plan.findings).find(|one| is(&one.what));
+    if let Some(finding) = found(|what| matches!(what, What::HeavyLift { .. })) {
+        let mass = if let What::HeavyLift { mass, .. } = finding.what { mass } else { None };
+        ask(Carried::SecondPerson, Some(1), Asks::Weight(mass));
+    }
+    if found(|what| matches!(what, What::PlateOverHump { .. })).is_some() {
+        ask(Carried::Shims, None, Asks::OutOfFlat);
+    }
+    ask(Carried::TapeMeasure, None, Asks::Marks);
+    ask(Carried::Level, None, Asks::Marks);
+    ask(Carried::Marking, None, Asks::Marks);
+    for what in [Carried::Detector, Carried::Awl, Carried::Tester, Carried::Vacuum, Carried::DropCloth] {
+        ask(what, None, Asks::Drilling);
+    }
+    lines
+}

@@ -1,0 +1,154 @@
+//! What to bring, a line a thing, and what asks for it.
+
+use super::fastening::{fine, size_name};
+use super::lines::Text;
+use super::phrase::{count, mass, sentence};
+use crate::carry::{Asks, Carried, CarryLine};
+use crate::plan::Plan;
+use crate::units::Length;
+
+/// What to bring, with how many: `5 lag screws...`; without a full stop.
+#[must_use]
+pub fn carried(plan: &Plan, line: &CarryLine) -> String {
+    let print = |length: Length| plan.style.print(length);
+    let what = match &line.what {
+        Carried::Fasteners { kind, diameter, length, spares } => {
+            let name = size_name(plan, *kind, *diameter, *length);
+            let spare = if *spares == 1 { "one".to_owned() } else { spares.to_string() };
+            format!("{name}, {spare} of them to spare")
+        }
+        Carried::Washers(thick) => format!("washer {} thick", fine(*thick)),
+        Carried::Bit { diameter, masonry: true } => format!("masonry bit {}", fine(*diameter)),
+        Carried::Bit { diameter, masonry: false } => format!("drill bit {}", fine(*diameter)),
+        Carried::BitExtension => "extension for bits".to_owned(),
+        Carried::HammerDrill => "hammer drill".to_owned(),
+        Carried::Socket => "sockets and a ratchet".to_owned(),
+        Carried::DriverBits => "driver bits".to_owned(),
+        Carried::RightAngleDriver => "right-angle driver".to_owned(),
+        Carried::Saw => "saw for openings".to_owned(),
+        Carried::Box(name) => format!("box: {name}"),
+        Carried::Gang { two: false } => "one-gang box or bracket".to_owned(),
+        Carried::Gang { two: true } => "two-gang box or bracket".to_owned(),
+        Carried::NailPlates => "nail plate".to_owned(),
+        Carried::Cable { name, length, stocked } => {
+            let name = if name.is_empty() { "cable".to_owned() } else { format!("cable {name}") };
+            let how = if *stocked { "stocked length" } else { "to be cut" };
+            format!("{name}, {} ({how})", print(*length))
+        }
+        Carried::PullString => "pull string".to_owned(),
+        Carried::FishTape => "fish tape".to_owned(),
+        Carried::Mirror => "inspection mirror and a light".to_owned(),
+        Carried::Patch => "patch material".to_owned(),
+        Carried::FireSeal => "approved material to seal fire blocks".to_owned(),
+        Carried::Bushings => "bushing for a steel stud".to_owned(),
+        Carried::Channel(length) => format!("cable channel for the face, {} in all", print(*length)),
+        Carried::PieceScrews { thread, insert } => {
+            let size = thread.map_or_else(
+                || "of the piece's own thread".to_owned(),
+                |thread| format!("of {} thread", fine(thread)),
+            );
+            let deep = insert.map_or_else(String::new, |insert| format!(", {} here", fine(insert)));
+            format!(
+                "screws for the brackets, {size}, as long as bracket and spacer and 5/16 in (8 mm) more, or as the maker says; \
+                 never deeper than the insert{deep} (common practice)"
+            )
+        }
+        Carried::SecondPerson => "second person for the lift".to_owned(),
+        Carried::TapeMeasure => "tape measure".to_owned(),
+        Carried::Level => "level".to_owned(),
+        Carried::Detector => "stud detector or magnet".to_owned(),
+        Carried::Awl => "awl or thin bit to probe with".to_owned(),
+        Carried::Tester => "voltage tester".to_owned(),
+        Carried::Marking => "pencil, chalk line and painter's tape".to_owned(),
+        Carried::Shims => "shims".to_owned(),
+        Carried::Vacuum => "vacuum cleaner".to_owned(),
+        Carried::DropCloth => "drop cloth".to_owned(),
+    };
+    match line.count {
+        Some(many) => format!("{many} x {what}"),
+        None => super::phrase::capital(&what),
+    }
+}
+
+/// What asks for a line, and how many the kit lacks: a sentence.
+#[must_use]
+pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
+    let why = match &line.why {
+        Asks::Holes(holes) => format!("{} of plates in use", count(*holes, "hole", "holes")),
+        Asks::LeadHoles(holes) => count(*holes, "lead hole", "lead holes"),
+        Asks::Deep(deep) => format!("holes {} deep from the face", plan.style.print(*deep)),
+        Asks::Tight(holes) => format!("{} close to a side wall", count(*holes, "hole", "holes")),
+        Asks::Openings(openings) => count(*openings, "opening for cables", "openings for cables"),
+        Asks::Cables(cables) => count(*cables, "cable", "cables"),
+        Asks::Bored(studs) => format!("{} bored for cables", count(*studs, "stud", "studs")),
+        Asks::Blocks(blocks) => format!("{} that cables pass", count(*blocks, "fire block", "fire blocks")),
+        Asks::Uncovered(holes) => format!("{} that nothing covers", count(*holes, "place", "places")),
+        Asks::Pieces(pieces) => count(*pieces, "piece on brackets", "pieces on brackets"),
+        Asks::Weight(weighs) => match weighs {
+            Some(weighs) => format!("a piece of {} is more than one person should lift there", mass(*weighs)),
+            None => "a piece is more than one person should lift there".to_owned(),
+        },
+        Asks::OutOfFlat => "a wall that is out of flat under the plate".to_owned(),
+        Asks::Marks => "every mark".to_owned(),
+        Asks::Drilling => "every wall that is drilled or opened".to_owned(),
+    };
+    let short = line.short_by.map_or_else(String::new, |lacks| format!("; the kit lacks {lacks}"));
+    sentence(&format!("{why}{short}"))
+}
+
+/// The list of a job as text for a terminal, told in a plan's units; empty for no lines.
+#[must_use]
+pub fn carry_text(plan: &Plan, lines: &[CarryLine]) -> String {
+    let mut text = Text::default();
+    if !lines.is_empty() {
+        text.line(0, "To bring, for all walls");
+    }
+    for line in lines {
+        text.line(2, &format!("{}: {}", carried(plan, line), uncapital(&carried_why(plan, line))));
+    }
+    text.written
+}
+
+/// A sentence after a colon: none here begins with a name.
+fn uncapital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, inches, well_told};
+    use super::*;
+    use crate::job::kit::FastenerKind;
+    use crate::units::Mass;
+
+    #[test]
+    fn each_line_says_what_and_why() {
+        let plan = sample::plan();
+        let lag = Carried::Fasteners {
+            kind: FastenerKind::Lag,
+            diameter: inches("5/16"),
+            length: inches("3"),
+            spares: 1,
+        };
+        for (what, count, why, said) in [
+            (lag, Some(5), Asks::Holes(4), "5 x lag screw 5/16\" x 3\", one of them to spare"),
+            (Carried::Saw, None, Asks::Openings(2), "Saw for openings"),
+            (Carried::SecondPerson, Some(1), Asks::Weight(Some(Mass::pounds(60.0))), "1 x second person"),
+            (Carried::Channel(inches("30")), None, Asks::Cables(2), "30\" in all"),
+            (
+                Carried::PieceScrews { thread: None, insert: Some(inches("3/4")) },
+                Some(4),
+                Asks::Pieces(1),
+                "insert, 3/4\" here",
+            ),
+        ] {
+            let line = CarryLine { what, count, why, short_by: Some(2) };
+            let text = carried(&plan, &line);
+            assert!(text.contains(said), "{text}");
+            let why = carried_why(&plan, &line);
+            well_told(&why);
+            assert!(why.ends_with("; the kit lacks 2."), "{why}");
+        }
+    }
+}

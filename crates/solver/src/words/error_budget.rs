@@ -1,0 +1,112 @@
+//! How far off the finished piece can be, what makes the most of it, and what would halve that.
+
+use super::phrase::sentence;
+use super::things::Called;
+use crate::error_budget::{Budget, ErrorBudget, ErrorFrom};
+use crate::ledger::Label;
+use crate::plan::Plan;
+use crate::units::LengthUnit;
+
+/// The budget of a plan's piece: its middle, its top, how level it is; then what nobody can work out.
+#[must_use]
+pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
+    let piece = plan.pieces.iter().find(|piece| piece.id == budget.piece);
+    let of = |part: &str| {
+        piece.map_or_else(|| format!("the {part}"), |piece| Called::piece(plan, piece).own(part))
+    };
+    let length = |mm: f64| match plan.style.graduation.unit() {
+        LengthUnit::Millimetre => format!("{:.1} mm", up(mm, 10.0)),
+        _ => format!("{:.2}\"", up(mm / 25.4, 100.0)),
+    };
+    let degrees = |deg: f64| format!("{:.2} degrees", up(deg, 100.0));
+    vec![
+        sentence(&told(&format!("{} can be off sideways", of("middle")), &budget.centre, length)),
+        sentence(&told(&format!("{} can be off up or down", of("top edge")), &budget.top, length)),
+        sentence(&told(&format!("{} can be out of level", of("level")), &budget.tilt, degrees)),
+        "Not counted: how the mount's own parts give, a face out of plumb, a floor read at no place."
+            .to_owned(),
+    ]
+}
+
+/// Up, so that nothing is told as less than it is.
+fn up(value: f64, parts: f64) -> f64 {
+    (value * parts - 1e-6).ceil() / parts
+}
+
+fn told(what: &str, budget: &Budget, print: impl Fn(f64) -> String) -> String {
+    let Some(largest) = budget.largest() else { return format!("{what} by nothing that can be worked out") };
+    let memory = if budget.label() >= Label::Memory { "; a part of it is from memory" } else { "" };
+    format!(
+        "{what} by {} at the worst, {} as independent errors add up; most of it is {}: {}, and it is {}{memory}",
+        print(budget.stack.worst),
+        print(budget.stack.rss),
+        error_from(largest),
+        halved(largest),
+        print(budget.with_half(largest).rss)
+    )
+}
+
+/// What makes an error.
+#[must_use]
+pub fn error_from(from: ErrorFrom) -> &'static str {
+    match from {
+        ErrorFrom::Tape => "the tape itself",
+        ErrorFrom::Meter => "the distance meter",
+        ErrorFrom::Graduation => "reading to the nearest graduation",
+        ErrorFrom::Pencil => "the width of pencil lines",
+        ErrorFrom::Corner => "the tape's end in the corner",
+        ErrorFrom::LevelLine => "the line that heights are read from",
+        ErrorFrom::Plate => "the plate's holes round its fasteners",
+        ErrorFrom::Drop => "the drop as it was measured",
+    }
+}
+
+/// What the hand does to halve it.
+fn halved(from: ErrorFrom) -> &'static str {
+    match from {
+        ErrorFrom::Tape => "read a tape of a better class",
+        ErrorFrom::Meter => "take the mean of two readings from either side",
+        ErrorFrom::Graduation => "read to half of a graduation",
+        ErrorFrom::Pencil => "strike with a knife or an awl",
+        ErrorFrom::Corner => "hold a block of known length into the corner and read from that",
+        ErrorFrom::LevelLine => "check the line from both walls and split the difference",
+        ErrorFrom::Plate => "sleeve or centre the fasteners in their holes as they are tightened",
+        ErrorFrom::Drop => "measure the drop on both brackets and take the mean",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{self, well_told};
+    use super::*;
+    use crate::error_budget::{ERRORS, ErrorPart};
+    use crate::measuring::stack::stack;
+
+    fn budget(parts: &[(ErrorFrom, f64)]) -> Budget {
+        let part =
+            |&(from, amount): &(ErrorFrom, f64)| ErrorPart { from, amount, label: Label::Chosen, source: "" };
+        let amounts: Vec<f64> = parts.iter().map(|(_, amount)| *amount).collect();
+        Budget { stack: stack(&amounts), parts: parts.iter().map(part).collect() }
+    }
+
+    #[test]
+    fn the_largest_is_named_with_what_halves_it() {
+        let plan = sample::plan();
+        let piece = plan.pieces[0].id.clone();
+        for from in ERRORS {
+            let one = budget(&[(from, 3.0), (ErrorFrom::Graduation, 0.4)]);
+            let all = ErrorBudget { piece: piece.clone(), centre: one.clone(), top: one.clone(), tilt: one };
+            let told = error_budget(&plan, &all);
+            told.iter().for_each(|line| well_told(line));
+            assert!(told[0].contains(error_from(from)), "{}", told[0]);
+        }
+        let none = ErrorBudget { piece, centre: budget(&[]), top: budget(&[]), tilt: budget(&[]) };
+        error_budget(&plan, &none).iter().for_each(|line| well_told(line));
+    }
+
+    #[test]
+    fn nothing_is_told_as_less_than_it_is() {
+        assert_eq!(format!("{:.2}", up(0.101, 100.0)), "0.11");
+        assert_eq!(format!("{:.2}", up(0.25, 100.0)), "0.25");
+    }
+}
