@@ -6,9 +6,8 @@ use crate::units::Length;
 /// How far trim may stand out at a distance from the opening; `None` where nothing limits it.
 #[must_use]
 pub fn trim_may_stand_out(from_opening: Length) -> Option<Length> {
-    let inches = from_opening.in_inches();
-    if inches < TRIM_NONE_IN.value {
+    if from_opening < Length::inches(TRIM_NONE_IN.value) {
         return Some(Length::default());
     }
-    (inches <= TRIM_FREE_IN.value).then(|| Length::inches(inches * TRIM_PER_IN.value))
+    (from_opening <= Length::inches(TRIM_FREE_IN.value)).then(|| from_opening * TRIM_PER_IN.value)
 }

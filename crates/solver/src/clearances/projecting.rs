@@ -7,7 +7,7 @@ use crate::units::Length;
 #[must_use]
 pub fn may_stand_out(edge_above_floor: Length, out: Length) -> bool {
     let rule = PROJECTING.value;
-    let height = edge_above_floor.in_inches();
-    let is_met = rule.above_in < height && height <= rule.to_in;
-    !is_met || out.in_inches() <= rule.most_in
+    let [above, to, most] = [rule.above_in, rule.to_in, rule.most_in].map(Length::inches);
+    let is_met = above < edge_above_floor && edge_above_floor <= to;
+    !is_met || out <= most
 }

@@ -14,6 +14,7 @@ pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
     let of = |part: &str| {
         piece.map_or_else(|| format!("the {part}"), |piece| Called::piece(plan, piece).own(part))
     };
+    let whole = piece.map_or_else(|| "it".to_owned(), |piece| Called::piece(plan, piece).words);
     let length = |mm: f64| match plan.style.graduation.unit() {
         LengthUnit::Millimetre => format!("{:.1} mm", up(mm, 10.0)),
         _ => format!("{:.2}\"", up(mm / 25.4, 100.0)),
@@ -22,7 +23,7 @@ pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
     vec![
         sentence(&told(&format!("{} can be off sideways", of("middle")), &budget.centre, length)),
         sentence(&told(&format!("{} can be off up or down", of("top edge")), &budget.top, length)),
-        sentence(&told(&format!("{} can be out of level", of("level")), &budget.tilt, degrees)),
+        sentence(&told(&format!("{whole} can be out of level"), &budget.tilt, degrees)),
         "Not counted: how the mount's own parts give, a face out of plumb, a floor read at no place."
             .to_owned(),
     ]

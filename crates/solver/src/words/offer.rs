@@ -98,7 +98,7 @@ fn holes(plan: &Plan) -> String {
     if openings > 0 {
         parts.push(format!("{} for cables", count(openings, "opening", "openings")));
     }
-    if parts.is_empty() { "None that is planned yet.".to_owned() } else { sentence(&list(&parts)) }
+    if parts.is_empty() { "No hole is planned yet.".to_owned() } else { sentence(&list(&parts)) }
 }
 
 fn cables(plan: &Plan, piece: &PiecePlan) -> Option<String> {
