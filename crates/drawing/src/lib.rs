@@ -14,8 +14,11 @@ mod symbol;
 pub mod dimension;
 pub mod elevation;
 pub mod side_view;
+mod palette;
 pub mod svg;
 pub mod sheet;
+pub mod pdf;
+pub mod png;
 
 #[cfg(test)]
 mod sample;
