@@ -52,7 +52,7 @@ pub use next::next;
 pub use next_probe::{answer_means, next_probe, probe_itself, said};
 pub use phrase::capital;
 pub use place_line::place_line;
-pub use plan_text::{hole_line, plan_text};
+pub use plan_text::plan_text;
 pub use reading::line_end;
 pub use sight::{sight, sight_line};
 pub use suits::{suits, suits_name};

@@ -5,6 +5,8 @@ use super::leaf::{self, Leaf};
 use super::list::{List, STRONG, TEXT};
 use super::{Ask, elevation};
 use strikeline_solver::finding::Level;
+use strikeline_solver::plan::Plan;
+use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::words::{self, on_paper};
 
 /// How the width of the schedule is shared among its columns.
@@ -29,12 +31,11 @@ pub(crate) fn leaves(ask: &Ask<'_>) -> Vec<Leaf> {
 fn head(list: &mut List, ask: &Ask<'_>) {
     let (job, plan) = (ask.job, ask.plan);
     list.paragraph(&on_paper::title(job), STRONG);
-    let wall = format!("{}: {}.", on_paper::wall_and_option(job, plan), on_paper::wall_size(plan));
-    list.paragraph(&wall, TEXT);
+    list.paragraph(&on_paper::wall_and_option(job, plan), TEXT);
     for piece in &plan.pieces {
         list.paragraph(&words::place_line(plan, piece), TEXT);
     }
-    if let Some(verdict) = words::wall_verdict_line(plan) {
+    if let Some(verdict) = on_paper::verdict(plan) {
         list.paragraph(&verdict, TEXT);
     }
     let next = words::next(plan);
@@ -68,9 +69,7 @@ fn fasteners(list: &mut List, ask: &Ask<'_>) {
         if index == 0 {
             list.heading(on_paper::FASTENERS, 1);
         }
-        if plan.pieces.len() > 1 {
-            list.heading(&words::capital(&words::thing(plan, &piece.id.whole())), 2);
-        }
+        named(list, plan, piece);
         let schedule = &mount.fastening.fasteners;
         if !schedule.is_empty() {
             row(list, &on_paper::SCHEDULE.map(str::to_owned), true);
@@ -95,14 +94,24 @@ fn row(list: &mut List, cells: &[String; 4], leads: bool) {
     list.row(&cells, if leads { STRONG } else { TEXT }, leads);
 }
 
+/// The piece's name over what is told of it, where there are several.
+fn named(list: &mut List, plan: &Plan, piece: &PiecePlan) {
+    if plan.pieces.len() > 1 {
+        list.heading(&words::capital(&words::thing(plan, &piece.id.whole())), 2);
+    }
+}
+
 fn cables(list: &mut List, ask: &Ask<'_>) {
     let plan = ask.plan;
-    let told: Vec<String> = plan.pieces.iter().flat_map(|piece| words::cable(plan, piece)).collect();
-    if !told.is_empty() {
-        list.heading(on_paper::CABLES, 1);
-    }
-    for sentence in told {
-        list.paragraph(&sentence, TEXT);
+    let told = plan.pieces.iter().map(|piece| (piece, words::cable(plan, piece)));
+    for (index, (piece, sentences)) in told.filter(|(_, sentences)| !sentences.is_empty()).enumerate() {
+        if index == 0 {
+            list.heading(on_paper::CABLES, 1);
+        }
+        named(list, plan, piece);
+        for sentence in sentences {
+            list.paragraph(&sentence, TEXT);
+        }
     }
 }
 

@@ -78,6 +78,11 @@ fn title(strokes: &mut Strokes, ask: &Ask<'_>, rect: PaperRect) {
         return;
     }
     let lines = wrapped(&text, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
+    if let [only] = lines.as_slice() {
+        let at = PaperPoint::new(left, rect.bottom_mm - 3.2);
+        strokes.text(at, only, LONG_TITLE, Anchor::Start);
+        return;
+    }
     let first = lines.first().cloned().unwrap_or_default();
     let rest = lines.get(1..).unwrap_or_default().join(" ");
     let rest = shortened(&rest, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
@@ -118,21 +123,21 @@ fn check_bar(strokes: &mut Strokes, rect: PaperRect) -> f64 {
     strokes.line(Ink::Dimension, at(0.0, 0.0), at(4.0 * INCH_MM, 0.0));
     for tens in 0..=10 {
         let x_mm = f64::from(tens) * 10.0;
-        let up_mm = if tens % 5 == 0 { 1.8 } else { 1.0 };
+        let up_mm = if tens % 5 == 0 { 1.3 } else { 0.8 };
         strokes.line(Ink::Dimension, at(x_mm, 0.0), at(x_mm, -up_mm));
     }
     for inches in 0..=4 {
         let x_mm = f64::from(inches) * INCH_MM;
-        strokes.line(Ink::Dimension, at(x_mm, 0.0), at(x_mm, 1.8));
+        strokes.line(Ink::Dimension, at(x_mm, 0.0), at(x_mm, 1.3));
     }
     let capitals = BAR_NOTE.height_mm * crate::font::CAPITALS;
     for (x_mm, y_mm, words) in [
-        (0.0, -2.2, "0"),
-        (50.0, -2.2, "50"),
-        (100.0, -2.2, "100 mm"),
-        (0.0, 2.2 + capitals, "0"),
-        (2.0 * INCH_MM, 2.2 + capitals, "2"),
-        (4.0 * INCH_MM, 2.2 + capitals, "4 in"),
+        (0.0, -1.7, "0"),
+        (50.0, -1.7, "50"),
+        (100.0, -1.7, "100 mm"),
+        (0.0, 1.7 + capitals, "0"),
+        (2.0 * INCH_MM, 1.7 + capitals, "2"),
+        (4.0 * INCH_MM, 1.7 + capitals, "4 in"),
     ] {
         strokes.text(at(x_mm, y_mm), words, BAR_NOTE, Anchor::Middle);
     }

@@ -66,8 +66,6 @@ pub const MAP: &str = "The tiles";
 pub const SECOND_CHECK: &str = "Second check";
 /// Over the list of holes.
 pub const HOLES: &str = "Holes";
-/// Over where the piece's corners are.
-pub const CORNERS: &str = "Corners";
 /// Of a plate whose place hangs on an assumption.
 pub const PLACE_ASSUMED: &str = "Where this plate goes on the wall is assumed in part: the template is of its true size, its place is not to be struck yet.";
 /// On the level line.
@@ -76,6 +74,8 @@ pub const LEVEL_LINE: &str = "Level line";
 pub const CENTRE_LINE: &str = "Centre line";
 /// On the opening behind the piece.
 pub const ENTRY: &str = "Opening for the cables";
+/// On the opening where the cables come out.
+pub const EXIT: &str = "Exit for the cables";
 
 /// How many tiles there are, on which paper.
 #[must_use]
@@ -133,7 +133,21 @@ pub fn second_check(plan: &Plan) -> String {
     )
 }
 
-/// Where a corner of the piece is, right and up of where the plate's lines cross.
+/// A hole and where it is from the plate's two lines.
+#[must_use]
+pub fn hole(plan: &Plan, hole: &HolePlan) -> String {
+    let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
+    format!("{}: {across}, {upright}.", capital(&hole_name(&hole.id)))
+}
+
+/// Over where the piece's corners are.
+#[must_use]
+pub fn corners(plan: &Plan, piece: &PiecePlan) -> String {
+    capital(Called::piece(plan, piece).own("corners").trim_start_matches("the "))
+}
+
+/// Where a corner of the piece is, right and up of where the plate's lines cross: a line an entry, and in one sentence
+/// for a list that names the piece.
 #[must_use]
 pub fn corner(
     plan: &Plan,
@@ -141,16 +155,23 @@ pub fn corner(
     (top, left): (bool, bool),
     right: Length,
     up: Length,
-) -> String {
+) -> ([String; 3], String) {
     let (height, side) = (if top { "top" } else { "bottom" }, if left { "left" } else { "right" });
     let corner = Called::piece(plan, piece).own(&format!("{height} {side} corner"));
-    format!("{}: {}", capital(corner.trim_start_matches("the ")), from_lines(plan, right, up))
+    let [across, upright] = from_lines(plan, right, up);
+    let listed = format!("{} {side}: {across}, {upright}.", capital(height));
+    (placed(plan, &capital(corner.trim_start_matches("the ")), right, up), listed)
 }
 
-/// Where the middle of the cables' exit is, right and up of where the plate's lines cross.
+/// Where the middle of an opening is, right and up of where the plate's lines cross: a line an entry.
 #[must_use]
-pub fn exit(plan: &Plan, right: Length, up: Length) -> String {
-    format!("Exit for the cables, its middle {}", from_lines(plan, right, up))
+pub fn opening(plan: &Plan, name: &str, right: Length, up: Length) -> [String; 3] {
+    placed(plan, &format!("{name}, its middle"), right, up)
+}
+
+fn placed(plan: &Plan, name: &str, right: Length, up: Length) -> [String; 3] {
+    let [across, upright] = from_lines(plan, right, up);
+    [format!("{name}:"), format!("{across},"), format!("{upright}.")]
 }
 
 /// The title of a job's sheets.
@@ -195,11 +216,10 @@ pub fn unset(text: &str, letter: char) -> String {
     )
 }
 
-/// How wide and high the wall is.
+/// The wall's verdict, named as such; `None` where nothing hangs on a mount.
 #[must_use]
-pub fn wall_size(plan: &Plan) -> String {
-    let outline = plan.survey.outline;
-    format!("{} wide, {} high", plan.style.print(outline.width()), plan.style.print(outline.height()))
+pub fn verdict(plan: &Plan) -> Option<String> {
+    super::wall_verdict_line(plan).map(|line| format!("Verdict: {}", super::fastening::uncapital(&line)))
 }
 
 /// Which sheet, and which page of it.

@@ -136,9 +136,8 @@ fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &Piece
 }
 
 /// A hole by the plate's two lines, and what it meets.
-#[must_use]
-pub fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
-    let from_lines = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
+fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
+    let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
     let meets = match hole.meets {
         Meets::Stud => "in a stud",
         Meets::StudEdge => "too near a stud's edge",
@@ -155,7 +154,7 @@ pub fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
         }
         _ => String::new(),
     };
-    format!("{}: {from_lines}: {meets}{chance}.", super::phrase::capital(&hole_name(&hole.id)))
+    format!("{}: {across}, {upright}: {meets}{chance}.", super::phrase::capital(&hole_name(&hole.id)))
 }
 
 #[cfg(test)]

@@ -8,17 +8,18 @@ use super::super::strokes::{Letters, Strokes};
 use super::Template;
 use super::plate::Drawn;
 use super::tile::{Tile, straight};
+use crate::font::{CAPITALS, text_width_mm};
 use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
-use crate::scene::Anchor;
+use crate::scene::{Anchor, ItemKind};
 use strikeline_solver::plan::piece::HolePlan;
 use strikeline_solver::words::{self, on_paper};
 
 const NUMBER: Letters = Letters::semibold(3.8);
 /// The map's height at most.
-const MAP_MM: f64 = 95.0;
+const MAP_MM: f64 = 70.0;
 /// How many distances between holes are asked for, at most (chosen: what one takes the time to measure).
-const PAIRS: usize = 8;
+const PAIRS: usize = 6;
 
 /// Draws it, for so many tiles.
 pub(super) fn leaves(ask: &Ask<'_>, templates: &[Template<'_>], tiles: usize) -> Vec<Leaf> {
@@ -59,8 +60,6 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
     if piece.assumed || template.mount.assumed {
         list.paragraph(on_paper::PLACE_ASSUMED, STRONG);
     }
-    list.heading(on_paper::MAP, 1);
-    map(list, drawn, &template.tiles);
     let pairs = pairs(&template.mount.holes);
     if !pairs.is_empty() {
         list.heading(on_paper::SECOND_CHECK, 1);
@@ -69,11 +68,13 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
             list.mark(&on_paper::pair(plan, first, second), "", "", false);
         }
     }
+    list.heading(on_paper::MAP, 1);
+    map(list, drawn, &template.tiles);
     list.heading(on_paper::HOLES, 1);
     for hole in &template.mount.holes {
-        list.paragraph(&words::hole_line(plan, hole), TEXT);
+        list.paragraph(&on_paper::hole(plan, hole), TEXT);
     }
-    list.heading(on_paper::CORNERS, 1);
+    list.heading(&on_paper::corners(plan, piece), 1);
     for sentence in &drawn.corners {
         list.paragraph(sentence, TEXT);
     }
@@ -110,7 +111,12 @@ fn map(list: &mut List, drawn: &Drawn, tiles: &[Tile]) {
         let rect = tile.window;
         let small = PaperRect::of(at(rect.at(0.0, 0.0)), at(rect.at(1.0, 1.0)));
         strokes.rect(Ink::Dimension, small, false);
-        let middle = small.at(0.5, 0.22).moved(0.0, NUMBER.height_mm * 0.33);
+        let middle = small.at(0.5, 0.28).moved(0.0, NUMBER.height_mm * 0.33);
+        let wide = text_width_mm(&tile.number.to_string(), NUMBER.height_mm, NUMBER.weight) / 2.0;
+        let up_mm = NUMBER.height_mm * CAPITALS;
+        let ground = PaperRect::of(middle.moved(-wide, 0.0), middle.moved(wide, -up_mm)).grown(0.4);
+        let points = ground.corners().to_vec();
+        strokes.put(Ink::LabelGroundOff, ItemKind::Polygon { points, filled: true, outlined: false });
         strokes.text(middle, &tile.number.to_string(), NUMBER, Anchor::Middle);
     }
     list.graphic(all.height_mm() * share + 2.0, strokes);

@@ -11,25 +11,28 @@ use crate::scene::Anchor;
 const NAME: Letters = Letters::regular(3.2);
 const USED: Letters = Letters::semibold(3.2);
 /// The widest a name may be: narrower than any paper. What is longer stands in full on the page of instructions.
-const WIDEST_MM: f64 = 120.0;
+const WIDEST_MM: f64 = 70.0;
+/// From one line of a name to the next.
+const PITCH_MM: f64 = 4.2;
 /// Free round a name.
 const CLEAR_MM: f64 = 0.6;
 
 /// A name that asks for a place. Places are from the plate's own lines, as all of a template.
 #[derive(Clone, Debug)]
 pub(super) struct Label {
-    text: String,
+    /// Its lines, one under the other.
+    lines: Vec<String>,
     letters: Letters,
     /// What it names is here: the name stands on the tiles that show it.
     near: PaperPoint,
-    /// Where it may stand, the best first.
+    /// Where its first line may stand, the best first.
     places: Vec<(PaperPoint, Anchor)>,
 }
 
 impl Label {
-    fn new(text: &str, letters: Letters, near: PaperPoint, places: Vec<(PaperPoint, Anchor)>) -> Self {
-        let text = shortened(text, WIDEST_MM, letters.height_mm, letters.weight);
-        Self { text, letters, near, places }
+    fn new(lines: &[&str], letters: Letters, near: PaperPoint, places: Vec<(PaperPoint, Anchor)>) -> Self {
+        let short = |line: &&str| shortened(line, WIDEST_MM, letters.height_mm, letters.weight);
+        Self { lines: lines.iter().map(short).collect(), letters, near, places }
     }
 
     /// Along a line, at either of its ends.
@@ -48,7 +51,7 @@ impl Label {
                 .flat_map(|end| [(end.moved(1.6, 0.0), Anchor::Start), (end.moved(-1.6, 0.0), Anchor::End)])
                 .collect()
         };
-        Self::new(text, NAME, from, places)
+        Self::new(&[text], NAME, from, places)
     }
 
     /// Beside a hole, past what is drawn of it.
@@ -65,32 +68,44 @@ impl Label {
             (middle.moved(0.0, -reach_mm - 5.0), Anchor::Middle),
             (middle.moved(0.0, reach_mm + 5.0 + capitals), Anchor::Middle),
         ];
-        Self::new(text, if is_used { USED } else { NAME }, middle, places)
+        Self::new(&[text], if is_used { USED } else { NAME }, middle, places)
     }
 
-    /// In an opening, else over or under it.
-    pub(super) fn inside(text: &str, rect: PaperRect) -> Self {
-        let middle = rect.centre();
+    /// Under an opening, else over or in it.
+    pub(super) fn of_opening(lines: &[String; 3], rect: PaperRect) -> Self {
+        let [first, second, third] = lines.each_ref().map(String::as_str);
+        let capitals = NAME.height_mm * CAPITALS;
+        let over_mm = PITCH_MM * 2.0 + 2.0;
         let places = vec![
-            (middle.moved(0.0, 1.0), Anchor::Middle),
-            (PaperPoint::new(rect.left_mm + 2.0, rect.bottom_mm - 2.0), Anchor::Start),
-            (PaperPoint::new(rect.left_mm, rect.bottom_mm + 4.0), Anchor::Start),
-            (PaperPoint::new(rect.right_mm, rect.bottom_mm + 4.0), Anchor::End),
-            (PaperPoint::new(rect.left_mm, rect.top_mm - 2.0), Anchor::Start),
+            (PaperPoint::new(rect.left_mm, rect.bottom_mm + 2.0 + capitals), Anchor::Start),
+            (PaperPoint::new(rect.left_mm, rect.top_mm - over_mm), Anchor::Start),
+            (PaperPoint::new(rect.right_mm, rect.bottom_mm + 2.0 + capitals), Anchor::End),
+            (PaperPoint::new(rect.right_mm, rect.top_mm - over_mm), Anchor::End),
+            (PaperPoint::new(rect.left_mm + 2.0, rect.top_mm + 2.0 + capitals), Anchor::Start),
+            (PaperPoint::new(rect.right_mm + 2.0, rect.top_mm + capitals), Anchor::Start),
+            (PaperPoint::new(rect.left_mm - 2.0, rect.top_mm + capitals), Anchor::End),
         ];
-        Self::new(text, NAME, middle, places)
+        Self::new(&[first, second, third], NAME, rect.centre(), places)
     }
 
-    /// From a place to the right.
-    pub(super) fn under(text: &str, place: PaperPoint) -> Self {
-        Self::from_side(text, place, true)
-    }
-
-    /// From a place to the right, or ending there.
-    pub(super) fn from_side(text: &str, place: PaperPoint, to_right: bool) -> Self {
-        let anchor = if to_right { Anchor::Start } else { Anchor::End };
-        let places = [0.0, -5.0, 5.0].map(|down_mm| (place.moved(0.0, down_mm), anchor));
-        Self::new(text, NAME, place, places.to_vec())
+    /// At the foot of an arrow to a corner: on the side of the plate's middle, else on the other, else farther out.
+    pub(super) fn of_corner(lines: &[String; 3], foot: PaperPoint, top: bool, left: bool) -> Self {
+        let [first, second, third] = lines.each_ref().map(String::as_str);
+        let (inward, outward) =
+            if left { (Anchor::Start, Anchor::End) } else { (Anchor::End, Anchor::Start) };
+        // Three lines, the last of those above and the first of those below next to the foot.
+        let first_mm = if top { -2.0 * PITCH_MM } else { NAME.height_mm * CAPITALS };
+        let away = if top { -1.0 } else { 1.0 };
+        let side = if left { 1.0 } else { -1.0 };
+        let at = |right_mm: f64, down_mm: f64| foot.moved(right_mm, first_mm + down_mm);
+        let places = vec![
+            (at(0.0, 0.0), inward),
+            (at(side * 2.0, away * 3.0), inward),
+            (at(-side * 18.0, 0.0), outward),
+            (at(0.0, away * 15.0), inward),
+            (at(-side * 6.0, away * 15.0), outward),
+        ];
+        Self::new(&[first, second, third], NAME, foot, places)
     }
 }
 
@@ -117,7 +132,9 @@ impl Names {
             return;
         }
         let letters = label.letters;
-        let width = text_width_mm(&label.text, letters.height_mm, letters.weight);
+        let wide = |line: &String| text_width_mm(line, letters.height_mm, letters.weight);
+        let width = label.lines.iter().map(wide).fold(0.0, f64::max);
+        let further_mm = PITCH_MM * label.lines.len().saturating_sub(1) as f64;
         let bounds = |(at, anchor): (PaperPoint, Anchor)| {
             let left = match anchor {
                 Anchor::Start => 0.0,
@@ -127,7 +144,10 @@ impl Names {
             let start = at.moved(left, 0.0);
             // Down to where letters with tails reach.
             let tails = letters.height_mm * 0.25;
-            PaperRect::of(start.moved(0.0, tails), start.moved(width, -letters.height_mm * CAPITALS))
+            PaperRect::of(
+                start.moved(0.0, further_mm + tails),
+                start.moved(width, -letters.height_mm * CAPITALS),
+            )
         };
         let inner = self.window.grown(-1.5);
         let is_free = |rect: PaperRect| {
@@ -150,7 +170,9 @@ impl Names {
                 crate::scene::ItemKind::Polygon { points: ground, filled: true, outlined: false },
             );
         }
-        strokes.text(place.0, &label.text, letters, place.1);
+        for (index, line) in label.lines.iter().enumerate() {
+            strokes.text(place.0.moved(0.0, PITCH_MM * index as f64), line, letters, place.1);
+        }
         self.taken.push(rect);
     }
 }

@@ -9,7 +9,6 @@ use crate::paper::{PaperPoint, PaperRect};
 use strikeline_solver::geometry::{Frame, Point, Rect};
 use strikeline_solver::job::plate::{Plate, PlateSlot};
 use strikeline_solver::plan::cable::WayBy;
-use strikeline_solver::plan::mark::MarkWhat;
 use strikeline_solver::plan::piece::{HolePlan, MountedPlan, PiecePlan};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::units::Length;
@@ -17,18 +16,22 @@ use strikeline_solver::words::on_paper;
 
 /// Lines to work by are thin: the thinnest of the series.
 const THIN_MM: f64 = 0.25;
+/// The level line and the centre line, over the plate's edges.
+const LINE_MM: f64 = 0.35;
 /// How far the cross in a hole reaches past its edge.
 const CROSS_MM: f64 = 4.0;
-/// How far the level line runs past the plate, and the centre line above and below it, where no mark says (chosen).
-const PAST_MM: f64 = 100.0;
-/// Kept free round what is drawn, for names; above and below also for where the piece's corners are.
+/// How far the level line runs past the plate: enough to be laid on the struck one, which runs farther (chosen).
+const PAST_MM: f64 = 40.0;
+/// The same of the centre line, above and below it.
+const OVER_MM: f64 = 18.0;
+/// Kept free beside the plate, and above and below it, for where the piece's corners are.
 const BESIDE_MM: f64 = 6.0;
 const ABOVE_MM: f64 = 24.0;
-/// The arrow to a corner, and how far from the drawing it begins.
+/// The arrow to a corner, and how far from the plate it begins.
 const ARROW_MM: f64 = 12.0;
 const APART_MM: f64 = 5.0;
-/// Round an opening apart from the plate.
-const ROUND_EXIT_MM: f64 = 45.0;
+/// Round an opening, for its name.
+const ROUND_OPENING_MM: f64 = 24.0;
 
 /// What a stroke follows.
 #[derive(Clone, Debug)]
@@ -66,11 +69,13 @@ pub(super) fn drawn(ask: &Ask<'_>, piece: &PiecePlan, mount: &MountedPlan) -> Op
         return None;
     }
     let mut hand = Hand { ask, piece, mount, drawn: Drawn::default() };
-    hand.lines();
+    hand.drawn.islands = vec![hand.unturned(mount.plate)];
     hand.solids();
     for hole in &mount.holes {
         hand.hole(plate, hole);
     }
+    hand.corners();
+    hand.lines();
     hand.openings();
     Some(hand.drawn)
 }
@@ -89,7 +94,7 @@ fn at(right: Length, up: Length) -> PaperPoint {
 
 impl Hand<'_> {
     fn put(&mut self, ink: Ink, subject: Subject, assumed: bool, shape: Shape) {
-        let width_mm = if ink == Ink::Plate { ink.width_mm() } else { THIN_MM };
+        let width_mm = if ink == Ink::ChalkLine { LINE_MM } else { THIN_MM };
         self.drawn.strokes.push(Stroke { ink, subject: Some(subject), assumed, width_mm, shape });
     }
 
@@ -108,31 +113,20 @@ impl Hand<'_> {
         PaperRect::of(corner(rect.left, rect.top), corner(rect.right, rect.bottom))
     }
 
-    /// The level line and the centre line, as far as their marks run.
+    /// The level line and the centre line, a little past the plate, over its edges.
     fn lines(&mut self) {
         let plate = self.unturned(self.mount.plate);
-        let struck = |what: &MarkWhat| {
-            let mark =
-                self.ask.plan.marks.iter().find(|mark| mark.piece == self.piece.id && mark.what == *what);
-            mark.and_then(|mark| mark.line).map(|(from, to)| (self.from_wall(from), self.from_wall(to)))
-        };
-        // On the plate's own lines exactly, whatever a struck one is off by: holes are read from these.
-        let (left, right) = struck(&MarkWhat::LevelLine)
-            .map_or((plate.left_mm - PAST_MM, plate.right_mm + PAST_MM), |(from, to)| (from.x_mm, to.x_mm));
-        let (top, bottom) = struck(&MarkWhat::CentreLine)
-            .map_or((plate.top_mm - PAST_MM, plate.bottom_mm + PAST_MM), |(low, high)| {
-                (high.y_mm.min(low.y_mm), high.y_mm.max(low.y_mm))
-            });
-        let level = (PaperPoint::new(left, 0.0), PaperPoint::new(right, 0.0));
-        let centre = (PaperPoint::new(0.0, top), PaperPoint::new(0.0, bottom));
+        let level =
+            (PaperPoint::new(plate.left_mm - PAST_MM, 0.0), PaperPoint::new(plate.right_mm + PAST_MM, 0.0));
+        let (top, bottom) = (plate.top_mm.min(0.0), plate.bottom_mm.max(0.0));
+        let centre = (PaperPoint::new(0.0, top - OVER_MM), PaperPoint::new(0.0, bottom + OVER_MM));
         for (part, (from, to), name) in
             [("level_line", level, on_paper::LEVEL_LINE), ("centre_line", centre, on_paper::CENTRE_LINE)]
         {
             self.put(Ink::ChalkLine, self.piece.id.part(part), false, Shape::Line(vec![from, to]));
             self.drawn.labels.push(Label::along(name, from, to));
+            self.widen(PaperRect::of(from, to));
         }
-        self.drawn.islands =
-            vec![PaperRect { left_mm: left, right_mm: right, top_mm: top, bottom_mm: bottom }];
     }
 
     fn solids(&mut self) {
@@ -196,87 +190,74 @@ impl Hand<'_> {
         self.widen(PaperRect::of(middle, middle).grown(reach));
     }
 
+    /// The openings for cables: the one behind the piece, and where they come out.
     fn openings(&mut self) {
         let way = self.piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
         let way = way.filter(|way| way.by == WayBy::InWall);
         let entry = way.and_then(|way| way.entry).or(self.mount.entry);
+        let exit = way.map(|way| way.exit);
+        for (part, name, opening) in [("entry", on_paper::ENTRY, entry), ("exit", on_paper::EXIT, exit)] {
+            if let Some(opening) = opening {
+                self.opening(part, name, opening);
+            }
+        }
+    }
+
+    /// An opening, upright, since a saw follows no such turn: with two lines of its own through its middle, and how far
+    /// they are from the struck ones. One that is apart from the plate has paper of its own.
+    fn opening(&mut self, part: &str, name: &str, opening: Rect) {
+        let middle = self.from_wall(opening.centre());
+        let (width, height) = (opening.width().mm() / 2.0, opening.height().mm() / 2.0);
+        let rect = PaperRect::of(middle.moved(-width, -height), middle.moved(width, height));
+        let subject = self.piece.id.part(part);
         let assumed = self.piece.assumed || self.mount.assumed;
-        if let Some(entry) = entry {
-            let rect = self.opening(entry);
-            self.rect(Ink::Entry, self.piece.id.part("entry"), assumed, rect);
-            self.drawn.labels.push(Label::inside(on_paper::ENTRY, rect));
-            self.widen(rect);
-        }
-        self.corners();
-        if let Some(way) = way {
-            let rect = self.opening(way.exit);
-            self.rect(Ink::Entry, self.piece.id.part("exit"), assumed, rect);
-            self.exit(rect);
-        }
-    }
-
-    /// An opening keeps upright: a saw follows no such turn.
-    fn opening(&self, rect: Rect) -> PaperRect {
-        let middle = self.from_wall(rect.centre());
-        let (width, height) = (rect.width().mm() / 2.0, rect.height().mm() / 2.0);
-        PaperRect::of(middle.moved(-width, -height), middle.moved(width, height))
-    }
-
-    /// The exit, apart from the plate as a rule: with two lines of its own through its middle, and how far they are from
-    /// the struck ones.
-    fn exit(&mut self, rect: PaperRect) {
-        let middle = rect.centre();
-        let round = rect.grown(ROUND_EXIT_MM);
-        let place = on_paper::exit(self.ask.plan, right_of(middle), above(middle));
-        self.drawn
-            .labels
-            .push(Label::under(&place, PaperPoint::new(round.left_mm + 2.0, round.bottom_mm - 4.0)));
+        self.rect(Ink::Entry, subject.clone(), assumed, rect);
         for (from, to) in [((0.0, 0.5), (1.0, 0.5)), ((0.5, 0.0), (0.5, 1.0))] {
-            let inner = rect.grown(ROUND_EXIT_MM * 0.6);
-            let line = Shape::Line(vec![inner.at(from.0, from.1), inner.at(to.0, to.1)]);
-            self.put(Ink::ChalkLine, self.piece.id.part("exit"), false, line);
+            let outer = rect.grown(CROSS_MM);
+            let line = Shape::Line(vec![outer.at(from.0, from.1), outer.at(to.0, to.1)]);
+            self.put(Ink::Entry, subject.clone(), true, line);
         }
+        let lines = on_paper::opening(self.ask.plan, name, right_of(middle), above(middle));
+        self.drawn.labels.push(Label::of_opening(&lines, rect));
+        let round = rect.grown(ROUND_OPENING_MM);
         match self.drawn.islands.first().copied() {
             Some(first) if first.meets(round) => self.widen(round),
             _ => self.drawn.islands.push(round),
         }
     }
 
-    /// An arrow to each corner of the piece, with how far it is from the two lines.
+    /// An arrow to each corner of the piece, from the plate's own, with how far it is from the two lines.
     fn corners(&mut self) {
         let Some(bounds) = self.drawn.islands.first().copied() else { return };
         let outline = self.piece.outline;
         for (top, left) in [(true, true), (true, false), (false, true), (false, false)] {
             let x = if left { outline.left } else { outline.right };
             let y = if top { outline.top } else { outline.bottom };
-            // The outline is told unturned, about the piece's own origin.
+            // The outline is told unturned, about the piece's own middle.
             let own = self.piece.frame.origin;
             let corner = self.from_wall(self.piece.frame.to_wall(x - own.x, y - own.y));
             let (side, end) = (if left { -1.0 } else { 1.0 }, if top { -1.0 } else { 1.0 });
             let tail = PaperPoint::new(
-                (if left { bounds.left_mm } else { bounds.right_mm }) - side * ARROW_MM,
+                if left { bounds.left_mm } else { bounds.right_mm },
                 (if top { bounds.top_mm } else { bounds.bottom_mm }) + end * APART_MM,
             );
             let subject = self.piece.id.part(corner_part(top, left));
             for line in arrow(tail, corner) {
+                self.widen(PaperRect::round(&line).unwrap_or(bounds));
                 self.put(Ink::PieceTape, subject.clone(), self.piece.assumed, Shape::Line(line));
             }
-            let words =
-                on_paper::corner(self.ask.plan, self.piece, (top, left), right_of(corner), above(corner));
-            // The right one stands farther out, so that the two pass each other on narrow paper.
-            let out_mm = if left { 7.0 } else { 13.0 };
-            let place = PaperPoint::new(tail.x_mm - side * 3.0, tail.y_mm + end * out_mm + 1.0);
-            self.drawn.labels.push(Label::from_side(&words, place, left));
-            self.drawn.corners.push(words);
+            let (right, up) = (right_of(corner), above(corner));
+            let (lines, listed) = on_paper::corner(self.ask.plan, self.piece, (top, left), right, up);
+            self.drawn.corners.push(listed);
+            let label = Label::of_corner(&lines, tail.moved(-side * 3.0, end * 1.0), top, left);
+            self.drawn.labels.push(label);
         }
-        if let Some(first) = self.drawn.islands.first_mut() {
-            *first = PaperRect {
-                left_mm: bounds.left_mm - BESIDE_MM,
-                right_mm: bounds.right_mm + BESIDE_MM,
-                top_mm: bounds.top_mm - ABOVE_MM,
-                bottom_mm: bounds.bottom_mm + ABOVE_MM,
-            };
-        }
+        self.widen(PaperRect {
+            left_mm: bounds.left_mm - BESIDE_MM,
+            right_mm: bounds.right_mm + BESIDE_MM,
+            top_mm: bounds.top_mm - ABOVE_MM,
+            bottom_mm: bounds.bottom_mm + ABOVE_MM,
+        });
     }
 }
 

@@ -82,11 +82,13 @@ fn grid(drawn: &Drawn, index: usize, island: PaperRect, paper: PaperSize, lying:
         for column in 0..columns {
             let at = corner.moved((wide - OVERLAP_MM) * column as f64, (high - OVERLAP_MM) * row as f64);
             let window = PaperRect::of(at, at.moved(wide, high));
-            // What the next tile shows as well does not keep this one.
+            // From seam to seam: what lies past a seam is the next tile's.
+            let half = OVERLAP_MM / 2.0;
             let own = PaperRect {
-                right_mm: window.right_mm - if column + 1 < columns { OVERLAP_MM } else { 0.0 },
-                bottom_mm: window.bottom_mm - if row + 1 < rows { OVERLAP_MM } else { 0.0 },
-                ..window
+                left_mm: window.left_mm + if column > 0 { half } else { 0.0 },
+                right_mm: window.right_mm - if column + 1 < columns { half } else { 0.0 },
+                top_mm: window.top_mm + if row > 0 { half } else { 0.0 },
+                bottom_mm: window.bottom_mm - if row + 1 < rows { half } else { 0.0 },
             };
             if drawn.strokes.iter().any(|stroke| shows(own, stroke)) {
                 tiles.push(Tile { number: 0, window, lying, place: (index, row, column) });

@@ -95,7 +95,7 @@ fn seam(strokes: &mut Strokes, taken: &mut Vec<PaperRect>, window: PaperRect, si
             (left, right, PaperPoint::new(window.left_mm + window.width_mm() * 0.36, y - 1.2))
         }
     };
-    strokes.line(Ink::Sweep, from, to);
+    strokes.line(Ink::Bracket, from, to);
     for share in ALONG {
         let at = from.moved((to.x_mm - from.x_mm) * share, (to.y_mm - from.y_mm) * share);
         strokes.put(Ink::Sheet, ItemKind::Circle { centre: at, radius_mm: REGISTER_MM, filled: false });
