@@ -5,11 +5,13 @@ mod at_wall;
 mod commands;
 mod dialog;
 mod left_over;
+mod on_paper;
 mod one_at_a_time;
 mod open_job;
 mod panes;
 mod pictures;
 mod shelf;
+mod sheets;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
@@ -318,7 +320,7 @@ impl eframe::App for App {
             && !ui.text_edit_focused()
             && !egui::Popup::is_any_open(ui);
         let session = &mut self.session;
-        if !self.panes.is_pulling() && !self.panes.is_at_wall() {
+        if !self.panes.is_pulling() && !self.panes.is_whole() {
             self.canvas.listen(ui, session, &mut self.view_state);
             if let Some(side_view) = &mut self.panes.side_view {
                 side_view.listen(ui, session);

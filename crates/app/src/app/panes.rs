@@ -3,6 +3,7 @@
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
+use super::on_paper::{self, OnPaper};
 use crate::canvas::side_view::SideView;
 use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
@@ -18,6 +19,7 @@ use strikeline_solver::plan::Plan;
 #[derive(Debug, Default)]
 pub(super) struct Panes {
     at_wall: Option<AtWall>,
+    pub(super) on_paper: Option<OnPaper>,
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
     mine: bool,
@@ -43,7 +45,12 @@ impl App {
                 if let Some(screens) = &self.screens {
                     at_wall::make_true(context, screens::mm_per_pixel(screens, &at_wall::screen(context)));
                 }
+                self.panes.on_paper = None;
                 self.panes.at_wall = Some(AtWall::begin(&mut self.session));
+            }
+            Pane::OnPaper => {
+                self.panes.at_wall = None;
+                self.panes.on_paper = Some(OnPaper::begin(&self.session));
             }
             Pane::Shelf => {
                 self.view_state.side = Side::Measured;
@@ -70,8 +77,19 @@ impl App {
 }
 
 impl Panes {
-    /// Shows the mark at which one is at the wall, over the whole window; false where one is not there.
+    /// Shows what takes the whole window: the sheets, or the mark at which one is at the wall; false for neither.
     pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
+        if let Some(sheets) = &mut self.on_paper {
+            match sheets.ui(ui, session) {
+                on_paper::Asked::Nothing => {}
+                on_paper::Asked::Save => queue.push(Command::AskSheets),
+                on_paper::Asked::Leave => {
+                    self.on_paper = None;
+                    ui.request_repaint();
+                }
+            }
+            return true;
+        }
         let Some(at_wall) = &mut self.at_wall else { return false };
         match at_wall.ui(ui, session) {
             Asked::Nothing => return true,
@@ -95,9 +113,9 @@ impl Panes {
         true
     }
 
-    /// Whether one is at the wall.
-    pub(super) fn is_at_wall(&self) -> bool {
-        self.at_wall.is_some()
+    /// Whether something takes the whole window, so that the drawing is out of reach.
+    pub(super) fn is_whole(&self) -> bool {
+        self.at_wall.is_some() || self.on_paper.is_some()
     }
 
     /// Whether something stands before the window.

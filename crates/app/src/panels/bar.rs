@@ -38,6 +38,7 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         if is_wide {
             ask(ui, true, "Side view", Command::Show(Pane::SideView));
         }
+        ask(ui, true, "On paper", Command::Show(Pane::OnPaper));
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
         if is_wide {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));
