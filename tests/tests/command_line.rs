@@ -166,15 +166,45 @@ fn an_option_may_be_named_once_a_wall() {
 }
 
 #[test]
-fn a_sheet_is_written_a_wall_each() {
+fn a_sheet_is_written_a_page_each_or_all_in_one() {
     let room = Room::new();
-    let (path, out) = (room.two_walls(), room.path("wall.svg"));
-    let said = run(&["sheet", &path, "--out", &out, "--option", "b"]);
+    let path = room.two_walls();
+    for (ending, begins) in [("svg", &b"<?xml"[..]), ("png", b"\x89PNG")] {
+        let out = room.path(&format!("wall.{ending}"));
+        let said = run(&["sheet", &path, "--out", &out, "--option", "b", "--kind", "elevation"]);
+        assert_eq!(said.code, 0, "{}", said.err);
+        let second = room.path(&format!("wall-2.{ending}"));
+        assert_eq!(said.out, format!("{out}\n{second}\n"));
+        for file in [out, second] {
+            assert!(std::fs::read(&file).unwrap().starts_with(begins), "{file}");
+        }
+    }
+    let out = room.path("wall.PDF");
+    let said = run(&["sheet", &path, "--out", &out, "--kind", "all", "--paper", "tabloid"]);
+    assert_eq!((said.code, said.out), (0, format!("{out}\n")), "{}", said.err);
+    let bytes = std::fs::read(&out).unwrap();
+    assert!(bytes.starts_with(b"%PDF-"));
+    // 17 x 11 in, in points.
+    let text: String = bytes.iter().map(|byte| char::from(*byte)).collect();
+    assert!(text.contains("1224") && text.contains("792"), "the paper asked for");
+}
+
+#[test]
+fn the_mark_out_is_drawn_unless_another_is_asked_for_and_says_the_date_it_is_given() {
+    let room = Room::new();
+    let path = room.two_walls();
+    let out = room.path("wall.svg");
+    let said = run(&["sheet", &path, "--out", &out, "--date", "14 March"]);
     assert_eq!(said.code, 0, "{}", said.err);
-    let second = room.path("wall-2.svg");
-    assert_eq!(said.out, format!("{out}\n{second}\n"));
-    for file in [out, second] {
-        assert!(std::fs::read_to_string(&file).unwrap().contains("<svg"), "{file}");
+    assert!(said.out.lines().count() > 2, "pages of a list: {}", said.out);
+    let first = std::fs::read_to_string(&out).unwrap();
+    for told in ["Mark-out, page 1 of", "14 March", "File: two.ron"] {
+        assert!(first.contains(told), "{told}");
+    }
+    for arguments in [["--kind", "poster"], ["--paper", "a0"]] {
+        let said = run(&[&["sheet", &path, "--out", &out][..], &arguments].concat());
+        assert_eq!(said.code, 2);
+        assert!(said.err.contains("there are: "), "{}", said.err);
     }
 }
 
@@ -182,15 +212,24 @@ fn a_sheet_is_written_a_wall_each() {
 fn a_sheet_that_cannot_be_written_is_told() {
     let room = Room::new();
     let path = room.two_walls();
-    for (name, told) in
-        [("wall.pdf", "writes SVG"), ("wall", "writes SVG"), ("gone/wall.svg", "cannot write the sheet")]
-    {
+    for (name, told) in [
+        ("wall.jpg", "PDF, SVG or PNG"),
+        ("wall", "PDF, SVG or PNG"),
+        ("gone/wall.svg", "cannot write the sheet"),
+    ] {
         let out = room.path(name);
         let said = run(&["sheet", &path, "--out", &out]);
         assert_eq!((said.code, said.out.as_str()), (2, ""));
         assert!(said.err.contains(told) && said.err.trim_end().ends_with(&out), "{}", said.err);
         assert!(!Path::new(&out).exists());
     }
+    let text = std::fs::read_to_string(&path).unwrap();
+    let hebrew = room.job("hebrew.ron", &text.replace("format: 1,", "format: 1, title: \"\u{5e9}\u{5dc}\","));
+    let out = room.path("wall.pdf");
+    let said = run(&["sheet", &hebrew, "--out", &out]);
+    assert_eq!((said.code, said.out.as_str()), (2, ""));
+    assert!(said.err.contains("U+05E9") && said.err.trim_end().ends_with(&hebrew), "{}", said.err);
+    assert!(!Path::new(&out).exists());
 }
 
 #[test]
@@ -416,7 +455,7 @@ fn without_a_display_the_window_says_so_and_names_the_other_two_ways() {
     assert!(output.status.success(), "{said}");
     assert!(said.contains("strikeline: no display, so the window cannot open"), "{said}");
     assert!(said.contains("strikeline plan rooms/den.ron\n"), "{said}");
-    assert!(said.contains("strikeline sheet rooms/den.ron --out FILE.svg\n"), "{said}");
+    assert!(said.contains("strikeline sheet rooms/den.ron --out FILE.pdf\n"), "{said}");
 }
 
 #[test]

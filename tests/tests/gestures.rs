@@ -41,6 +41,8 @@ mod keys;
 mod mends;
 #[path = "gestures/one_pull.rs"]
 mod one_pull;
+#[path = "gestures/on_paper.rs"]
+mod on_paper;
 #[path = "gestures/panels.rs"]
 mod panels;
 #[path = "gestures/room.rs"]

@@ -3,7 +3,12 @@
 //!
 //! Only with the feature `pictures`. The window's pictures need a graphics adapter, best a software one; without
 //! any they fail. `UPDATE_SNAPSHOTS=1` writes those that differ anew.
-#![allow(clippy::unwrap_used, clippy::expect_used, reason = "a failure here is a failed test")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    reason = "a failure here is a failed test"
+)]
 
 use egui::{Rect, Theme, Vec2, vec2};
 use egui_kittest::{Harness, SnapshotOptions, image_snapshot_options};
@@ -15,8 +20,8 @@ use strikeline::canvas;
 use strikeline::files::job_file::read_job;
 use strikeline::moves::{self, Handle, HandleKind};
 use strikeline::session::Session;
-use strikeline_drawing::sheet::bare_elevation;
-use strikeline_drawing::svg::svg;
+use strikeline_drawing::png::png;
+use strikeline_drawing::sheet::{About, PaperSize, SheetKind, document};
 use strikeline_solver::job::Job;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
@@ -111,19 +116,11 @@ fn a_display_held_by_a_hand() {
 
 #[test]
 fn a_sheet_as_the_readme_shows_it() {
-    /// Pixels to a paper millimetre: a sheet is then about as wide as the window.
-    const PIXELS_PER_MM: f32 = 4.3;
-
     let job = demo("garden_kitchen.ron");
     let plan = solve(&job, &job.walls.first().unwrap().id, None);
-    let scene = bare_elevation(&job, &plan);
-    let tree = resvg::usvg::Tree::from_str(&svg(&scene), &resvg::usvg::Options::default()).unwrap();
-    let [width, height] = [scene.width_mm, scene.height_mm].map(|mm| (mm as f32 * PIXELS_PER_MM) as u32);
-    let mut pixels = resvg::tiny_skia::Pixmap::new(width, height).unwrap();
-    // Opaque to the last row of pixels, which the paper fills in part: then nothing is multiplied by its alpha.
-    pixels.fill(resvg::tiny_skia::Color::WHITE);
-    let scale = width as f32 / tree.size().width();
-    resvg::render(&tree, resvg::tiny_skia::Transform::from_scale(scale, scale), &mut pixels.as_mut());
-    let picture = RgbaImage::from_raw(width, height, pixels.take()).unwrap();
+    let about = About { file: "garden_kitchen.ron", date: "2026-03-14" };
+    let document = document(&job, &[&plan], &[SheetKind::MarkOut], PaperSize::A4, about).unwrap();
+    let bytes = png(&document.pages[0].scene).unwrap();
+    let picture = image::load_from_memory(&bytes).unwrap().to_rgba8();
     check(&picture, "assets/pictures", "sheet");
 }

@@ -6,11 +6,13 @@ mod choosing;
 mod commands;
 mod dialog;
 mod left_over;
+mod on_paper;
 mod one_at_a_time;
 mod open_job;
 mod panes;
 mod pictures;
 mod shelf;
+mod sheets;
 
 use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};

@@ -3,6 +3,7 @@
 mod json;
 mod options;
 mod output;
+mod sheet;
 mod window;
 
 use crate::files::job_file::read_job;
@@ -52,17 +53,8 @@ enum Command {
         #[arg(required = true)]
         jobs: Vec<PathBuf>,
     },
-    /// Draw the elevation to scale.
-    Sheet {
-        /// The job.
-        job: PathBuf,
-        /// The file to write, ending in .svg.
-        #[arg(long)]
-        out: PathBuf,
-        /// The option to draw; may be given once a wall.
-        #[arg(long = "option")]
-        options: Vec<String>,
-    },
+    /// Draw sheets to take to the wall.
+    Sheet(sheet::SheetArguments),
 }
 
 /// Nothing stops the job.
@@ -102,7 +94,7 @@ fn perform(arguments: Arguments, out: &mut dyn Write) -> Result<u8, String> {
             plan(&job, if json { Form::Json } else { Form::Text { working } }, &options, out)
         }
         Some(Command::Check { jobs }) => check(&jobs, out),
-        Some(Command::Sheet { job, out: file, options }) => sheet(&job, &file, &options, out),
+        Some(Command::Sheet(asked)) => sheet::sheet(&asked, out),
     };
     done.map_err(told)
 }
@@ -184,30 +176,4 @@ fn summary(planned: &Planned, path: &Path) -> String {
     let marks: usize = planned.plans.iter().map(|plan| plan.marks.len()).sum();
     let (stops, cautions) = (planned.count(Level::Stop), planned.count(Level::Caution));
     format!("{verdict}: marks {marks}, stops {stops}, cautions {cautions}: {}\n", path.display())
-}
-
-fn sheet(path: &Path, file: &Path, options: &[String], out: &mut dyn Write) -> Result<u8, String> {
-    let svg = file.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("svg"));
-    if !svg {
-        return Err(format!("this program writes SVG sheets; end the name in .svg: {}", file.display()));
-    }
-    let planned = Planned::read(path, options)?;
-    for (index, plan) in planned.plans.iter().enumerate() {
-        let file = numbered(file, index);
-        let scene = strikeline_drawing::sheet::bare_elevation(&planned.job, plan);
-        std::fs::write(&file, strikeline_drawing::svg::svg(&scene)).map_err(|why| {
-            format!("cannot write the sheet ({why}); choose another place: {}", file.display())
-        })?;
-        output::write(out, &format!("{}\n", file.display()))?;
-    }
-    Ok(planned.code())
-}
-
-/// The first sheet has the name given, the others `-2`, `-3`.
-fn numbered(file: &Path, index: usize) -> PathBuf {
-    if index == 0 {
-        return file.to_owned();
-    }
-    let stem = file.file_stem().unwrap_or_default().to_string_lossy();
-    file.with_file_name(format!("{stem}-{}.svg", index + 1))
 }

@@ -73,6 +73,14 @@ pub enum Command {
     RemovePicture(Id),
     /// Keep how large a pixel of this screen is, in millimetres.
     KeepScreenSize(f32),
+    /// Ask for a file to save the sheets to.
+    AskSheets,
+    /// Choose a file to save the sheets to in the system's own dialog.
+    BrowseSheets,
+    /// Save the sheets to this file, and those numbered after it.
+    SaveSheets(PathBuf),
+    /// The same, whatever is there.
+    ReplaceSheets(PathBuf),
     /// Close the window.
     Close,
 }
@@ -90,6 +98,8 @@ pub enum Pane {
     Shelf,
     /// Which mounts of my shelf suit the piece where it is, in the place of what was measured.
     Mine,
+    /// What is taken to the wall on paper, over the whole window.
+    OnPaper,
     /// The room from the side, beside the elevation; asked for again it goes.
     SideView,
     /// All that can be asked for, with a search.
@@ -123,6 +133,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::M), Command::Show(Pane::AtWall)),
         (keys(command, Key::E), Command::Show(Pane::SideView)),
         (keys(command, Key::G), Command::Show(Pane::Choosing)),
+        (keys(command, Key::P), Command::Show(Pane::OnPaper)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

@@ -12,4 +12,5 @@ pub mod recent;
 pub mod save;
 pub mod screens;
 pub mod shelf;
+pub mod sheets;
 mod text;

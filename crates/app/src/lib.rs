@@ -3,6 +3,7 @@
 //! Panels ask and never reach for files or dialogs; the canvas and the panels do not know each other; widgets
 //! know quantities but no job.
 
+pub mod date;
 pub mod history;
 mod kinds;
 pub mod solved;

@@ -15,8 +15,11 @@ pub mod dimension;
 pub mod elevation;
 pub mod customer_view;
 pub mod side_view;
+mod palette;
 pub mod svg;
 pub mod sheet;
+pub mod pdf;
+pub mod png;
 
 #[cfg(test)]
 mod sample;

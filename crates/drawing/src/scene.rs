@@ -150,6 +150,21 @@ impl Item {
         if self.assumed { Pattern::Dashed } else { self.ink.pattern() }
     }
 
+    /// The same item elsewhere on the paper.
+    #[must_use]
+    pub fn moved(mut self, right_mm: f64, down_mm: f64) -> Self {
+        let shift = |place: &mut PaperPoint| *place = place.moved(right_mm, down_mm);
+        match &mut self.kind {
+            ItemKind::Line { from, to } => [from, to].into_iter().for_each(shift),
+            ItemKind::Polyline { points } | ItemKind::Polygon { points, .. } => {
+                points.iter_mut().for_each(shift)
+            }
+            ItemKind::Circle { centre, .. } => shift(centre),
+            ItemKind::Text { at, .. } => shift(at),
+        }
+        self
+    }
+
     /// The smallest rectangle round it, without the width of its line. A text counts from its base line to
     /// the top of its capitals. `None` for an outline of no places.
     #[must_use]

@@ -1,12 +1,11 @@
 //! A scene as SVG: black graphite on white paper, in millimetres, the same text for the same scene.
 
 mod outline;
-mod palette;
 
 use crate::font::{FAMILY, Weight, text_width_mm};
+use crate::palette::{self, Paint};
 use crate::paper::PaperPoint;
 use crate::scene::{Anchor, Item, ItemKind, Scene, Turn};
-use palette::Paint;
 use std::fmt::Write;
 
 /// The text of an SVG file, sized in millimetres. Texts are drawn as outlines, so that they look and measure
@@ -108,7 +107,8 @@ fn subject(out: &mut String, item: &Item) {
 }
 
 fn fill(out: &mut String, filled: bool, paint: &Paint) {
-    put(out, &format!(" fill=\"{}\"", if filled { paint.fill } else { "none" }));
+    let fill = if filled { paint.fill.to_string() } else { "none".to_owned() };
+    put(out, &format!(" fill=\"{fill}\""));
 }
 
 fn stroke(out: &mut String, item: &Item, paint: &Paint) {

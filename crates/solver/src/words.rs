@@ -21,6 +21,7 @@ mod mend;
 mod next;
 mod next_probe;
 mod offer;
+pub mod on_paper;
 mod phrase;
 mod plan_text;
 mod reading;
@@ -48,6 +49,7 @@ pub use fastening::{
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};
 pub use limits::limits;
+pub use lines::{KEPT, unbroken};
 pub use mark::mark;
 pub use mark_name::{mark_name, stage};
 pub use mend::mend;

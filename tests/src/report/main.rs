@@ -9,6 +9,7 @@ mod fasteners;
 mod frame;
 mod framing;
 mod mends;
+mod sheet;
 mod solve;
 mod start;
 
@@ -25,6 +26,7 @@ fn main() -> ExitCode {
         Some("frame") => frame::report(),
         Some("framing") => framing::report(&arguments),
         Some("mends") => mends::report(),
+        Some("sheet") => sheet::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
         Some("start-child") => {
@@ -32,7 +34,7 @@ fn main() -> ExitCode {
         }
         _ => {
             eprintln!(
-                "which report? there are: cable, crash, fasteners, frame, framing, mends, solve, start"
+                "which report? there are: cable, crash, fasteners, frame, framing, mends, sheet, solve, start"
             );
             ExitCode::from(2)
         }

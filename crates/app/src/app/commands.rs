@@ -127,6 +127,10 @@ impl App {
                     let _ = screens::keep(screens, &at_wall::screen(context), mm_per_pixel);
                 }
             }
+            Command::AskSheets => self.ask_sheets(),
+            Command::BrowseSheets => self.browse_sheets(),
+            Command::SaveSheets(path) => self.save_sheets(&path, false),
+            Command::ReplaceSheets(path) => self.save_sheets(&path, true),
             Command::SetTheme(preference) => context.set_theme(preference),
             Command::Close => {
                 if self.may_leave(Command::Close) {

@@ -31,6 +31,16 @@ pub(super) enum Dialog {
         /// The file.
         path: PathBuf,
     },
+    /// Which file to save the sheets to.
+    Sheets {
+        /// The path as typed.
+        path: String,
+    },
+    /// That sheets are there under the names of those to be saved.
+    SheetsThere {
+        /// The first file.
+        path: PathBuf,
+    },
     /// What a crash left.
     LeftOver {
         /// What can be taken up again.
@@ -96,6 +106,20 @@ impl Dialog {
                 let answers = [
                     ("Replace it", vec![Command::Replace(path.clone())]),
                     ("Save as\u{2026}", vec![Command::AskSave]),
+                    ("Cancel", Vec::new()),
+                ];
+                answered(ui, queue, answers)
+            }
+            Self::Sheets { path } => {
+                let asks = Asks { title: "Save the sheets", go: "Save", browse: Command::BrowseSheets };
+                file(ui, queue, path, &asks, Command::SaveSheets)
+            }
+            Self::SheetsThere { path } => {
+                ui.heading("There are files of these names already.");
+                ui.label("Saving replaces what they hold.");
+                let answers = [
+                    ("Replace them", vec![Command::ReplaceSheets(path.clone())]),
+                    ("Save as\u{2026}", vec![Command::AskSheets]),
                     ("Cancel", Vec::new()),
                 ];
                 answered(ui, queue, answers)

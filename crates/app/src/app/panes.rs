@@ -4,6 +4,7 @@
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
 use super::choosing::Choosing;
+use super::on_paper::{self, OnPaper};
 use crate::canvas::side_view::SideView;
 use crate::command::{Command, Pane, Queue};
 use crate::files::screens;
@@ -20,6 +21,7 @@ use strikeline_solver::plan::Plan;
 pub(super) struct Panes {
     at_wall: Option<AtWall>,
     choosing: Option<Choosing>,
+    pub(super) on_paper: Option<OnPaper>,
     one_pull: Option<one_pull::Panel>,
     pub(super) shelf: Option<shelf::Panel>,
     mine: bool,
@@ -47,11 +49,18 @@ impl App {
                 if let Some(mm_per_pixel) = kept {
                     at_wall::make_true(context, mm_per_pixel);
                 }
+                self.panes.on_paper = None;
                 self.panes.at_wall = Some(AtWall::begin(&mut self.session));
             }
             Pane::Choosing => {
                 self.panes.at_wall = None;
+                self.panes.on_paper = None;
                 self.panes.choosing = Some(Choosing::default());
+            }
+            Pane::OnPaper => {
+                self.panes.at_wall = None;
+                self.panes.choosing = None;
+                self.panes.on_paper = Some(OnPaper::begin(&self.session));
             }
             Pane::Shelf => {
                 self.view_state.side = Side::Measured;
@@ -78,13 +87,24 @@ impl App {
 }
 
 impl Panes {
-    /// Shows what stands over the whole window: the options with the customer, or the mark at which one is at the wall;
-    /// false where nothing does.
+    /// Shows what takes the whole window: the options with the customer, the sheets, or the mark at which one is at the wall;
+    /// false for none of them.
     pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
         if let Some(choosing) = &mut self.choosing {
             if choosing.ui(ui, session) {
                 self.choosing = None;
                 ui.request_repaint();
+            }
+            return true;
+        }
+        if let Some(sheets) = &mut self.on_paper {
+            match sheets.ui(ui, session) {
+                on_paper::Asked::Nothing => {}
+                on_paper::Asked::Save => queue.push(Command::AskSheets),
+                on_paper::Asked::Leave => {
+                    self.on_paper = None;
+                    ui.request_repaint();
+                }
             }
             return true;
         }
@@ -111,9 +131,9 @@ impl Panes {
         true
     }
 
-    /// Whether something stands over the whole window.
+    /// Whether something takes the whole window, so that the drawing is out of reach.
     pub(super) fn is_whole(&self) -> bool {
-        self.at_wall.is_some() || self.choosing.is_some()
+        self.at_wall.is_some() || self.choosing.is_some() || self.on_paper.is_some()
     }
 
     /// Whether something stands before the window.

@@ -12,31 +12,38 @@ use strikeline_drawing::scene::{Anchor, Item, ItemKind, Scene, Turn};
 
 /// Paints a scene, its upper left corner at a place.
 pub(crate) fn paint(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene) {
-    let brush = Brush { painter, corner, pixels: painter.pixels_per_point() };
+    paint_at(painter, corner, theme, scene, POINTS_PER_PAPER_MM);
+}
+
+/// The same, with so many points to a paper millimetre.
+pub(crate) fn paint_at(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene, per_mm: f64) {
+    let brush = Brush { painter, corner, pixels: painter.pixels_per_point(), per_mm };
     for item in &scene.items {
         brush.item(item, theme::paint(theme, item));
     }
-}
-
-/// Paper millimetres in points.
-fn points(mm: f64) -> f32 {
-    (mm * POINTS_PER_PAPER_MM) as f32
 }
 
 struct Brush<'a> {
     painter: &'a Painter,
     corner: Pos2,
     pixels: f32,
+    per_mm: f64,
 }
 
 impl Brush<'_> {
+    /// Paper millimetres in points.
+    fn points(&self, mm: f64) -> f32 {
+        (mm * self.per_mm) as f32
+    }
+
     fn at(&self, place: PaperPoint) -> Pos2 {
-        (self.corner + Vec2::new(points(place.x_mm), points(place.y_mm))).round_to_pixels(self.pixels)
+        (self.corner + Vec2::new(self.points(place.x_mm), self.points(place.y_mm)))
+            .round_to_pixels(self.pixels)
     }
 
     fn item(&self, item: &Item, paint: Paint) {
         // A line is never thinner than a pixel: thinner ones fade.
-        let width = points(item.width_mm).max(1.0 / self.pixels);
+        let width = self.points(item.width_mm).max(1.0 / self.pixels);
         let stroke = Stroke::new(width, paint.stroke);
         match &item.kind {
             ItemKind::Line { from, to } => self.path(item, &[self.at(*from), self.at(*to)], stroke),
@@ -56,7 +63,7 @@ impl Brush<'_> {
             }
             ItemKind::Circle { centre, radius_mm, filled } => {
                 let fill = if *filled { paint.fill } else { Color32::TRANSPARENT };
-                self.painter.circle(self.at(*centre), points(*radius_mm), fill, stroke);
+                self.painter.circle(self.at(*centre), self.points(*radius_mm), fill, stroke);
             }
             ItemKind::Text { at, text, height_mm, anchor, turn, weight } => {
                 let run = Run { text, height_mm: *height_mm, anchor: *anchor, turn: *turn, weight: *weight };
@@ -92,7 +99,7 @@ impl Brush<'_> {
             return;
         }
         let take =
-            |skip: usize| pattern.iter().skip(skip).step_by(2).map(|&mm| points(mm)).collect::<Vec<_>>();
+            |skip: usize| pattern.iter().skip(skip).step_by(2).map(|&mm| self.points(mm)).collect::<Vec<_>>();
         let (dashes, gaps) = (take(0), take(1));
         for pair in path.windows(2) {
             if let [from, to] = *pair
@@ -107,10 +114,10 @@ impl Brush<'_> {
     fn text(&self, at: Pos2, run: &Run<'_>, colour: Color32) {
         let galley = self.painter.layout_no_wrap(
             run.text.to_owned(),
-            theme::font(points(run.height_mm), run.weight),
+            theme::font(self.points(run.height_mm), run.weight),
             colour,
         );
-        let width = points(font::text_width_mm(run.text, run.height_mm, run.weight));
+        let width = self.points(font::text_width_mm(run.text, run.height_mm, run.weight));
         let along = match run.anchor {
             Anchor::Start => 0.0,
             Anchor::Middle => width / 2.0,

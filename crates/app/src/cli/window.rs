@@ -18,7 +18,7 @@ fn no_display(job: Option<&Path>, why: &str) -> String {
     format!(
         "no display, so the window cannot open.\n\
          Get the plan with: strikeline plan {job}\n\
-         and the sheet with: strikeline sheet {job} --out FILE.svg\n\
+         and the sheet with: strikeline sheet {job} --out FILE.pdf\n\
          ({why})"
     )
 }
@@ -33,7 +33,7 @@ mod tests {
             let said = no_display(job, "why not");
             assert!(said.starts_with("no display"), "{said}");
             assert!(said.contains(&format!("strikeline plan {named}\n")), "{said}");
-            assert!(said.contains(&format!("strikeline sheet {named} --out FILE.svg\n")), "{said}");
+            assert!(said.contains(&format!("strikeline sheet {named} --out FILE.pdf\n")), "{said}");
             assert!(said.ends_with("(why not)"), "{said}");
         }
     }

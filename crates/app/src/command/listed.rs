@@ -17,6 +17,7 @@ pub fn words(command: &Command) -> Option<&'static str> {
         Command::Show(Pane::OnePull) => Some("One pull: read a wall from one datum"),
         Command::Show(Pane::AtWall) => Some("At the wall: one mark at a time"),
         Command::Show(Pane::Choosing) => Some("Choosing: the options with the customer"),
+        Command::Show(Pane::OnPaper) => Some("On paper: the sheets, to look at and to save"),
         Command::Show(Pane::Shelf) => Some("My shelf: put in or keep what was measured once"),
         Command::Show(Pane::Mine) => Some("Which of mine: the mounts of my shelf at this place"),
         Command::Show(Pane::SideView) => Some("Side view: how the display is seen from the seats"),
@@ -45,7 +46,11 @@ pub fn words(command: &Command) -> Option<&'static str> {
         | Command::AskPictures(_)
         | Command::AddPictures(..)
         | Command::RemovePicture(_)
-        | Command::KeepScreenSize(_) => None,
+        | Command::KeepScreenSize(_)
+        | Command::AskSheets
+        | Command::BrowseSheets
+        | Command::SaveSheets(_)
+        | Command::ReplaceSheets(_) => None,
     }
 }
 
@@ -63,6 +68,7 @@ pub fn listed() -> Vec<Command> {
         Command::Show(Pane::OnePull),
         Command::Show(Pane::AtWall),
         Command::Show(Pane::Choosing),
+        Command::Show(Pane::OnPaper),
         Command::Show(Pane::Shelf),
         Command::Show(Pane::Mine),
         Command::Show(Pane::SideView),
@@ -120,6 +126,10 @@ mod tests {
             "AskPictures",
             "AddPictures",
             "RemovePicture",
+            "AskSheets",
+            "BrowseSheets",
+            "SaveSheets",
+            "ReplaceSheets",
         ];
         let listed = listed();
         let named: Vec<String> = listed.iter().map(|command| format!("{command:?}")).collect();
@@ -132,8 +142,15 @@ mod tests {
         for command in &listed {
             assert!(words(command).is_some_and(|words| !words.is_empty()), "{command:?}");
         }
-        for pane in [Pane::OnePull, Pane::Shelf, Pane::Mine, Pane::SideView, Pane::CommandList, Pane::KeyPage]
-        {
+        for pane in [
+            Pane::OnePull,
+            Pane::OnPaper,
+            Pane::Shelf,
+            Pane::Mine,
+            Pane::SideView,
+            Pane::CommandList,
+            Pane::KeyPage,
+        ] {
             assert!(listed.contains(&Command::Show(pane)), "{pane:?}");
         }
         let distinct: BTreeSet<_> = listed.iter().filter_map(words).collect();

@@ -39,6 +39,7 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
             ask(ui, true, "Side view", Command::Show(Pane::SideView));
         }
         ask(ui, true, "Choosing", Command::Show(Pane::Choosing));
+        ask(ui, true, "On paper", Command::Show(Pane::OnPaper));
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
         if is_wide {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));

@@ -31,6 +31,8 @@ pub(crate) struct SetGlyph {
     pub(crate) glyph: GlyphId,
     /// Its origin, in font units to the right of the start of the line.
     pub(crate) right_units: i32,
+    /// How many characters of the text it stands for: more than one for a ligature.
+    pub(crate) letters: usize,
 }
 
 impl Setter {
@@ -60,7 +62,7 @@ impl Setter {
             if let Some(last) = line.glyphs.last() {
                 line.width_units += self.kerning(last.glyph, glyph);
             }
-            line.glyphs.push(SetGlyph { glyph, right_units: line.width_units });
+            line.glyphs.push(SetGlyph { glyph, right_units: line.width_units, letters: taken + 1 });
             line.width_units += i32::from(self.face.glyph_hor_advance(glyph).unwrap_or(0));
             rest = after.get(taken..).unwrap_or_default();
         }

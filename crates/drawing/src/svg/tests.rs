@@ -2,11 +2,13 @@ use super::*;
 use crate::elevation::elevation;
 use crate::look::Look;
 use crate::sample;
-use crate::sheet::bare_elevation;
+use crate::sheet::{About, PaperSize, SheetKind, document};
 
 fn sample_svg() -> String {
     let (job, plan) = sample::inches();
-    svg(&bare_elevation(&job, &plan))
+    let about = About { file: "room.ron", date: "2026-03-14" };
+    let document = document(&job, &[&plan], &[SheetKind::Elevation], PaperSize::Letter, about).unwrap();
+    svg(&document.pages[0].scene)
 }
 
 /// The names of tags still open at the end, after checking that each closing tag closes the last opened, that

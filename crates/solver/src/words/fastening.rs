@@ -396,7 +396,8 @@ pub fn wall_verdict_line(plan: &Plan) -> Option<String> {
     })
 }
 
-fn uncapital(text: &str) -> String {
+/// The text with its first letter small.
+pub(super) fn uncapital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }

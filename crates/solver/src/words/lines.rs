@@ -66,10 +66,11 @@ impl Text {
 }
 
 /// A space that no line ends at.
-pub(super) const KEPT: char = '\u{a0}';
+pub const KEPT: char = '\u{a0}';
 
 /// The words of a text, a number with its fraction or unit as one: 52 at a line's end is not 52 1/4.
-pub(super) fn unbroken(words: &str) -> Vec<String> {
+#[must_use]
+pub fn unbroken(words: &str) -> Vec<String> {
     let mut whole: Vec<String> = Vec::new();
     for word in words.split(|c: char| c.is_whitespace() && c != KEPT).filter(|word| !word.is_empty()) {
         let follows = word.starts_with(|c: char| c.is_ascii_digit()) && word.contains('/')

@@ -2,6 +2,7 @@
 
 use crate::geometry::Direction;
 use crate::plan::Plan;
+use crate::subject::Id;
 use crate::units::{Length, Mass, MassUnit};
 
 /// The text with its first letter as a capital.
@@ -31,6 +32,12 @@ pub(super) fn one_line(name: &str) -> String {
         .filter(|word| !word.is_empty())
         .collect::<Vec<_>>()
         .join(" ")
+}
+
+/// A name on one line, else the id.
+pub(super) fn named(name: Option<&String>, id: &Id) -> String {
+    let name = name.map(|name| one_line(name)).unwrap_or_default();
+    if name.is_empty() { id.to_string() } else { name }
 }
 
 /// `no studs`, `one stud`, `two studs`, `14 studs`.

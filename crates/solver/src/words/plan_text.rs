@@ -1,19 +1,17 @@
 //! The whole plan as text for a terminal.
 
 use super::lines::Text;
-use super::phrase::one_line;
+use super::phrase::{named, one_line};
 use super::place_line;
-use super::things::{Called, hole_name};
+use super::things::{Called, from_lines, hole_name};
 use super::{
-    assumed, cautions, finding, framing, mark, mark_name, mend, next, next_probe, sight, stage, wish,
+    assumed, cautions, framing, mark, mark_name, mend, next, next_probe, on_paper, sight, stage, wish,
 };
 use crate::beside::Beside;
 use crate::error_budget::error_budget;
-use crate::finding::Level;
 use crate::job::Job;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, PiecePlan};
-use crate::subject::Id;
 use crate::units::Length;
 
 /// The mark-out as text, with what was asked beside it: lines of at most 100 characters without trailing spaces, ending
@@ -64,7 +62,7 @@ pub fn plan_text(job: &Job, plan: &Plan, beside: &Beside) -> String {
     }
     text.heading("Findings");
     for (index, one) in plan.findings.iter().enumerate() {
-        text.line(2, &format!("{}: {}", level(one.level), finding(plan, one)));
+        text.line(2, &on_paper::finding(plan, one));
         for one in beside.mends.get(index).into_iter().flatten() {
             text.line(4, &mend(job, plan, one));
         }
@@ -110,12 +108,6 @@ fn head(text: &mut Text, job: &Job, plan: &Plan) {
     }
 }
 
-/// A name, else the id.
-fn named(name: Option<&String>, id: &Id) -> String {
-    let name = name.map(|name| one_line(name)).unwrap_or_default();
-    if name.is_empty() { id.to_string() } else { name }
-}
-
 fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &PiecePlan) {
     let size = |width: Length, height: Length| {
         format!("{} wide, {} high", plan.style.print(width), plan.style.print(height))
@@ -152,15 +144,7 @@ fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &Piece
 
 /// A hole by the plate's two lines, and what it meets.
 fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
-    let side = |away: Length, positive: &str, negative: &str, line: &str| {
-        if plan.style.steps(away) == 0 {
-            return format!("on the {line}");
-        }
-        let side = if away < Length::default() { negative } else { positive };
-        format!("{} {side} the {line}", plan.style.print(away.abs()))
-    };
-    let across = side(hole.in_plate.x, "right of", "left of", "centre line");
-    let upright = side(hole.in_plate.y, "above", "below", "level line");
+    let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
     let meets = match hole.meets {
         Meets::Stud => "in a stud",
         Meets::StudEdge => "too near a stud's edge",
@@ -178,14 +162,6 @@ fn hole_line(plan: &Plan, hole: &HolePlan) -> String {
         _ => String::new(),
     };
     format!("{}: {across}, {upright}: {meets}{chance}.", super::phrase::capital(&hole_name(&hole.id)))
-}
-
-fn level(level: Level) -> &'static str {
-    match level {
-        Level::Stop => "Stop",
-        Level::Caution => "Caution",
-        Level::Note => "Note",
-    }
 }
 
 #[cfg(test)]

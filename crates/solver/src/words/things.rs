@@ -247,6 +247,19 @@ pub(super) fn along(plan: &Plan, x: Length) -> String {
     format!("{} {side} {}", plan.style.print(from_left.abs()), left_end(plan))
 }
 
+/// A place by the plate's two lines, right and up of where they cross: `8" left of the centre line`, `1 1/2" below the
+/// level line`.
+pub(super) fn from_lines(plan: &Plan, right: Length, up: Length) -> [String; 2] {
+    let side = |away: Length, positive: &str, negative: &str, line: &str| {
+        if plan.style.steps(away) == 0 {
+            return format!("on the {line}");
+        }
+        let side = if away < Length::default() { negative } else { positive };
+        format!("{} {side} the {line}", plan.style.print(away.abs()))
+    };
+    [side(right, "right of", "left of", "centre line"), side(up, "above", "below", "level line")]
+}
+
 /// How high at a place: `52" above the floor`.
 pub(super) fn above_floor(plan: &Plan, place: Point) -> String {
     let height = place.y - plan.survey.floor.y_at(place.x);

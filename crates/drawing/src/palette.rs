@@ -2,41 +2,54 @@
 
 use crate::ink::Ink;
 use crate::scene::{Item, Lit};
+use std::fmt;
 use strikeline_solver::plan::piece::Meets;
 
-/// The sheet.
-pub(super) const PAPER: &str = "#ffffff";
+/// A colour, as shares of red, green and blue of 255 each.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Colour(pub(crate) u8, pub(crate) u8, pub(crate) u8);
 
-const GRAPHITE: &str = "#24272b";
+/// As SVG has it: `#24272b`.
+impl fmt::Display for Colour {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(red, green, blue) = self;
+        write!(f, "#{red:02x}{green:02x}{blue:02x}")
+    }
+}
+
+/// The sheet.
+pub(crate) const PAPER: Colour = Colour(0xff, 0xff, 0xff);
+
+const GRAPHITE: Colour = Colour(0x24, 0x27, 0x2b);
 /// Dimensions, details, names.
-const PENCIL: &str = "#565c63";
+const PENCIL: Colour = Colour(0x56, 0x5c, 0x63);
 /// Hatches and what is assumed.
-const PALE: &str = "#9aa0a6";
-const CHALK: &str = "#1f5fa8";
-const CHALK_PALE: &str = "#7fa6d2";
+const PALE: Colour = Colour(0x9a, 0xa0, 0xa6);
+const CHALK: Colour = Colour(0x1f, 0x5f, 0xa8);
+const CHALK_PALE: Colour = Colour(0x7f, 0xa6, 0xd2);
 /// What is done.
-const DONE: &str = "#0f766e";
-const LUMBER: &str = "#a9773f";
-const LUMBER_TINT: &str = "#f5ead9";
-const LUMBER_DOUBT: &str = "#ecd8b9";
-const FACE: &str = "#fdfdfc";
-const PROUD: &str = "#f4f4f2";
-const PLATE: &str = "#e2e5e9";
+const DONE: Colour = Colour(0x0f, 0x76, 0x6e);
+const LUMBER: Colour = Colour(0xa9, 0x77, 0x3f);
+const LUMBER_TINT: Colour = Colour(0xf5, 0xea, 0xd9);
+const LUMBER_DOUBT: Colour = Colour(0xec, 0xd8, 0xb9);
+const FACE: Colour = Colour(0xfd, 0xfd, 0xfc);
+const PROUD: Colour = Colour(0xf4, 0xf4, 0xf2);
+const PLATE: Colour = Colour(0xe2, 0xe5, 0xe9);
 /// A display that is off.
-const GLASS: &str = "#33383f";
-const TAPE: &str = "#6b7a3a";
+const GLASS: Colour = Colour(0x33, 0x38, 0x3f);
+const TAPE: Colour = Colour(0x6b, 0x7a, 0x3a);
 /// What is selected or held, and what a fastener must not meet.
-const ACCENT: &str = "#c2410c";
-const ACCENT_TINT: &str = "#fbe3d6";
+const ACCENT: Colour = Colour(0xc2, 0x41, 0x0c);
+const ACCENT_TINT: Colour = Colour(0xfb, 0xe3, 0xd6);
 
 /// How an item is painted.
-pub(super) struct Paint {
-    pub(super) stroke: &'static str,
-    pub(super) fill: &'static str,
+pub(crate) struct Paint {
+    pub(crate) stroke: Colour,
+    pub(crate) fill: Colour,
 }
 
 /// The colours of an item.
-pub(super) fn paint(item: &Item) -> Paint {
+pub(crate) fn paint(item: &Item) -> Paint {
     let (stroke, fill) = plain(item.ink);
     let stays = item.ink.keeps_fill();
     match (item.lit, item.assumed) {
@@ -50,11 +63,11 @@ pub(super) fn paint(item: &Item) -> Paint {
     }
 }
 
-fn paler(stroke: &'static str) -> &'static str {
+fn paler(stroke: Colour) -> Colour {
     if stroke == CHALK { CHALK_PALE } else { PALE }
 }
 
-fn plain(ink: Ink) -> (&'static str, &'static str) {
+fn plain(ink: Ink) -> (Colour, Colour) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (FACE, FACE),
         Ink::LabelGroundOff => (PAPER, PAPER),

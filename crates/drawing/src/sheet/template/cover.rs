@@ -1,0 +1,123 @@
+//! The page before the tiles: how they are printed, checked, joined and laid on the wall, with a map of them.
+
+use super::super::Ask;
+use super::super::flow::{FlowPage, flow};
+use super::super::leaf::{self, Leaf, Ratio};
+use super::super::list::{List, STRONG, TEXT};
+use super::super::strokes::{Letters, Strokes};
+use super::Template;
+use super::plate::Drawn;
+use super::tile::{Tile, straight};
+use crate::font::{CAPITALS, text_width_mm};
+use crate::ink::Ink;
+use crate::paper::{PaperPoint, PaperRect};
+use crate::scene::{Anchor, ItemKind};
+use strikeline_solver::plan::piece::HolePlan;
+use strikeline_solver::words::{self, on_paper};
+
+const NUMBER: Letters = Letters::semibold(3.8);
+/// The map's height at most.
+const MAP_MM: f64 = 70.0;
+/// How many distances between holes are asked for, at most (chosen: what one takes the time to measure).
+const PAIRS: usize = 6;
+
+/// Draws it, for so many tiles.
+pub(super) fn leaves(ask: &Ask<'_>, templates: &[Template<'_>], tiles: usize) -> Vec<Leaf> {
+    let page_mm = ask.paper.page_mm(true);
+    let columns = leaf::columns(page_mm);
+    let mut list = List::new(columns.width_mm());
+    list.paragraph(&on_paper::title(ask.job), STRONG);
+    list.paragraph(&on_paper::wall_and_option(ask.job, ask.plan), TEXT);
+    if templates.is_empty() {
+        list.paragraph(on_paper::NO_PLATE, STRONG);
+    }
+    if tiles > 0 {
+        list.paragraph(&on_paper::tiles(tiles, ask.paper.name()), STRONG);
+        list.heading(on_paper::HOW_TO, 1);
+        for sentence in on_paper::TEMPLATE_STEPS {
+            list.paragraph(sentence, TEXT);
+        }
+    }
+    for template in templates {
+        plate(&mut list, ask, template, templates.len() > 1);
+    }
+    let pages = flow(&list.blocks, columns);
+    let full =
+        |page: FlowPage| Leaf { ratio: Ratio::Full, ..leaf::listed(on_paper::TEMPLATE, page_mm, page) };
+    pages.into_iter().map(full).collect()
+}
+
+/// One plate: its map, what to measure on the joined tiles, where its holes and the piece's corners are.
+fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool) {
+    let (plan, piece) = (ask.plan, template.piece);
+    if is_named {
+        list.heading(&words::capital(&words::thing(plan, &piece.id.whole())), 1);
+    }
+    let Some(drawn) = &template.drawn else {
+        list.paragraph(&on_paper::not_measured(plan, piece), STRONG);
+        return;
+    };
+    if piece.assumed || template.mount.assumed {
+        list.paragraph(on_paper::PLACE_ASSUMED, STRONG);
+    }
+    let pairs = pairs(&template.mount.holes);
+    if !pairs.is_empty() {
+        list.heading(on_paper::SECOND_CHECK, 1);
+        list.paragraph(&on_paper::second_check(plan), TEXT);
+        for (first, second) in pairs {
+            list.mark(&on_paper::pair(plan, first, second), "", "", false);
+        }
+    }
+    list.heading(on_paper::MAP, 1);
+    map(list, drawn, &template.tiles);
+    list.heading(on_paper::HOLES, 1);
+    for hole in &template.mount.holes {
+        list.paragraph(&on_paper::hole(plan, hole), TEXT);
+    }
+    list.heading(&on_paper::corners(plan, piece), 1);
+    for sentence in &drawn.corners {
+        list.paragraph(sentence, TEXT);
+    }
+}
+
+/// Pairs of holes to be measured between: the widest apart first, so that an error of scale shows most.
+fn pairs(holes: &[HolePlan]) -> Vec<(&HolePlan, &HolePlan)> {
+    // Of a plate like a sieve the first fifty tell enough.
+    let some = || holes.iter().take(50).enumerate();
+    let mut pairs: Vec<(&HolePlan, &HolePlan)> = some()
+        .flat_map(|(index, first)| holes.iter().take(50).skip(index + 1).map(move |second| (first, second)))
+        .collect();
+    pairs.sort_by(|a, b| on_paper::apart(b.0, b.1).mm().total_cmp(&on_paper::apart(a.0, a.1).mm()));
+    pairs.truncate(PAIRS);
+    pairs
+}
+
+/// All tiles as they lie on the wall, small, with their numbers.
+fn map(list: &mut List, drawn: &Drawn, tiles: &[Tile]) {
+    let corners: Vec<PaperPoint> = tiles.iter().flat_map(|tile| tile.window.corners()).collect();
+    let Some(all) = PaperRect::round(&corners) else { return };
+    let share = (list.width_mm() / all.width_mm()).min(MAP_MM / all.height_mm()).min(1.0);
+    let at = |place: PaperPoint| {
+        PaperPoint::new((place.x_mm - all.left_mm) * share, (place.y_mm - all.top_mm) * share)
+    };
+    let mut strokes = Strokes::default();
+    for stroke in &drawn.strokes {
+        for (from, to) in straight(stroke) {
+            let ink = if stroke.ink == Ink::ChalkLine { Ink::Sweep } else { Ink::Hatch };
+            strokes.line(ink, at(from), at(to));
+        }
+    }
+    for tile in tiles {
+        let rect = tile.window;
+        let small = PaperRect::of(at(rect.at(0.0, 0.0)), at(rect.at(1.0, 1.0)));
+        strokes.rect(Ink::Dimension, small, false);
+        let middle = small.at(0.5, 0.28).moved(0.0, NUMBER.height_mm * 0.33);
+        let wide = text_width_mm(&tile.number.to_string(), NUMBER.height_mm, NUMBER.weight) / 2.0;
+        let up_mm = NUMBER.height_mm * CAPITALS;
+        let ground = PaperRect::of(middle.moved(-wide, 0.0), middle.moved(wide, -up_mm)).grown(0.4);
+        let points = ground.corners().to_vec();
+        strokes.put(Ink::LabelGroundOff, ItemKind::Polygon { points, filled: true, outlined: false });
+        strokes.text(middle, &tile.number.to_string(), NUMBER, Anchor::Middle);
+    }
+    list.graphic(all.height_mm() * share + 2.0, strokes);
+}

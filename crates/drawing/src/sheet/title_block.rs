@@ -1,0 +1,180 @@
+//! The frame of a page and its title block along the lower edge: job, wall and option, sheet and page, units and
+//! graduation, file, date, scale and the bar to check it.
+
+use super::leaf::{Leaf, Ratio};
+use super::size::BORDER_MM;
+use super::strokes::{Letters, Strokes};
+use super::wrap::{shortened, wrapped};
+use super::{About, Ask};
+use crate::font::{Weight, text_width_mm};
+use crate::ink::Ink;
+use crate::paper::{PaperPoint, PaperRect};
+use crate::scale::StandardScale;
+use crate::scene::{Anchor, Scene};
+use strikeline_solver::job::Units;
+use strikeline_solver::units::Length;
+use strikeline_solver::words::on_paper;
+
+/// How high the block is.
+pub(crate) const BLOCK_MM: f64 = 14.0;
+/// Its lower row: sheet, units, file, date.
+const ROW_MM: f64 = 5.4;
+/// Between a rule and what is written beside it.
+const INSET_MM: f64 = 3.0;
+const TITLE: Letters = Letters::semibold(5.0);
+/// A title too long for one line is set smaller, on two.
+const LONG_TITLE: Letters = Letters::semibold(3.6);
+const NOTE: Letters = Letters::regular(3.2);
+const BAR_NOTE: Letters = Letters::regular(2.6);
+const FOOT: Letters = Letters::regular(2.6).quiet();
+/// The scale bar's height.
+const BAR_MM: f64 = 1.4;
+
+/// What is free for a page's own drawing: inside the frame, above the block.
+pub(crate) fn room(page_mm: (f64, f64)) -> PaperRect {
+    PaperRect {
+        left_mm: BORDER_MM,
+        top_mm: BORDER_MM,
+        right_mm: page_mm.0 - BORDER_MM,
+        bottom_mm: page_mm.1 - BORDER_MM - BLOCK_MM,
+    }
+}
+
+/// Draws the frame and the block of a page: `number` of `of`.
+pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, number: usize, of: usize) {
+    let page = PaperRect {
+        left_mm: 0.0,
+        top_mm: 0.0,
+        right_mm: leaf.scene.width_mm,
+        bottom_mm: leaf.scene.height_mm,
+    };
+    let frame = page.grown(-BORDER_MM);
+    let (top, row) = (frame.bottom_mm - BLOCK_MM, frame.bottom_mm - ROW_MM);
+    let mut strokes = Strokes::default();
+    strokes.rect(Ink::Sheet, frame, false);
+    for y_mm in [top, row] {
+        let rule = (PaperPoint::new(frame.left_mm, y_mm), PaperPoint::new(frame.right_mm, y_mm));
+        strokes.line(Ink::Sheet, rule.0, rule.1);
+    }
+    let upper = PaperRect { top_mm: top, bottom_mm: row, ..frame };
+    let right = scale(&mut strokes, ask.job.units(), &leaf.scene, leaf.ratio, upper);
+    title(&mut strokes, ask, PaperRect { right_mm: right, ..upper });
+    let lower = PaperRect { top_mm: row, ..frame };
+    cells(&mut strokes, ask, &on_paper::page(leaf.sheet, number, of), lower);
+    let at = PaperPoint::new(frame.centre().x_mm, frame.bottom_mm + 3.6);
+    let foot = if leaf.ratio == Ratio::Full { on_paper::FULL_SIZE_FOOT } else { on_paper::FOOT };
+    strokes.text(at, foot, FOOT, Anchor::Middle);
+    leaf.scene.items.extend(strokes.items);
+}
+
+/// Job, wall and option: on one line, or smaller on two.
+fn title(strokes: &mut Strokes, ask: &Ask<'_>, rect: PaperRect) {
+    let parts = [on_paper::title(ask.job), on_paper::wall_and_option(ask.job, ask.plan)];
+    let text = parts.join(" \u{2013} ");
+    let (left, room) = (rect.left_mm + INSET_MM, rect.width_mm() - 2.0 * INSET_MM);
+    if text_width_mm(&text, TITLE.height_mm, TITLE.weight) <= room {
+        let at = PaperPoint::new(left, rect.bottom_mm - 2.9);
+        strokes.text(at, &text, TITLE, Anchor::Start);
+        return;
+    }
+    let lines = wrapped(&text, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
+    if let [only] = lines.as_slice() {
+        let at = PaperPoint::new(left, rect.bottom_mm - 3.2);
+        strokes.text(at, only, LONG_TITLE, Anchor::Start);
+        return;
+    }
+    let first = lines.first().cloned().unwrap_or_default();
+    let rest = lines.get(1..).unwrap_or_default().join(" ");
+    let rest = shortened(&rest, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
+    for (line, up_mm) in [(first, 5.4), (rest, 1.5)] {
+        strokes.text(PaperPoint::new(left, rect.bottom_mm - up_mm), &line, LONG_TITLE, Anchor::Start);
+    }
+}
+
+/// Sheet and page, units, date, and the file in what is left.
+fn cells(strokes: &mut Strokes, ask: &Ask<'_>, page: &str, rect: PaperRect) {
+    let About { file, date } = ask.about;
+    let base = rect.bottom_mm - 1.7;
+    let mut cell = |left_mm: f64, text: &str| {
+        strokes.text(PaperPoint::new(left_mm + INSET_MM, base), text, NOTE, Anchor::Start);
+        let wide = text_width_mm(text, NOTE.height_mm, NOTE.weight) + 2.0 * INSET_MM;
+        let right = left_mm + wide;
+        let rule = (PaperPoint::new(right, rect.top_mm), PaperPoint::new(right, rect.bottom_mm));
+        strokes.line(Ink::Sheet, rule.0, rule.1);
+        right
+    };
+    let mut left = cell(rect.left_mm, page);
+    left = cell(left, on_paper::units(ask.plan));
+    let date_wide = text_width_mm(date, NOTE.height_mm, NOTE.weight);
+    let date_left = rect.right_mm - date_wide - 2.0 * INSET_MM;
+    strokes.text(PaperPoint::new(date_left + INSET_MM, base), date, NOTE, Anchor::Start);
+    let rule = (PaperPoint::new(date_left, rect.top_mm), PaperPoint::new(date_left, rect.bottom_mm));
+    strokes.line(Ink::Sheet, rule.0, rule.1);
+    let file =
+        shortened(&on_paper::file(file), date_left - left - 2.0 * INSET_MM, NOTE.height_mm, NOTE.weight);
+    strokes.text(PaperPoint::new(left + INSET_MM, base), &file, NOTE, Anchor::Start);
+}
+
+/// The bar by which a page at full size is checked: 100 mm above, 4 in below. Gives how far left it reaches.
+fn check_bar(strokes: &mut Strokes, rect: PaperRect) -> f64 {
+    const INCH_MM: f64 = 25.4;
+    let (left, y_mm) = (rect.right_mm - 4.0 * INCH_MM - 12.0, rect.centre().y_mm);
+    let at = |right_mm: f64, down_mm: f64| PaperPoint::new(left + right_mm, y_mm + down_mm);
+    strokes.line(Ink::Dimension, at(0.0, 0.0), at(4.0 * INCH_MM, 0.0));
+    for tens in 0..=10 {
+        let x_mm = f64::from(tens) * 10.0;
+        let up_mm = if tens % 5 == 0 { 1.3 } else { 0.8 };
+        strokes.line(Ink::Dimension, at(x_mm, 0.0), at(x_mm, -up_mm));
+    }
+    for inches in 0..=4 {
+        let x_mm = f64::from(inches) * INCH_MM;
+        strokes.line(Ink::Dimension, at(x_mm, 0.0), at(x_mm, 1.3));
+    }
+    let capitals = BAR_NOTE.height_mm * crate::font::CAPITALS;
+    for (x_mm, y_mm, words) in [
+        (0.0, -1.7, "0"),
+        (50.0, -1.7, "50"),
+        (100.0, -1.7, "100 mm"),
+        (0.0, 1.7 + capitals, "0"),
+        (2.0 * INCH_MM, 1.7 + capitals, "2"),
+        (4.0 * INCH_MM, 1.7 + capitals, "4 in"),
+    ] {
+        strokes.text(at(x_mm, y_mm), words, BAR_NOTE, Anchor::Middle);
+    }
+    left - INSET_MM
+}
+
+/// The scale's name, and the bar to check it, at the right. Gives how far left it all reaches.
+fn scale(strokes: &mut Strokes, units: Units, scene: &Scene, ratio: Ratio, rect: PaperRect) -> f64 {
+    let name = match ratio {
+        Ratio::None => return rect.right_mm,
+        Ratio::Full => return check_bar(strokes, rect),
+        Ratio::Standard(StandardScale { name, .. }) => name,
+        Ratio::Fitted => on_paper::NOT_TO_SCALE,
+    };
+    let base = rect.bottom_mm - 2.2;
+    let inch = units == Units::Inches;
+    // Four steps of the bar, each a foot or half a metre, as long as the bar stays short of a third.
+    let step = if inch { Length::inches(12.0) } else { Length::millimetres(500.0) };
+    let step_mm = scene.scale.paper_mm(step);
+    let steps = if step_mm * 4.0 > rect.width_mm() / 3.0 { 2 } else { 4 };
+    let bar_left = rect.right_mm - 8.0 - step_mm * f64::from(steps);
+    for index in 0..steps {
+        let left = bar_left + step_mm * f64::from(index);
+        let bar =
+            PaperRect { left_mm: left, right_mm: left + step_mm, top_mm: base - BAR_MM, bottom_mm: base };
+        strokes.rect(Ink::Sheet, bar, index % 2 == 0);
+    }
+    for index in [0, steps / 2, steps] {
+        let at = PaperPoint::new(bar_left + step_mm * f64::from(index), base - BAR_MM - 1.2);
+        let last = index == steps;
+        let shown = match (inch, last) {
+            (true, _) => format!("{index}{}", if last { "\u{2032}" } else { "" }),
+            (false, _) => format!("{}{}", f64::from(index) / 2.0, if last { " m" } else { "" }),
+        };
+        strokes.text(at, &shown, NOTE, Anchor::Middle);
+    }
+    let at = PaperPoint::new(bar_left - 6.0, base);
+    strokes.text(at, name, NOTE, Anchor::End);
+    at.x_mm - text_width_mm(name, NOTE.height_mm, Weight::Regular) - INSET_MM
+}

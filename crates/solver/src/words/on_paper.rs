@@ -1,0 +1,351 @@
+//! What sheets say besides the plan's own sentences: titles, headings, columns, notes on scale.
+
+use super::fastening::{fastener_name, fine};
+use super::phrase::{capital, count as count_of, named, one_line, way};
+use super::reading::line_end;
+use super::things::{Called, from_lines, hole_name};
+use crate::finding::{Finding, Level};
+use crate::job::Job;
+use crate::numeric::root;
+use crate::plan::Plan;
+use crate::plan::mark::{How, Mark, Reading};
+use crate::plan::piece::{HolePlan, PiecePlan};
+use crate::plan::verdict::{BitFrom, FastenerPlan};
+use crate::tape::Graduation;
+use crate::units::Length;
+
+/// The elevation alone.
+pub const ELEVATION: &str = "Elevation";
+/// Elevation, marks, fasteners, cables, findings.
+pub const MARK_OUT: &str = "Mark-out";
+/// The plate at full size.
+pub const TEMPLATE: &str = "Full-size template";
+/// Every sheet that there is.
+pub const ALL: &str = "All sheets";
+/// In the place of a scale's name where none of the usual ones is small enough.
+pub const NOT_TO_SCALE: &str = "not to a standard scale";
+/// At the foot of every page at full size.
+pub const FULL_SIZE_FOOT: &str = "Full size, 1:1: measure the bar, 100 mm and 4 in, before you trust this page. Print at 100 %, not fitted to the \
+     page. A plan, not a certificate.";
+/// At the foot of every page.
+pub const FOOT: &str = "A plan, not a certificate. The mount maker's instructions and local codes govern; probe before a stud is trusted.";
+/// Over the marks.
+pub const MARKS: &str = "Marks, in the order of work";
+/// Over the schedule of fasteners.
+pub const FASTENERS: &str = "Fasteners";
+/// Over the columns of the schedule.
+pub const SCHEDULE: [&str; 4] = ["Hole", "Fastener", "Lead hole", "Deep from the face"];
+/// Over the cables' way and lengths.
+pub const CABLES: &str = "Cables";
+/// Over the findings.
+pub const FINDINGS: &str = "Findings";
+/// Over what was assumed.
+pub const ASSUMED: &str = "Assumed";
+/// Over the cautions, what is not checked among them.
+pub const CAUTIONS: &str = "Not checked, and cautions";
+/// In the place of a list that is empty.
+pub const NONE: &str = "None.";
+
+/// On a wall without a plate.
+pub const NO_PLATE: &str = "Nothing hangs on a plate here, so that there is nothing to draw at full size.";
+/// Over what is to be done with the tiles.
+pub const HOW_TO: &str = "How to use it";
+/// What is to be done with the tiles, in order.
+pub const TEMPLATE_STEPS: [&str; 5] = [
+    "Print at 100 %, never fitted to the page.",
+    "On each page measure the bar at its foot, 100 mm and 4 in, before you trust it.",
+    "Lay the tiles over one another so that their register marks fall together, against a window or a lamp, and tape \
+     them. A tile with no neighbour is laid by the distances on it.",
+    "Make the second check below, with a tape on the joined tiles.",
+    "Put its level line and its centre line on the ones struck on the wall. Holes and openings are still probed first; the \
+     marks and their readings govern.",
+];
+/// Over the map of the tiles.
+pub const MAP: &str = "The tiles";
+/// Over the distances between holes.
+pub const SECOND_CHECK: &str = "Second check";
+/// Over the list of holes.
+pub const HOLES: &str = "Holes";
+/// Of a plate whose place hangs on an assumption.
+pub const PLACE_ASSUMED: &str = "Where this plate goes on the wall is assumed in part: the template is of its true size, its place is not to be struck yet.";
+/// On the level line.
+pub const LEVEL_LINE: &str = "Level line";
+/// On the centre line.
+pub const CENTRE_LINE: &str = "Centre line";
+/// On the opening behind the piece.
+pub const ENTRY: &str = "Opening for the cables";
+/// On the opening where the cables come out.
+pub const EXIT: &str = "Exit for the cables";
+
+/// How many tiles there are, on which paper.
+#[must_use]
+pub fn tiles(count: usize, paper: &str) -> String {
+    format!("{} at full size on {paper} paper, after this.", capital(&count_of(count, "tile", "tiles")))
+}
+
+/// A tile by its number.
+#[must_use]
+pub fn tile(number: usize, of: usize) -> String {
+    format!("Tile {number} of {of}")
+}
+
+/// On a seam: which tile is joined there.
+#[must_use]
+pub fn to_tile(number: usize) -> String {
+    format!("to tile {number}")
+}
+
+/// Why a plate is not drawn at full size.
+#[must_use]
+pub fn not_measured(plan: &Plan, piece: &PiecePlan) -> String {
+    let plate = Called::piece(plan, piece).own("plate");
+    format!("The holes of {plate} are not measured: it is drawn at full size only once they are.")
+}
+
+/// What a hole is called at its place.
+#[must_use]
+pub fn hole_label(hole: &HolePlan) -> String {
+    capital(&hole_name(&hole.id))
+}
+
+/// How far two holes of a plate are apart, middle to middle.
+#[must_use]
+pub fn apart(first: &HolePlan, second: &HolePlan) -> Length {
+    let (a, b) = (first.in_plate, second.in_plate);
+    let (x, y) = ((b.x - a.x).mm(), (b.y - a.y).mm());
+    Length::millimetres(root(x * x + y * y))
+}
+
+/// Two holes and how far they are apart.
+#[must_use]
+pub fn pair(plan: &Plan, first: &HolePlan, second: &HolePlan) -> String {
+    let apart = plan.style.print(apart(first, second));
+    format!("{} to {}: {apart}", capital(&hole_name(&first.id)), hole_name(&second.id))
+}
+
+/// What the distances between holes are for.
+#[must_use]
+pub fn second_check(plan: &Plan) -> String {
+    format!(
+        "Measured with a tape on the joined tiles, from middle to middle. Where one differs by more than {}, do not use the \
+         template.",
+        plan.style.print_steps(1)
+    )
+}
+
+/// A hole and where it is from the plate's two lines.
+#[must_use]
+pub fn hole(plan: &Plan, hole: &HolePlan) -> String {
+    let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
+    format!("{}: {across}, {upright}.", capital(&hole_name(&hole.id)))
+}
+
+/// Over where the piece's corners are.
+#[must_use]
+pub fn corners(plan: &Plan, piece: &PiecePlan) -> String {
+    capital(Called::piece(plan, piece).own("corners").trim_start_matches("the "))
+}
+
+/// Where a corner of the piece is, right and up of where the plate's lines cross: a line an entry, and in one sentence
+/// for a list that names the piece.
+#[must_use]
+pub fn corner(
+    plan: &Plan,
+    piece: &PiecePlan,
+    (top, left): (bool, bool),
+    right: Length,
+    up: Length,
+) -> ([String; 3], String) {
+    let (height, side) = (if top { "top" } else { "bottom" }, if left { "left" } else { "right" });
+    let corner = Called::piece(plan, piece).own(&format!("{height} {side} corner"));
+    let [across, upright] = from_lines(plan, right, up);
+    let listed = format!("{} {side}: {across}, {upright}.", capital(height));
+    (placed(plan, &capital(corner.trim_start_matches("the ")), right, up), listed)
+}
+
+/// Where the middle of an opening is, right and up of where the plate's lines cross: a line an entry.
+#[must_use]
+pub fn opening(plan: &Plan, name: &str, right: Length, up: Length) -> [String; 3] {
+    placed(plan, &format!("{name}, its middle"), right, up)
+}
+
+fn placed(plan: &Plan, name: &str, right: Length, up: Length) -> [String; 3] {
+    let [across, upright] = from_lines(plan, right, up);
+    [format!("{name}:"), format!("{across},"), format!("{upright}.")]
+}
+
+/// The title of a job's sheets.
+#[must_use]
+pub fn title(job: &Job) -> String {
+    let title = one_line(&job.title);
+    if title.is_empty() { "A job without a title".to_owned() } else { title }
+}
+
+/// The wall and the option, as far as they have names: `Sink wall, over the plate shelf`.
+#[must_use]
+pub fn wall_and_option(job: &Job, plan: &Plan) -> String {
+    let wall = job.wall(&plan.wall);
+    let option = wall.and_then(|wall| wall.options.iter().find(|one| Some(&one.id) == plan.option.as_ref()));
+    let wall_name = named(wall.and_then(|wall| wall.name.as_ref()), &plan.wall);
+    match option {
+        Some(option) => format!("{wall_name} \u{2013} {}", named(option.name.as_ref(), &option.id)),
+        None => wall_name,
+    }
+}
+
+/// A sheet as a bookmark names it.
+#[must_use]
+pub fn sheet_of(sheet: &str, job: &Job, plan: &Plan) -> String {
+    format!("{sheet}: {}", wall_and_option(job, plan))
+}
+
+/// What is to be done first.
+#[must_use]
+pub fn next(next: &str) -> String {
+    format!("Next: {next}")
+}
+
+/// Why a text cannot be set on paper, and what to do.
+#[must_use]
+pub fn unset(text: &str, letter: char) -> String {
+    let shown: String = text.chars().take(60).collect();
+    format!(
+        "the typeface for paper cannot set U+{:04X} in \"{shown}\": write that name in Latin, Greek or Cyrillic letters, \
+         accented ones as one letter",
+        u32::from(letter)
+    )
+}
+
+/// The wall's verdict, named as such; `None` where nothing hangs on a mount.
+#[must_use]
+pub fn verdict(plan: &Plan) -> Option<String> {
+    super::wall_verdict_line(plan).map(|line| format!("Verdict: {}", super::fastening::uncapital(&line)))
+}
+
+/// Which sheet, and which page of it.
+#[must_use]
+pub fn page(sheet: &str, number: usize, of: usize) -> String {
+    format!("{sheet}, page {number} of {of}")
+}
+
+/// How many pages there are, on which paper, and how they come to be on it at their true size.
+#[must_use]
+pub fn pages(count: usize, paper: &str) -> String {
+    let pages = capital(&count_of(count, "page", "pages"));
+    format!("{pages} on {paper} paper. Print the PDF at 100 %, not fitted to the page.")
+}
+
+/// Why there are no pages.
+#[must_use]
+pub fn not_drawn(why: &str) -> String {
+    format!("There are no pages: {why}.")
+}
+
+/// The units and the graduation that readings are told in.
+#[must_use]
+pub fn units(plan: &Plan) -> &'static str {
+    match plan.style.graduation {
+        Graduation::Eighth => "Inches, to 1/8 in",
+        Graduation::Sixteenth => "Inches, to 1/16 in",
+        Graduation::ThirtySecond => "Inches, to 1/32 in",
+        Graduation::Millimetre => "Millimetres, to 1 mm",
+    }
+}
+
+/// The file a sheet was made from.
+#[must_use]
+pub fn file(name: &str) -> String {
+    let name = one_line(name);
+    if name.is_empty() { "Not saved yet".to_owned() } else { format!("File: {name}") }
+}
+
+/// The readings of a mark in figures, each with its close: `right 24 1/4", closes 75 3/4"`; empty where nothing is
+/// to be read, or nothing to be struck.
+#[must_use]
+pub fn figures(plan: &Plan, mark: &Mark) -> String {
+    if mark.assumed || !mark.is_needed {
+        return String::new();
+    }
+    let told: Vec<String> = mark.readings.iter().map(|reading| figure(plan, mark, reading)).collect();
+    told.join("; ")
+}
+
+fn figure(plan: &Plan, mark: &Mark, reading: &Reading) -> String {
+    let end = line_end(mark, reading).map(|end| format!("{end} end ")).unwrap_or_default();
+    if reading.how == How::Line && reading.steps == 0 {
+        return format!("{end}on {}", super::datum(plan, &reading.from));
+    }
+    let close = reading
+        .close
+        .as_ref()
+        .map(|close| format!(", closes {}", plan.style.print_steps(close.closing.second.saturating_abs())));
+    let (way, shown) = (way(reading.direction), plan.style.print_steps(reading.steps));
+    format!("{end}{way} {shown}{}", close.unwrap_or_default())
+}
+
+/// A fastener as a row of the schedule, under [`SCHEDULE`].
+#[must_use]
+pub fn schedule_row(plan: &Plan, fastener: &FastenerPlan) -> [String; 4] {
+    let lead = match (fastener.lead, &fastener.bit) {
+        (None, _) => "by its own instructions".to_owned(),
+        (Some(bit), BitFrom::NotInKit) => format!("{}, not in the kit", fine(bit)),
+        (Some(bit), BitFrom::UsualSet | BitFrom::Kit(_)) => fine(bit),
+    };
+    let deep = fastener.depth.map_or_else(|| "not known".to_owned(), |deep| plan.style.print(deep));
+    [capital(&hole_name(&fastener.hole)), capital(&fastener_name(plan, fastener)), lead, deep]
+}
+
+/// A finding with its level before it.
+#[must_use]
+pub fn finding(plan: &Plan, finding: &Finding) -> String {
+    format!("{}: {}", level(finding.level), super::finding(plan, finding))
+}
+
+/// A finding's level as a word.
+#[must_use]
+pub fn level(level: Level) -> &'static str {
+    match level {
+        Level::Stop => "Stop",
+        Level::Caution => "Caution",
+        Level::Note => "Note",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample;
+    use super::*;
+
+    fn told(id: &str) -> String {
+        let plan = sample::plan();
+        figures(&plan, plan.marks.iter().find(|mark| mark.id.to_string() == id).unwrap())
+    }
+
+    #[test]
+    fn a_mark_s_figures_are_its_readings_and_closes() {
+        assert_eq!(told("display-1.centre_line"), "right 24 1/4\", closes 75 3/4\"");
+        assert_eq!(told("display-1.level_line"), "left end up 52\"; right end up 52 1/4\"");
+        assert_eq!(told("display-1.hole-2"), "down 1 1/2\"; right 8\"");
+        assert_eq!(told("display-1.lift_on"), "");
+    }
+
+    #[test]
+    fn what_is_not_to_be_struck_shows_no_figures() {
+        let mut plan = sample::plan();
+        for mark in &mut plan.marks {
+            mark.assumed = true;
+        }
+        assert!(plan.marks.iter().all(|mark| figures(&plan, mark).is_empty()));
+    }
+
+    #[test]
+    fn a_job_without_names_is_still_titled() {
+        let plan = sample::plan();
+        let job = Job::new();
+        assert_eq!(title(&job), "A job without a title");
+        assert_eq!(wall_and_option(&job, &plan), "wall-1");
+        assert_eq!(units(&plan), "Inches, to 1/16 in");
+        assert_eq!(file(" a\nb.ron"), "File: a b.ron");
+        assert_eq!(file(""), "Not saved yet");
+    }
+}
