@@ -1,8 +1,11 @@
 //! What is taken to the wall on paper: pages in paper millimetres, painted from the same scenes as the window. A sheet is
 //! a file here that gives its pages; framing and numbering them is the same for all.
 
+mod carry;
+mod customer;
 mod elevation;
 mod flow;
+mod handover;
 mod leaf;
 mod list;
 mod mark_out;
@@ -31,14 +34,22 @@ pub enum SheetKind {
     MarkOut,
     /// The plate at full size, in tiles.
     Template,
+    /// What to bring, for the whole job.
+    Carry,
+    /// The option in plain words and a picture, for the customer.
+    Customer,
+    /// What was planned and what was done.
+    Handover,
 }
 
 impl SheetKind {
     /// Every kind, in the order in which they are offered.
-    pub const ALL: [Self; 3] = [Self::Elevation, Self::MarkOut, Self::Template];
+    pub const ALL: [Self; 6] =
+        [Self::Elevation, Self::MarkOut, Self::Template, Self::Carry, Self::Customer, Self::Handover];
 
     /// What makes a whole set: the elevation alone is the first page of the mark-out.
-    pub const WHOLE_SET: [Self; 2] = [Self::MarkOut, Self::Template];
+    pub const WHOLE_SET: [Self; 5] =
+        [Self::MarkOut, Self::Template, Self::Carry, Self::Customer, Self::Handover];
 
     /// The word for it on the command line.
     #[must_use]
@@ -47,6 +58,9 @@ impl SheetKind {
             Self::Elevation => "elevation",
             Self::MarkOut => "mark-out",
             Self::Template => "template",
+            Self::Carry => "carry",
+            Self::Customer => "customer",
+            Self::Handover => "handover",
         }
     }
 
@@ -57,7 +71,15 @@ impl SheetKind {
             Self::Elevation => on_paper::ELEVATION,
             Self::MarkOut => on_paper::MARK_OUT,
             Self::Template => on_paper::TEMPLATE,
+            Self::Carry => on_paper::CARRY,
+            Self::Customer => on_paper::CUSTOMER,
+            Self::Handover => on_paper::HANDOVER,
         }
+    }
+
+    /// Whether it is of the whole job, and so made once however many walls there are.
+    fn is_of_job(self) -> bool {
+        self == Self::Carry
     }
 
     fn leaves(self, ask: &Ask<'_>) -> Vec<Leaf> {
@@ -65,6 +87,9 @@ impl SheetKind {
             Self::Elevation => elevation::leaves(ask, on_paper::ELEVATION),
             Self::MarkOut => mark_out::leaves(ask),
             Self::Template => template::leaves(ask),
+            Self::Carry => carry::leaves(ask),
+            Self::Customer => customer::leaves(ask),
+            Self::Handover => handover::leaves(ask),
         }
     }
 }
@@ -127,9 +152,9 @@ pub fn document(
     about: About<'_>,
 ) -> Result<Document, Unset> {
     let mut pages = Vec::new();
-    for plan in plans {
+    for (index, plan) in plans.iter().enumerate() {
         let ask = Ask { job, plan, paper, about };
-        for kind in kinds {
+        for kind in kinds.iter().filter(|kind| index == 0 || !kind.is_of_job()) {
             pages.extend(sheet(&ask, *kind));
         }
     }

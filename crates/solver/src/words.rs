@@ -13,6 +13,7 @@ mod error_budget;
 mod fastening;
 mod finding;
 mod framing;
+mod handover;
 mod limits;
 mod lines;
 mod mark;
@@ -48,6 +49,7 @@ pub use fastening::{
 };
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};
+pub use handover::{HandedOver, Handover, handover};
 pub use limits::limits;
 pub use lines::{KEPT, unbroken};
 pub use mark::mark;

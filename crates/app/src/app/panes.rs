@@ -50,6 +50,7 @@ impl App {
                     at_wall::make_true(context, mm_per_pixel);
                 }
                 self.panes.on_paper = None;
+                self.panes.choosing = None;
                 self.panes.at_wall = Some(AtWall::begin(&mut self.session));
             }
             Pane::Choosing => {

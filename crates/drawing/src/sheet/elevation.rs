@@ -6,10 +6,21 @@ use super::{Ask, Bookmark};
 use crate::elevation::elevation;
 use crate::look::{Look, MARGIN_MM};
 use crate::scale::{Scale, StandardScale};
+use crate::scene::Scene;
 use strikeline_solver::words::on_paper;
 
 /// Draws it. A wall too large for the smallest scale is fitted, and the page says that it is not to a standard scale.
 pub(crate) fn leaves(ask: &Ask<'_>, sheet: &'static str) -> Vec<Leaf> {
+    drawn(ask, sheet, on_paper::ELEVATION, |look| elevation(ask.job, ask.plan, look))
+}
+
+/// The whole wall on a page of its own, as `draw` has it.
+pub(crate) fn drawn(
+    ask: &Ask<'_>,
+    sheet: &'static str,
+    bookmark: &str,
+    draw: impl Fn(&Look) -> Scene,
+) -> Vec<Leaf> {
     let plan = ask.plan;
     let page_mm = ask.paper.page_mm(true);
     let outline = plan.survey.outline;
@@ -33,8 +44,8 @@ pub(crate) fn leaves(ask: &Ask<'_>, sheet: &'static str) -> Vec<Leaf> {
     look.shown.top += half(spare_height);
     look.shown.bottom -= below;
     look.margin_mm = MARGIN_MM + room.left_mm;
-    let scene = elevation(ask.job, plan, &look);
-    let bookmark = Bookmark { words: on_paper::ELEVATION.to_owned(), depth: 1, y_mm: room.top_mm };
+    let scene = draw(&look);
+    let bookmark = Bookmark { words: bookmark.to_owned(), depth: 1, y_mm: room.top_mm };
     let ratio = standard.map_or(Ratio::Fitted, Ratio::Standard);
     vec![Leaf { sheet, scene, ratio, bookmarks: vec![bookmark] }]
 }

@@ -121,7 +121,7 @@ impl List {
             }
             first.items.extend(strokes.items);
         }
-        if !is_beside {
+        if !is_beside && !figures.is_empty() {
             all.extend(lines(figures, BESIDE_BOX_MM, room, STRONG));
         }
         all.extend(lines(words, BESIDE_BOX_MM, room, TEXT));

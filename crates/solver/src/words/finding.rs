@@ -261,6 +261,6 @@ fn missing(what: MissingWhat, piece: &str) -> String {
     }
 }
 
-mod done;
+pub(super) mod done;
 #[cfg(test)]
 mod tests;

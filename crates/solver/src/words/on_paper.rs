@@ -20,6 +20,28 @@ pub const ELEVATION: &str = "Elevation";
 pub const MARK_OUT: &str = "Mark-out";
 /// The plate at full size.
 pub const TEMPLATE: &str = "Full-size template";
+/// What to bring.
+pub const CARRY: &str = "To bring";
+/// The option for the customer.
+pub const CUSTOMER: &str = "For the customer";
+/// What was planned and done.
+pub const HANDOVER: &str = "What was done";
+/// The wall as the customer will see it.
+pub const AS_SEEN: &str = "As it will be seen";
+/// Over what the customer agreed to.
+pub const AGREED: &str = "Agreed";
+/// Over the marks at which something was done.
+pub const DONE: &str = "Done, as it stands on the wall";
+/// Where nothing was done yet.
+pub const NOTHING_DONE: &str = "Nothing yet.";
+/// Over the marks that are still to be taken.
+pub const NOT_DONE: &str = "Not done";
+/// Over what was met in the wall.
+pub const MET: &str = "Met in the wall";
+/// Over what has to follow.
+pub const TO_FOLLOW: &str = "Still to be made good";
+/// Over pictures that are of no mark.
+pub const PICTURES: &str = "Pictures of the job";
 /// Every sheet that there is.
 pub const ALL: &str = "All sheets";
 /// In the place of a scale's name where none of the usual ones is small enough.
@@ -179,6 +201,17 @@ fn placed(plan: &Plan, name: &str, right: Length, up: Length) -> [String; 3] {
 pub fn title(job: &Job) -> String {
     let title = one_line(&job.title);
     if title.is_empty() { "A job without a title".to_owned() } else { title }
+}
+
+/// What the customer agreed to; that nothing is kept as agreed where nothing is.
+#[must_use]
+pub fn agreed(job: &Job, plan: &Plan) -> String {
+    let options = job.wall(&plan.wall).map(|wall| wall.options.as_slice()).unwrap_or_default();
+    let option = options.iter().find(|one| Some(&one.id) == plan.option.as_ref());
+    match option.and_then(|option| option.agreed.as_ref()) {
+        Some(agreed) => one_line(&agreed.words),
+        None => "Nothing is kept as agreed to yet.".to_owned(),
+    }
 }
 
 /// The wall and the option, as far as they have names: `Sink wall, over the plate shelf`.

@@ -102,7 +102,7 @@ fn cut(plan: &Plan, finding: &Finding, meets: &CutMeets) -> String {
 }
 
 /// `3/8" right of`, `1/4" above`, `3/8" right of and 1/4" below`.
-fn off(plan: &Plan, right: Length, up: Length) -> String {
+pub(in crate::words) fn off(plan: &Plan, right: Length, up: Length) -> String {
     let none = Length::default();
     let told = |by: Length, more: &str, less: &str| {
         let counts = plan.style.steps(by.abs()) != 0;
