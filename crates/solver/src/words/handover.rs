@@ -23,7 +23,7 @@ pub struct Handover {
     pub met: Vec<String>,
     /// What has to follow on the wall: a sentence each.
     pub follows: Vec<String>,
-    /// Pictures of the job as a whole: a sentence each.
+    /// The files of pictures of the job as a whole.
     pub pictures: Vec<String>,
 }
 
@@ -51,7 +51,7 @@ pub fn handover(job: &Job, plan: &Plan) -> Handover {
         left: left(plan),
         met: hidden.collect(),
         follows: follows.map(|follow| follow.text).collect(),
-        pictures: of_job.map(|picture| sentence(&one_line(&picture.file))).collect(),
+        pictures: of_job.map(|picture| one_line(&picture.file)).collect(),
     }
 }
 
@@ -148,7 +148,7 @@ mod tests {
         let handed = handover(&job, &plan);
         let [only] = handed.done.as_slice() else { panic!("{handed:?}") };
         assert_eq!(only.told, "Drilled 3/8\" right of where it was planned. Pictures: room-pictures/a.jpg.");
-        assert_eq!(handed.pictures, ["Room-pictures/a.jpg."]);
+        assert_eq!(handed.pictures, ["room-pictures/a.jpg"]);
         for line in handed.left.iter().chain(&handed.met).chain(&handed.follows) {
             well_told(line);
         }
