@@ -310,11 +310,16 @@ fn the_face_has_its_place_among_many_bays() {
 }
 
 #[test]
-fn where_nothing_leads_down_to_the_wished_height_the_exit_is_above_what_is_in_the_way() {
+fn where_nothing_leads_down_to_the_wished_height_an_exit_above_it_is_another_way() {
     // A pipe through every bay at 22 in; 16 in is below it.
     let wall = "hidden: [(id: \"pipe-1\", kind: pipe, across: (left: (by: \"0 in\"), right: (by: \"150 in\")), \
                 upright: (centre: (by: \"22 in\"), height: \"2 in\"))],";
     let plan = Room { wall, ..GOOD }.plan();
+    let (first, others) = (cable(&plan).way.as_ref().unwrap(), &cable(&plan).alternatives);
+    assert_eq!(first.by, WayBy::OnFace, "on the face it comes down to where it was asked for");
+    assert!(others.iter().any(|way| way.by == WayBy::InWall && way.cost.not_allowed == 0), "{others:?}");
+    // Where the face is not to be used it is the best.
+    let plan = Room { wall, way: "surface: no", ..GOOD }.plan();
     let way = cable(&plan).way.clone().unwrap();
     assert_eq!((way.by, way.cost.not_allowed), (WayBy::InWall, 0));
     // 23 in, 1/2 in clear and half of the opening of 3 in: 25 in.

@@ -61,7 +61,7 @@ pub fn with_way(job: &Job, plan: &Plan, id: &Id, way: &Way) -> Job {
     let mut after = job.clone();
     write(&mut after, plan, id, |kept, _| {
         (kept.entry_at, kept.exit_at) = (None, None);
-        kept.on_face = (way.by == WayBy::OnFace).then_some(true);
+        kept.on_face = Some(way.by == WayBy::OnFace);
     });
     if let Some(entry) = way.entry {
         pin(&mut after, plan, id, Some(entry.centre()), Some(way.exit.centre()));
@@ -79,7 +79,7 @@ pub fn is_kept(job: &Job, plan: &Plan, id: &Id) -> bool {
     let hanging = option.and_then(|option| option.hangings.iter().find(|one| one.piece == *id));
     hanging.is_some_and(|hanging| {
         let way = &hanging.way;
-        way.entry_at.is_some() || way.exit_at.is_some() || way.on_face == Some(true)
+        way.entry_at.is_some() || way.exit_at.is_some() || way.on_face.is_some()
     })
 }
 

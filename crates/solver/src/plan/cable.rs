@@ -153,7 +153,7 @@ pub struct Lead {
     pub slack_above: Given<Length>,
     /// What is left over at the other end.
     pub slack_below: Given<Length>,
-    /// The length to cut: stocked where one is long enough, else what is needed, up to the next graduation.
+    /// The length to cut: stocked where one is long enough, else exactly what is needed.
     pub cut_length: Option<Length>,
     /// The stocked cable that is taken; `None` where none of the kit is long enough, or nobody said how long they are.
     pub stock: Option<Id>,

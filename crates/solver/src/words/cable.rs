@@ -136,7 +136,11 @@ fn costs(plan: &Plan, way: &Way) -> String {
 fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
     let (length, cut) = (lead.length?, lead.cut_length?);
     let which = if cable.leads.len() > 1 { format!("Cable \"{}\"", lead.id) } else { "Cable".to_owned() };
-    let taken = if lead.stock.is_some() { "take" } else { "cut" };
+    // A stocked length is what it is; a cable that is cut too short is none.
+    let taken = match &lead.stock {
+        Some(_) => format!("take {}", plan.style.print(cut)),
+        None => format!("cut {}", up_to_graduation(plan, cut)),
+    };
     let assumed = |given: Given<Length>, what: &str| {
         if given.label == Label::Assumed {
             format!(" ({what} is not measured, taken long)")
@@ -145,13 +149,12 @@ fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
         }
     };
     Some(format!(
-        "{which}: {} of way{}, {} left over at the port{} and {} below; {taken} {}{}.",
+        "{which}: {} of way{}, {} left over at the port{} and {} below; {taken}{}.",
         amount(plan, length.value),
         assumed(length, "what stands in front of the studs"),
         amount(plan, lead.slack_above.value),
         assumed(lead.slack_above, "its plug"),
         amount(plan, lead.slack_below.value),
-        plan.style.print(cut),
         if lead.before_lift { ", plugged before the lift" } else { "" }
     ))
 }

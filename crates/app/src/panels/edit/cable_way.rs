@@ -40,7 +40,7 @@ pub(super) fn cable_way(ui: &mut Ui, form: &Form<'_>, way: &mut CableWay, lists:
         kinds::SURFACES,
         "where none is inside",
     );
-    form.yes_no(ui, "on_face", "The way on the face was taken", &mut way.on_face);
+    form.yes_no(ui, "on_face", "Taken: a way on the face", &mut way.on_face);
     form.yes_no(ui, "bore", "Studs may be bored", &mut way.bore);
     form.quantity(ui, "slack", "Left over at each end", &mut way.slack);
     form.quantity(ui, "held_off", "Held off while plugged", &mut way.held_off);

@@ -108,8 +108,7 @@ impl Cabling<'_> {
         lead.stock_short = shortest.is_none() && stocks.iter().any(|stock| stock.length.is_some());
         lead.stock = shortest.map(|stock| stock.id.clone());
         taken.extend(lead.stock.clone());
-        let exact = lengths::up_to(to_cut.value, self.job.style().length_of(1));
-        lead.cut_length = shortest.map_or(Some(exact), |stock| stock.length);
+        lead.cut_length = shortest.map_or(Some(to_cut.value), |stock| stock.length);
     }
 
     /// The cable of the kit that a wish names.

@@ -52,12 +52,12 @@ impl Cabling<'_> {
             }
             let inside = self.inside(space, &ends, sizes);
             all.zones = ends.zones.clone();
-            all.in_the_way = self.in_the_way(space, near, &ends.goal, inside.first());
-            ways.extend(inside.into_iter().map(|way| (false, way)));
+            all.in_the_way = self.in_the_way(space, near, &ends.goal, inside.first().map(|(_, way)| way));
+            ways.extend(inside);
         }
-        let has_allowed = ways.iter().any(|(_, way)| way.cost.not_allowed == 0);
+        let has_allowed = ways.iter().any(|(last, way)| !last && way.cost.not_allowed == 0);
         // Not said: a way that shows is for where there is no other that is allowed.
-        let last = self.wished.surface.is_none() && has_allowed;
+        let last = self.wished.on_face == Some(false) || self.wished.surface.is_none() && has_allowed;
         ways.extend(self.on_face(near, beside).map(|way| (last, way)));
         ways.sort_by(|(a_last, a), (b_last, b)| {
             let key = |last: bool, way: &Way| (way.cost.not_allowed, last, way.cost);
@@ -71,15 +71,14 @@ impl Cabling<'_> {
         all
     }
 
-    /// The ways inside the wall, the best first.
-    fn inside(&self, space: &Space, ends: &Ends, sizes: [OpeningSize; 2]) -> Vec<Way> {
+    /// The ways inside the wall, the best first. Those come last that end higher than was wished, since nothing leads
+    /// down to there: a cable that comes out halfway up the wall is not what was asked for.
+    fn inside(&self, space: &Space, ends: &Ends, sizes: [OpeningSize; 2]) -> Vec<(bool, Way)> {
         let mut ways = Vec::new();
         let asked = self.wished.bay.map(nm);
         let is_asked = |bay: &Bay| asked.is_none_or(|x| bay.left <= x && x <= bay.right);
-        // Where nothing leads to the wished height, the exit is at any height below the piece that it leads to.
         let below = nm(self.at.outline.bottom);
         let mut goals = Vec::new();
-        let mut low_goals = Vec::new();
         for bay in &space.bays {
             let Some(mut goal) = in_bay(&ends.goal, *bay) else { continue };
             if !is_asked(bay) {
@@ -87,23 +86,22 @@ impl Cabling<'_> {
             }
             let low = anywhere_in(&Goal { cost: goal.cost, ..ends.goal.clone() }, *bay, below);
             goals.push(goal.clone());
-            low_goals.extend(low.clone());
             let room = ends.start.zone.room;
             if room.right < bay.left || bay.right < room.left {
                 continue;
             }
             let bounds = Area { left: bay.left, right: bay.right, ..space.bounds };
             let leads_to = |goal: Goal| cheapest(&field(space, bounds, ends.start.clone(), vec![goal]));
-            let found = leads_to(goal).or_else(|| leads_to(low?));
-            ways.extend(found.map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+            let wished = leads_to(goal).map(|found| (false, found));
+            let found = wished.or_else(|| Some((true, leads_to(low?)?)));
+            ways.extend(found.map(|(last, found)| (last, self.way(space, ends, sizes, &found, &is_asked))));
         }
-        let is_allowed = |way: &Way| way.cost.not_allowed == 0;
+        let is_allowed = |(last, way): &(bool, Way)| !last && way.cost.not_allowed == 0;
         if self.wished.bore == Some(true) || !ways.iter().any(is_allowed) {
-            let leads_to = |goals| cheapest(&field(space, space.bounds, ends.start.clone(), goals));
-            let found = leads_to(goals).or_else(|| leads_to(low_goals));
-            ways.extend(found.map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+            let found = cheapest(&field(space, space.bounds, ends.start.clone(), goals));
+            ways.extend(found.map(|found| (false, self.way(space, ends, sizes, &found, &is_asked))));
         }
-        ways.sort_by_key(|way| way.cost);
+        ways.sort_by_key(|(last, way)| (way.cost.not_allowed, *last, way.cost));
         ways
     }
 
