@@ -323,8 +323,16 @@ fn cable_has_its_keys(cable: &Value) {
     for lead in list(cable, "cables") {
         assert_eq!(keys(lead), ["id", "length_mm", "cut_length_mm", "stock", "before_lift"]);
     }
-    let of_cost =
-        ["not_allowed", "studs_bored", "patches", "blocks", "tight_bends", "visible_mm", "length_mm"];
+    let of_cost = [
+        "not_allowed",
+        "studs_bored",
+        "patches",
+        "blocks",
+        "tight_bends",
+        "visible_mm",
+        "length_mm",
+        "behind_mm",
+    ];
     assert!(cable["cost"].is_null() || keys(&cable["cost"]) == of_cost, "{}", cable["cost"]);
     for other in list(cable, "alternatives") {
         assert_eq!(keys(other), ["by", "entry", "exit", "run", "crosses", "cost", "why"]);

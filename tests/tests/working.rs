@@ -63,11 +63,11 @@ fn explained(job: &Job, plan: &Plan, piece: &PiecePlan) -> Option<Explained> {
 #[test]
 fn how_a_picture_is_seen_comes_out_on_a_hand_calculator() {
     use strikeline_solver::handbook::viewing::{LEAST_FILLED, REVIEW_OFF};
-    use strikeline_solver::ledger::{Blank, Ledger, Working};
+    use strikeline_solver::ledger::{Blank, Given, Ledger, Working};
     use strikeline_solver::sight::{acuity::lines_merge, angle};
 
     fn figures<L: Ledger>(ledger: &mut L, aside: f64, rise: f64) -> Vec<Amount> {
-        let inch = Length::inches;
+        let inch = |inches| Given::measured(Length::inches(inches));
         let (aside, rise, away) = (inch(aside), inch(rise), inch(108.0));
         vec![
             angle::up(ledger, rise, away).into(),

@@ -212,6 +212,7 @@ mod tests {
             picture: outline,
             of_case: true,
             proud: mm(100.0),
+            proud_assumed: false,
             seen: Some(Seen {
                 distance: mm(2900.0),
                 heights: 3.0,

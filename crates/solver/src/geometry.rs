@@ -267,6 +267,13 @@ impl Frame {
         let (cosine, sine) = (numeric::cosine(self.roll), numeric::sine(self.roll));
         Point::new(self.origin.x + right * cosine - up * sine, self.origin.y + right * sine + up * cosine)
     }
+
+    /// How far right and up of the origin a place on the wall is, along the thing's own axes.
+    #[must_use]
+    pub fn from_wall(self, place: Point) -> Point {
+        let back = Self { origin: Point::default(), roll: -self.roll };
+        back.to_wall(place.x - self.origin.x, place.y - self.origin.y)
+    }
 }
 
 #[cfg(test)]
@@ -300,5 +307,7 @@ mod tests {
             frame.to_wall(mm(1000.0), mm(0.0)).y > mm(58.7),
             "the right end is up: sin 0.5 deg is 0.008727"
         );
+        let back = frame.from_wall(place);
+        assert!((back.x.mm() - 3.0).abs() < 1e-9 && (back.y.mm() - 4.0).abs() < 1e-9, "there and back");
     }
 }

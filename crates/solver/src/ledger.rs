@@ -10,6 +10,8 @@ pub enum Label {
     Measured,
     /// Read in a published source.
     Read,
+    /// Read where somebody else tells what the source says.
+    SecondHand,
     /// Worked out from read or measured values.
     Derived,
     /// An engineering choice on the safe side, with its reason.
@@ -39,7 +41,7 @@ impl Label {
     #[must_use]
     pub fn bears(self, as_stated: bool) -> bool {
         match self {
-            Self::Measured | Self::Read | Self::Derived | Self::Chosen => true,
+            Self::Measured | Self::Read | Self::SecondHand | Self::Derived | Self::Chosen => true,
             Self::Stated => as_stated,
             Self::Memory | Self::Assumed => false,
         }

@@ -18,9 +18,11 @@ mod floor_out_of_level;
 mod held_away;
 mod bay_blocked;
 mod bend_tight;
+mod blocks_expected;
 mod box_deep;
 mod breast_way;
 mod entry_shows;
+mod few_outlets;
 mod exit_bay;
 mod many_bends;
 mod nail_plate;
@@ -30,9 +32,11 @@ mod not_listed;
 mod paint_disturbed;
 mod power_apart;
 mod power_cord;
+mod room_not_known;
 mod seal_block;
 mod seal_pierced;
 mod stock_short;
+mod studs_not_known;
 mod too_long;
 mod tube_full;
 mod hole_apart;
@@ -146,18 +150,22 @@ const RULES: &[Rule] = &[
     no_bay::check,
     no_way::check,
     box_deep::check,
+    studs_not_known::check,
     not_listed::check,
     bay_blocked::check,
+    blocks_expected::check,
     seal_block::check,
     exit_bay::check,
     entry_shows::check,
     near_opening::check,
+    few_outlets::check,
     power_apart::check,
     seal_pierced::check,
     breast_way::check,
     too_long::check,
     stock_short::check,
     bend_tight::check,
+    room_not_known::check,
     many_bends::check,
     tube_full::check,
     nail_plate::check,

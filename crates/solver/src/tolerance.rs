@@ -70,10 +70,10 @@ pub const SAME_HOLE_MM: f64 = 1.6;
 /// A piece's middle so near to its plate's is the same to any tape: half of 1/16 in (chosen: the usual graduation).
 pub const SAME_MIDDLE_MM: f64 = 0.79375;
 
-/// The plate under a stud: 1 1/2 in (common practice, no source).
+/// The plate under a stud: 1 1/2 in (PS 20 dressed size, read second-hand).
 pub const SOLE_PLATE_MM: f64 = 38.1;
 
-/// The two plates on a stud: 3 in (common practice, no source).
+/// The two plates on a stud: 3 in (two of PS 20's dressed size; IRC section R602.3.2 asks for two, read second-hand).
 pub const TOP_PLATES_MM: f64 = 76.2;
 
 /// No fastener goes so near to an opening that is cut: half an inch for the saw (chosen).
@@ -108,10 +108,6 @@ pub const PROBED_WITHIN_MM: f64 = 150.0;
 /// And within this distance to its side: 1/4 in (chosen: nobody drills twice so near).
 pub const PROBED_BESIDE_MM: f64 = 6.35;
 
-/// No fastener goes so near to metal that a probe met in a wall not framed in steel, to its side: 1 1/4 in (NEC 300.4(D)
-/// keeps cables so far from where fasteners are likely, read second-hand).
-pub const METAL_CLEAR_MM: f64 = 31.75;
-
 /// On steel, metal has to be met at two heights at least so far apart: 300 mm (chosen: a strap or a pipe's bend is
 /// shorter).
 pub const STEEL_APART_MM: f64 = 300.0;
@@ -137,6 +133,23 @@ pub const LEAST_STUD_DEPTH_MM: f64 = 63.5;
 
 /// How much of a group's reserve is counted in the choice: up to twice what is needed (chosen; more buys nothing).
 pub const MOST_RESERVE: f64 = 1.0;
+
+/// A plug that nobody measured stands out so far with the start of its cable: 3 in (chosen: longer than usual plugs).
+pub const PLUG_REACH_MM: f64 = 76.2;
+
+/// What stands in front of the framing where nobody measured it, for a cable that has to go through it: 2 1/2 in (chosen:
+/// the thickest plaster on lath that was read of, second-hand).
+pub const THICKEST_FRONT_MM: f64 = 63.5;
+
+/// A piece whose stand-off nobody measured is taken to stand so far off: 4 in (chosen: a folded arm's; what stands
+/// farther off hides less of the wall, and its picture is nearer to the eyes).
+pub const STAND_OFF_MM: f64 = 101.6;
+
+/// A piece whose depth nobody measured is taken to be so deep: 4 in (chosen: its picture is nearer to the eyes then).
+pub const DEPTH_MM: f64 = 101.6;
+
+/// A mount that tilts, and nobody said how far, is taken to tilt so far forward: 15 degrees (chosen: it hides less then).
+pub const TILT_DEG: f64 = 15.0;
 
 /// Added to a plug's width for a plain hole: 1/4 in (chosen: it goes through with its hood).
 pub const PLUG_CLEAR_MM: f64 = 6.35;

@@ -2,6 +2,7 @@
 //! out; of a job it knows the kinds of cable alone. Limits are never rounded up.
 
 pub mod bends;
+pub mod blocks;
 pub mod bored;
 pub mod boxed;
 pub mod lengths;

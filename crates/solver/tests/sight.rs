@@ -8,7 +8,7 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::rule::UprightRule;
 use strikeline_solver::ledger::{Blank, Given};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::sight::acuity::{in_heights, lines_merge, told_apart};
+use strikeline_solver::sight::acuity::{in_heights, lines_merge};
 use strikeline_solver::sight::angle::{distance_for, filled, highest, off_axis, up};
 use strikeline_solver::sight::eyes::{Eyes, Who};
 use strikeline_solver::sight::picture::picture;
@@ -55,6 +55,10 @@ fn inch(value: f64) -> Length {
     Length::inches(value)
 }
 
+fn given(length: Length) -> Given<Length> {
+    Given::measured(length)
+}
+
 fn of(measure: &Measure, sex: Sex) -> Percentiles {
     match sex {
         Sex::Man => measure.men.value,
@@ -78,28 +82,36 @@ fn found(check: &Check) -> Vec<f64> {
             vec![width.mm(), height.mm()]
         }
         Check::FillsIn { diagonal, angle } => {
-            vec![distance_for(&mut Blank, picture(inch(diagonal)).0, Given::measured(angle)).in_inches()]
+            vec![
+                distance_for(&mut Blank, given(picture(inch(diagonal)).0), Given::measured(angle))
+                    .in_inches(),
+            ]
         }
         Check::Merge { height, lines } => {
-            vec![lines_merge(&mut Blank, inch(height), lines).unwrap().in_inches()]
+            vec![lines_merge(&mut Blank, given(inch(height)), lines).unwrap().in_inches()]
         }
-        Check::ToldApart(distance) => vec![told_apart(inch(distance)).in_inches()],
+        // So high is one line that merges with the next at the distance.
+        Check::ToldApart(distance) => {
+            vec![distance / lines_merge(&mut Blank, given(inch(1.0)), 1).unwrap().in_inches()]
+        }
         Check::MergeOf { diagonal, lines } => {
-            vec![lines_merge(&mut Blank, picture(inch(diagonal)).1, lines).unwrap().in_inches()]
+            vec![lines_merge(&mut Blank, given(picture(inch(diagonal)).1), lines).unwrap().in_inches()]
         }
         Check::Heights { height, distance } => vec![in_heights(inch(distance), inch(height))],
-        Check::Filled { width, height, distance } => {
-            [width, height].map(|side| filled(&mut Blank, inch(side), none, inch(distance)).deg()).to_vec()
-        }
+        Check::Filled { width, height, distance } => [width, height]
+            .map(|side| filled(&mut Blank, given(inch(side)), given(none), given(inch(distance))).deg())
+            .to_vec(),
         Check::Up { place, eyes, distance } => {
-            vec![up(&mut Blank, inch(place - eyes), inch(distance)).deg()]
+            vec![up(&mut Blank, given(inch(place - eyes)), given(inch(distance))).deg()]
         }
         Check::Highest { eyes, distance } => {
-            vec![highest(&mut Blank, inch(eyes), inch(distance), REVIEW_OFF.given()).in_inches()]
+            vec![
+                highest(&mut Blank, given(inch(eyes)), given(inch(distance)), REVIEW_OFF.given()).in_inches(),
+            ]
         }
         Check::UpToTop { diagonal, centre, eyes, distance } => {
             let top = inch(centre) + picture(inch(diagonal)).1 / 2.0;
-            let up = up(&mut Blank, top - inch(eyes), inch(distance)).deg();
+            let up = up(&mut Blank, given(top - inch(eyes)), given(inch(distance))).deg();
             assert!(up > REVIEW_OFF.value, "to be warned of");
             vec![up]
         }
@@ -112,7 +124,9 @@ fn found(check: &Check) -> Vec<f64> {
                 Sex::Woman => Who::Woman,
             };
             let eyes = Eyes::seated(who, Some(inch(seat)));
-            vec![eyes.height.mm(), eyes.slumped().mm()]
+            // The lowest of the range is one in twenty erect, less the slump.
+            let erect = inch(seat) + Length::millimetres(ABOVE_SEAT.men.value.p5);
+            vec![eyes.height.mm(), (eyes.height - (erect - eyes.low)).mm()]
         }
         Check::HighestAboveSeat(sex) => vec![of(&ABOVE_SEAT, sex).p95],
     }
@@ -138,28 +152,31 @@ fn every_published_check_value_is_met() {
 
 #[test]
 fn from_the_side_a_picture_fills_less_and_is_off_its_axis() {
-    let (width, distance, none) = (inch(57.0), inch(108.0), Length::default());
+    let (width, distance, none) = (given(inch(57.0)), given(inch(108.0)), given(Length::default()));
     let front = filled(&mut Blank, width, none, distance).deg();
     let mut last = front;
     for aside in [10.0, 40.0, 90.0] {
-        let filled_here = filled(&mut Blank, width, inch(aside), distance).deg();
-        let mirrored = filled(&mut Blank, width, inch(-aside), distance).deg();
+        let filled_here = filled(&mut Blank, width, given(inch(aside)), distance).deg();
+        let mirrored = filled(&mut Blank, width, given(inch(-aside)), distance).deg();
         assert!(filled_here < last && (filled_here - mirrored).abs() < 1e-12, "{aside}");
         last = filled_here;
     }
     // 3, 4, 5: a rise of 4 and 3 to the side from 5 away are 45 degrees.
-    let off = off_axis(&mut Blank, inch(3.0), inch(4.0), inch(5.0)).deg();
+    let off = off_axis(&mut Blank, given(inch(3.0)), given(inch(4.0)), given(inch(5.0))).deg();
     assert!((off - 45.0).abs() < 1e-12);
 }
 
 #[test]
 fn a_height_or_a_tilt_found_for_an_angle_gives_that_angle() {
     let (eyes, distance) = (inch(47.0), inch(120.0));
-    let height = highest(&mut Blank, eyes, distance, REVIEW_OFF.given());
-    assert!((up(&mut Blank, height - eyes, distance).deg() - 15.0).abs() < 1e-9);
-    let away = distance_for(&mut Blank, inch(57.0), Given::measured(30.0));
-    assert!((filled(&mut Blank, inch(57.0), Length::default(), away).deg() - 30.0).abs() < 1e-9);
-    assert_eq!(lines_merge(&mut Blank, inch(30.0), 0), None);
+    let height = highest(&mut Blank, given(eyes), given(distance), REVIEW_OFF.given());
+    assert!((up(&mut Blank, given(height - eyes), given(distance)).deg() - 15.0).abs() < 1e-9);
+    let away = distance_for(&mut Blank, given(inch(57.0)), Given::measured(30.0));
+    assert!(
+        (filled(&mut Blank, given(inch(57.0)), given(Length::default()), given(away)).deg() - 30.0).abs()
+            < 1e-9
+    );
+    assert_eq!(lines_merge(&mut Blank, given(inch(30.0)), 0), None);
 }
 
 /// A display 48 x 27 in on end of its mount, its middle 60 in up at 100 in, 3 in off the wall, seen by one seat.
@@ -222,6 +239,32 @@ fn what_a_seat_does_not_say_is_taken_and_told() {
     assert!(plan.findings.iter().any(|finding| finding.what.rule() == "seat_too_near"));
     let (_, plan) = seen_from("(id: \"seat-1\", distance: \"60 in\", eye_height: \"40 in\")");
     assert!(plan.findings.iter().any(|finding| finding.what.rule() == "looks_up"));
+}
+
+#[test]
+fn a_label_is_never_promoted() {
+    use strikeline_solver::ledger::{Label, Working};
+    assert_eq!(Eyes::standing(Who::Anyone).label, Label::Derived, "percentiles worked out from a survey");
+    assert_eq!(Eyes::seated(Who::Anyone, None).label, Label::Chosen, "the slump in its range is chosen");
+    let mut working = Working::default();
+    let eyes = Given::new(inch(18.0), Label::Assumed);
+    let _angle = up(&mut working, eyes, given(inch(108.0)));
+    assert_eq!(working.resting_on(Label::Assumed).len(), 1, "an assumed height is told as one");
+}
+
+#[test]
+fn a_stand_off_or_depth_that_nobody_measured_brings_the_picture_nearer_and_is_told() {
+    let (mut job, plan) =
+        seen_from("(id: \"seat-1\", distance: \"111 in\", at: (by: \"100 in\"), eye_height: \"42 in\")");
+    assert!(!plan.sight[0].proud_assumed);
+    job.mounts[0].stand_off = None;
+    let unknown = solve(&job, &job.walls[0].id, None);
+    let (known, unknown_sight) = (&plan.sight[0], &unknown.sight[0]);
+    assert!(unknown_sight.proud_assumed && unknown_sight.proud > known.proud);
+    let up = |sight: &strikeline_solver::plan::sight::SeatSight| sight.seen.as_ref().unwrap().up;
+    assert!(up(unknown_sight) > up(known), "looked up at more, the safer of the two");
+    let told = strikeline_solver::words::sight(&unknown, unknown_sight).join(" ");
+    assert!(told.contains("was not measured"), "{told}");
 }
 
 #[test]

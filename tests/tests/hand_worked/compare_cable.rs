@@ -67,7 +67,7 @@ pub(super) fn cable(expected: &ExpectedCable, plan: &Plan, wrong: &mut Wrong) {
         ("exit y", expected.exit_y, exit.map(|at| at.y)),
         ("visible", expected.visible, way.map(|way| route::length(way.cost.visible_nm))),
         ("length", expected.length, way.map(|way| route::length(way.cost.length_nm))),
-        ("cable", expected.lead, lead.and_then(|lead| lead.length)),
+        ("cable", expected.lead, lead.and_then(|lead| lead.length).map(|length| length.value)),
         ("to cut", expected.cut, lead.and_then(|lead| lead.cut_length)),
     ] {
         length(&format!("{name}: {what}"), expected, actual, wrong);

@@ -3,7 +3,7 @@
 use super::{Handle, HandleKind};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::option::{CableWay, OnPiece, OnWall, Surface};
+use strikeline_solver::job::option::{CableWay, OnPiece, OnWall};
 use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::cable::{CablePlan, Way, WayBy};
@@ -61,9 +61,7 @@ pub fn with_way(job: &Job, plan: &Plan, id: &Id, way: &Way) -> Job {
     let mut after = job.clone();
     write(&mut after, plan, id, |kept, _| {
         (kept.entry_at, kept.exit_at) = (None, None);
-        if way.by == WayBy::OnFace {
-            kept.surface = Some(Surface::Only);
-        }
+        kept.on_face = Some(way.by == WayBy::OnFace);
     });
     if let Some(entry) = way.entry {
         pin(&mut after, plan, id, Some(entry.centre()), Some(way.exit.centre()));
@@ -74,11 +72,15 @@ pub fn with_way(job: &Job, plan: &Plan, id: &Id, way: &Way) -> Job {
 /// Whether an opening, or the face, is kept where a hand put it.
 #[must_use]
 pub fn is_kept(job: &Job, plan: &Plan, id: &Id) -> bool {
-    let mut kept = false;
-    write(&mut job.clone(), plan, id, |way, _| {
-        kept = way.entry_at.is_some() || way.exit_at.is_some() || way.surface == Some(Surface::Only);
+    let option = job.wall(&plan.wall).and_then(|wall| match &plan.option {
+        Some(option) => wall.options.iter().find(|one| one.id == *option),
+        None => wall.options.last(),
     });
-    kept
+    let hanging = option.and_then(|option| option.hangings.iter().find(|one| one.piece == *id));
+    hanging.is_some_and(|hanging| {
+        let way = &hanging.way;
+        way.entry_at.is_some() || way.exit_at.is_some() || way.on_face.is_some()
+    })
 }
 
 /// The job with nothing of a piece's cables kept: the best way again.
@@ -86,10 +88,7 @@ pub fn is_kept(job: &Job, plan: &Plan, id: &Id) -> bool {
 pub fn without_kept(job: &Job, plan: &Plan, id: &Id) -> Job {
     let mut after = job.clone();
     write(&mut after, plan, id, |way, _| {
-        (way.entry_at, way.exit_at) = (None, None);
-        if way.surface == Some(Surface::Only) {
-            way.surface = None;
-        }
+        (way.entry_at, way.exit_at, way.on_face) = (None, None, None);
     });
     after
 }
@@ -99,10 +98,9 @@ fn pin(job: &mut Job, plan: &Plan, id: &Id, entry: Option<Point>, exit: Option<P
     let floor = &plan.survey.floor;
     write(job, plan, id, |way, piece| {
         if let Some(at) = entry {
-            // The middle of an opening is no line that a saw could follow to less than a turned piece is off.
-            let middle = piece.frame.origin;
+            let on_piece = piece.frame.from_wall(at);
             let offset = |length: Length| Offset(length.quantised());
-            way.entry_at = Some(OnPiece { right: offset(at.x - middle.x), up: offset(at.y - middle.y) });
+            way.entry_at = Some(OnPiece { right: offset(on_piece.x), up: offset(on_piece.y) });
         }
         if let Some(at) = exit {
             let none = Length::default();
@@ -135,6 +133,7 @@ fn write(job: &mut Job, plan: &Plan, id: &Id, change: impl FnOnce(&mut CableWay,
 mod tests {
     use super::*;
     use crate::moves::{moved, place as place_of};
+    use strikeline_solver::job::option::Surface;
 
     /// The demo whose straight drop is blocked.
     fn nook() -> Job {
@@ -197,5 +196,47 @@ mod tests {
             assert!((a.x - b.x).mm().abs() < 0.01 && (a.y - b.y).mm().abs() < 0.01, "{a:?} {b:?}");
             assert_eq!(without_kept(&after, &solved(&after), &id), job);
         }
+    }
+    #[test]
+    fn what_was_typed_of_the_face_outlives_a_way_that_is_taken_and_let_go() {
+        let id = Id::new("display-1");
+        for surface in [None, Some(Surface::No), Some(Surface::AsWell), Some(Surface::Only)] {
+            let mut job = nook();
+            job.walls[0].options[0].hangings[0].way.surface = surface;
+            let plan = solved(&job);
+            assert!(!is_kept(&job, &plan, &id), "{surface:?}: nothing was taken yet");
+            let cable = plan.pieces[0].cable.clone().unwrap();
+            for other in cable.way.iter().chain(&cable.alternatives) {
+                let after = with_way(&job, &plan, &id, other);
+                assert_eq!(way(&after).by, other.by, "{surface:?}");
+                assert!(is_kept(&after, &solved(&after), &id), "{surface:?}");
+                assert_eq!(without_kept(&after, &solved(&after), &id), job, "{surface:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn an_entry_is_kept_where_it_was_put_on_a_turned_piece_too() {
+        let mut job = nook();
+        // The display splits the difference with a shelf that falls by 3 in in 40 in.
+        let options =
+            ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+        let shelf = options.from_str(
+            "(id: \"shelf-1\", kind: shelf, across: (left: (by: \"36 in\"), width: \"40 in\"), upright: \
+             (top: (by: \"41 in\"), top_at_right: (by: \"38 in\"), height: \"1 in\"), proud: \"1 in\")",
+        );
+        job.walls[0].features.push(shelf.unwrap());
+        job.walls[0].options[0].hangings[0].upright = options
+            .from_str("gap(side: up, of: \"shelf-1\", by: \"4 in\", follow: split_the_difference)")
+            .unwrap();
+        let plan = solved(&job);
+        assert!(plan.pieces[0].frame.roll.deg().abs() > 1.0, "{:?}", plan.pieces[0].frame);
+        let handle = Handle { id: Id::new("display-1"), kind: HandleKind::Entry };
+        let from = place_of(&plan, &handle, Length::default()).unwrap();
+        let to = Point::new(from.x + Length::inches(2.0), from.y + Length::inches(5.0));
+        let allowed = plan.pieces[0].cable.as_ref().unwrap().entry_zone.nearest(Place::of(to)).unwrap();
+        let entry = way(&moved(&job, &plan, &handle, to)).entry.unwrap().centre();
+        let off = (entry.x - allowed.on_wall().x).mm().hypot((entry.y - allowed.on_wall().y).mm());
+        assert!(off < 0.001, "{off} mm from where it was let go");
     }
 }

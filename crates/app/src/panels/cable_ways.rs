@@ -30,8 +30,8 @@ pub(super) fn cable_ways(ui: &mut Ui, session: &mut Session, view_state: &mut Vi
 fn of_piece(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan, piece: &PiecePlan) {
     let Some(cable) = &piece.cable else { return };
     ui.label(titled(&words::thing(plan, &piece.id.whole())));
-    for line in words::cable(plan, piece).iter().filter(|line| !line.starts_with("Else ")) {
-        ui.add(Label::new(unbroken(line)).wrap());
+    for line in words::cable(plan, piece) {
+        ui.add(Label::new(unbroken(&line)).wrap());
     }
     for (index, other) in cable.alternatives.iter().enumerate() {
         let text = words::alternative(plan, other);

@@ -4,19 +4,23 @@ use crate::ink::Ink;
 use crate::pen::Pen;
 use crate::symbol::figure::HEAD_MM;
 use strikeline_solver::geometry::Point;
+use strikeline_solver::handbook::eye_height::{KNEE, SEATED};
 use strikeline_solver::job::seat::Posture;
 use strikeline_solver::plan::sight::SeatSight;
 use strikeline_solver::units::Length;
 
 /// The eyes are so far in front of the head's middle (chosen).
 const EYES_FORWARD_MM: f64 = 80.0;
-/// Where a seat is whose height nobody measured: this share of the eyes' height (derived: knee to seated eyes of the
-/// median of all people of the survey, 417 to 1206).
-const SEAT_SHARE: f64 = 417.0 / 1206.0;
 /// Where the hips of a standing person are: this share of the eyes' height (chosen: a little over half).
 const HIP_SHARE: f64 = 0.56;
 /// From hip to knee of someone seated (chosen: a usual thigh).
 const THIGH_MM: f64 = 450.0;
+
+/// Where a seat is whose height nobody measured: this share of the eyes' height, as the knee's of the median of all
+/// people of the survey is of their seated eyes'.
+fn seat_share() -> f64 {
+    KNEE.all.value.p50 / SEATED.all.value.p50
+}
 
 /// A head's height above its eyes, in paper millimetres.
 pub(super) fn head(pen: &Pen<'_>) -> f64 {
@@ -37,7 +41,7 @@ pub(super) fn person(pen: &mut Pen<'_>, sight: &SeatSight, seat: Option<Length>)
             joints.extend([hip, Point::new(head.x, floor)]);
         }
         Posture::Seated => {
-            let sits = floor + seat.unwrap_or(sight.eyes.height * SEAT_SHARE);
+            let sits = floor + seat.unwrap_or(sight.eyes.height * seat_share());
             let hip = Point::new(head.x + mm(60.0), sits);
             let knee = Point::new(hip.x - mm(THIGH_MM), sits);
             joints.extend([hip, knee, Point::new(knee.x, floor)]);

@@ -64,6 +64,8 @@ pub enum CableWhat {
         length: Length,
         /// How far it carries.
         longest: Length,
+        /// Whether nobody said what it carries.
+        unknown: bool,
     },
     /// Behind the piece is too little room for a plug or the bend of its cable.
     BendTight {
@@ -72,12 +74,37 @@ pub enum CableWhat {
         /// The room there is.
         room: Length,
     },
-    /// A box is deeper than the wall.
+    /// How much room there is behind the piece for plugs and bends, or how much they need, is not known.
+    RoomNotKnown {
+        /// Nobody measured how far the piece stands off.
+        stand_off: bool,
+        /// Nobody measured a plug.
+        plug: bool,
+        /// Nobody measured a cable.
+        cable: bool,
+    },
+    /// The studs beside the cables' way are not known.
+    StudsNotKnown,
+    /// Fewer outlets were measured than a dwelling's wall has.
+    FewOutlets {
+        /// How many were measured.
+        found: usize,
+        /// How many it has at least.
+        wanted: usize,
+    },
+    /// A wall so high has fire blocks, and nobody found them.
+    BlocksExpected {
+        /// How many each bay has.
+        each: usize,
+    },
+    /// A box is deeper than the wall, as far as it is known.
     BoxDeep {
         /// How deep it is.
         deep: Length,
-        /// How deep the wall is behind its face.
-        room: Length,
+        /// How deep the wall is behind its face; `None` where nobody measured the framing.
+        room: Option<Length>,
+        /// Whether what stands in front of the framing was not measured, and counts as nothing.
+        no_front: bool,
         /// Whether it is the one at the exit.
         exit: bool,
     },
@@ -85,6 +112,8 @@ pub enum CableWhat {
     NailPlate {
         /// From its edge to the stud's.
         left: Length,
+        /// How thick the plate over it is, at least.
+        thick: Length,
     },
     /// A fire block is passed.
     SealBlock {
@@ -95,6 +124,8 @@ pub enum CableWhat {
     PaintDisturbed {
         /// How much, in hundredths of a square foot.
         hundredths: u32,
+        /// Whether a size in it is remembered or assumed.
+        about: bool,
     },
     /// The way is in a chimney breast.
     BreastWay,
@@ -135,6 +166,10 @@ impl CableWhat {
             Self::PowerApart { .. } => "power_apart",
             Self::TooLong { .. } => "too_long",
             Self::BendTight { .. } => "bend_tight",
+            Self::RoomNotKnown { .. } => "room_not_known",
+            Self::StudsNotKnown => "studs_not_known",
+            Self::FewOutlets { .. } => "few_outlets",
+            Self::BlocksExpected { .. } => "blocks_expected",
             Self::BoxDeep { .. } => "box_deep",
             Self::NailPlate { .. } => "nail_plate",
             Self::SealBlock { .. } => "seal_block",

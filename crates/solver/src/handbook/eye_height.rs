@@ -55,7 +55,6 @@ pub const STANDING: Measure = Measure {
 };
 
 /// How much lower the eyes of a seated person come who does not sit erect, at the most.
-pub const SLUMP: Row<f64> = Row::read(
-    40.0,
-    "a university's body size tables, second-hand; told there of the shoulder, taken for the eyes",
-);
+/// Chosen: the figure was read second-hand of the shoulder.
+pub const SLUMP: Row<f64> =
+    Row::chosen(40.0, "told of the shoulder in a university's body size tables, taken for the eyes");

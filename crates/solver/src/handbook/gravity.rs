@@ -14,7 +14,7 @@ pub struct Species {
 const SOURCE: &str = "NDS 2018 Table 12.3.3A, p. 87, second-hand";
 
 const fn species(name: &'static str, gravity: f64) -> Species {
-    Species { name, gravity: Row::read(gravity, SOURCE) }
+    Species { name, gravity: Row::second_hand(gravity, SOURCE) }
 }
 
 /// The species that a stud in a house may be of.
@@ -43,4 +43,4 @@ pub const UNIDENTIFIED: Row<f64> = Row::chosen(
 
 /// The least and the most specific gravity that the equations are valid for.
 pub const VALID: Row<(f64, f64)> =
-    Row::read((0.31, 0.73), "NDS 2018 section 12.2, range of its tables, second-hand");
+    Row::second_hand((0.31, 0.73), "NDS 2018 section 12.2, range of its tables, second-hand");

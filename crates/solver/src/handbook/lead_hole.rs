@@ -19,10 +19,11 @@ pub const SCREW_LEAST: Row<f64> =
     Row::chosen(0.60, "no least is published; under this a screw tends to split or break");
 
 /// A lag's thread part in the lightest class of wood: share of D. The range itself was read.
-pub const LAG_LIGHT: Row<(f64, f64)> = Row::read((0.40, 0.70), "NDS 2018 section 12.1.4, second-hand");
+pub const LAG_LIGHT: Row<(f64, f64)> = Row::second_hand((0.40, 0.70), "NDS 2018 section 12.1.4, second-hand");
 /// In the middle class.
-pub const LAG_MEDIUM: Row<(f64, f64)> = Row::read((0.60, 0.75), "NDS 2018 section 12.1.4, second-hand");
+pub const LAG_MEDIUM: Row<(f64, f64)> =
+    Row::second_hand((0.60, 0.75), "NDS 2018 section 12.1.4, second-hand");
 /// In the densest class.
-pub const LAG_DENSE: Row<(f64, f64)> = Row::read((0.65, 0.85), "NDS 2018 section 12.1.4, second-hand");
+pub const LAG_DENSE: Row<(f64, f64)> = Row::second_hand((0.65, 0.85), "NDS 2018 section 12.1.4, second-hand");
 /// Up to the first is light, over the second dense.
 pub const CLASSES: Row<(f64, f64)> = Row::memory((0.5, 0.6), "NDS 2018 section 12.1.4, from memory");

@@ -169,6 +169,9 @@ pub struct CableWay {
     /// Whether a raceway on the wall's face will do; not said: only where there is no allowed way inside.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub surface: Option<Surface>,
+    /// Which was taken from among the ways, whatever was said of the face: one on the face, or one inside the wall.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub on_face: Option<bool>,
     /// Whether studs may be bored; not said: no.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub bore: Option<bool>,

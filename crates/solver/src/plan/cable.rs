@@ -34,12 +34,38 @@ pub struct CablePlan {
     pub exit_zone: Zone,
     /// The outlet or box that the exit is to be beside.
     pub beside: Option<Id>,
-    /// Whether framing is known where the way is.
+    /// Whether the studs beside the way are known; of a way on the face nothing hangs on them.
     pub framing_known: bool,
-    /// How deep the box behind the piece, and the one at the exit, go in.
-    pub box_depths: [Option<Length>; 2],
+    /// What the wall is opened for: behind the piece, and at the exit.
+    pub openings: [OpeningSize; 2],
     /// The hole that a stud would need, where one is bored.
     pub bore: Given<Length>,
+    /// What a stud here may lose; `None` where it is no wood stud of known depth.
+    pub stud: Option<StudLimits>,
+    /// From the wall to the piece's back; `None` where nobody measured it.
+    pub stand_off: Option<Length>,
+}
+
+/// The size of an opening.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OpeningSize {
+    /// Its width.
+    pub width: Given<Length>,
+    /// Its height.
+    pub height: Given<Length>,
+    /// How deep what goes in is; `None` for what has no depth, or none that is known.
+    pub depth: Option<Length>,
+}
+
+/// What published rules let a wood stud lose.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StudLimits {
+    /// The largest bored hole.
+    pub bore: Given<Length>,
+    /// The largest one in its middle that wants no steel plate.
+    pub without_plate: Given<Length>,
+    /// The deepest notch.
+    pub notch: Given<Length>,
 }
 
 /// One way.
@@ -88,6 +114,8 @@ pub enum Crosses {
 pub enum Against {
     /// A stud is bored that may not be, or not so wide.
     Bore,
+    /// A steel stud is passed: only a factory opening in it lets a cable through, and nobody sees where one is.
+    Steel,
     /// A cable that is not listed for it runs in the wall.
     Unlisted,
     /// The face was not to be used.
@@ -120,31 +148,32 @@ pub struct Lead {
     /// How far it carries what it carries.
     pub longest: Option<Given<Length>>,
     /// The way from its port to where it should end; `None` without a way.
-    pub length: Option<Length>,
-    /// What is left over at the port.
-    pub slack_above: Length,
+    pub length: Option<Given<Length>>,
+    /// What is left over at the port, the plug's own reach in it.
+    pub slack_above: Given<Length>,
     /// What is left over at the other end.
-    pub slack_below: Length,
+    pub slack_below: Given<Length>,
     /// The length to cut: stocked where one is long enough, else exactly what is needed.
     pub cut_length: Option<Length>,
-    /// The stocked length that is taken.
+    /// The stocked cable that is taken; `None` where none of the kit is long enough, or nobody said how long they are.
     pub stock: Option<Id>,
     /// Whether the kit has cables that it could be, and none is long enough.
     pub stock_short: bool,
     /// Whether no hand reaches its port once the piece hangs.
     pub before_lift: bool,
-    /// What it needs between the piece's back and the wall, and what there is, where both are known.
-    pub depth_needed: Option<(Length, Length)>,
+    /// What it needs between the piece's back and the wall.
+    pub depth_needed: Given<Length>,
+    /// Whether its plug was not measured: which way it points, or how far it stands out.
+    pub plug_unknown: bool,
 }
 
 impl CablePlan {
-    /// The longest way and the longest length to cut of its cables.
+    /// The longest way of its cables, and the length to cut of that cable.
     #[must_use]
     pub fn longest(&self) -> (Option<Length>, Option<Length>) {
-        let most = |lengths: &mut dyn Iterator<Item = Length>| lengths.reduce(Length::max);
-        (
-            most(&mut self.leads.iter().filter_map(|lead| lead.length)),
-            most(&mut self.leads.iter().filter_map(|lead| lead.cut_length)),
-        )
+        let length = |lead: &&Lead| lead.length.map_or(f64::NEG_INFINITY, |length| length.value.mm());
+        let longest = self.leads.iter().max_by(|a, b| length(a).total_cmp(&length(b)));
+        let of = |lead: &Lead| (lead.length.map(|length| length.value), lead.cut_length);
+        longest.map_or((None, None), of)
     }
 }

@@ -6,6 +6,7 @@ use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
 use crate::job::wall::Wall;
+use crate::ledger::Label;
 use crate::plan::Plan;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
@@ -13,10 +14,14 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 }
 
 fn of(of: &Cabled<'_>) -> Vec<Finding> {
-    let tight =
-        of.cable.leads.iter().filter_map(|lead| lead.depth_needed).filter(|(needs, room)| needs > room);
+    let Some(room) = of.cable.stand_off else { return Vec::new() };
+    let needs = of.cable.leads.iter().map(|lead| lead.depth_needed);
+    // What was assumed of plug and cable is asked for, not held against them.
+    let tight = needs.filter(|needs| needs.label != Label::Assumed && needs.value > room);
     tight
-        .map(|(needs, room)| told(of, Level::Caution, Mend::Choose, CableWhat::BendTight { needs, room }))
+        .map(|needs| {
+            told(of, Level::Caution, Mend::Choose, CableWhat::BendTight { needs: needs.value, room })
+        })
         .collect()
 }
 
@@ -26,14 +31,20 @@ mod tests {
     use super::super::sample::mm;
     use super::*;
     use crate::finding::What;
+    use crate::ledger::Given;
+
     #[test]
     fn a_bend_needs_its_room() {
         let mut room = Sample::good();
         assert!(room.told(check).is_empty());
-        let lead = &mut room.plan.pieces[0].cable.as_mut().unwrap().leads[0];
-        lead.depth_needed = Some((mm(30.0), mm(30.0)));
+        let needs = |room: &mut Sample, needs| {
+            room.plan.pieces[0].cable.as_mut().unwrap().leads[0].depth_needed = needs;
+        };
+        needs(&mut room, Given::measured(mm(30.0)));
         assert!(room.told(check).is_empty());
-        room.plan.pieces[0].cable.as_mut().unwrap().leads[0].depth_needed = Some((mm(31.0), mm(30.0)));
+        needs(&mut room, Given::new(mm(31.0), Label::Assumed));
+        assert!(room.told(check).is_empty(), "asked for by another rule");
+        needs(&mut room, Given::measured(mm(31.0)));
         assert_eq!(
             room.told(check),
             [(

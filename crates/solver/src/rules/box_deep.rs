@@ -1,4 +1,5 @@
-//! A box that is deeper than the wall behind its face does not go in: stud and front together, to the back board.
+//! A box that is deeper than the wall behind its face does not go in: stud and front together, to the back board. Where
+//! one of these was not measured it may not go in: measure first.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
@@ -8,7 +9,7 @@ use crate::job::wall::Wall;
 use crate::ledger::{Blank, Given};
 use crate::plan::Plan;
 use crate::units::Length;
-use crate::wiring::boxed::depth_behind;
+use crate::wiring::boxed::{depth_behind, to_spare};
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let front = wall.front.as_ref().and_then(|front| front.thickness);
@@ -17,14 +18,25 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 }
 
 fn of(of: &Cabled<'_>, front: Option<Length>) -> Vec<Finding> {
-    let Some(depth) = of.depth() else { return Vec::new() };
-    // What stands in front and was not measured counts as nothing.
-    let front = Given::measured(front.unwrap_or_default());
-    let room = depth_behind(&mut Blank, front, Given::measured(depth)).value;
-    let boxes = of.cable.box_depths.iter().zip([false, true]);
-    let deep = boxes.filter_map(|(deep, exit)| deep.filter(|deep| *deep > room).map(|deep| (deep, exit)));
-    deep.map(|(deep, exit)| told(of, Level::Stop, Mend::Choose, CableWhat::BoxDeep { deep, room, exit }))
-        .collect()
+    let boxes = of.cable.openings.iter().zip([false, true]);
+    boxes.filter_map(|(size, exit)| one(of, front, size.depth?, exit)).collect()
+}
+
+fn one(of: &Cabled<'_>, front: Option<Length>, deep: Length, exit: bool) -> Option<Finding> {
+    // What stands in front and was not measured counts as nothing: the box may still go in.
+    let in_front = Given::measured(front.unwrap_or_default());
+    let room = of.depth().map(|depth| depth_behind(&mut Blank, in_front, Given::measured(depth)));
+    let fits = |room| to_spare(&mut Blank, room, Given::measured(deep)).value >= Length::default();
+    if room.is_some_and(fits) {
+        return None;
+    }
+    let no_front = front.is_none();
+    let what = CableWhat::BoxDeep { deep, room: room.map(|room| room.value), no_front, exit };
+    let (level, mend) = match room.is_none() || no_front {
+        true => (Level::Caution, Mend::Measure),
+        false => (Level::Stop, Mend::Choose),
+    };
+    Some(told(of, level, mend, what))
 }
 
 #[cfg(test)]
@@ -42,17 +54,28 @@ mod tests {
         let depth = Some(Length::inches(3.5));
         room.wall_mut().framing = Some(WallFraming::Wood(WoodStuds { depth, ..WoodStuds::default() }));
         room.wall_mut().front = Some(Front { layers: Vec::new(), thickness: Some(Length::inches(0.5)) });
-        room.plan.pieces[0].cable.as_mut().unwrap().box_depths[0] = Some(Length::inches(3.625));
+        room.plan.pieces[0].cable.as_mut().unwrap().openings[0].depth = Some(Length::inches(3.625));
         assert!(room.told(check).is_empty());
-        room.plan.pieces[0].cable.as_mut().unwrap().box_depths[0] = Some(Length::inches(4.25));
+        room.plan.pieces[0].cable.as_mut().unwrap().openings[0].depth = Some(Length::inches(4.25));
         let (deep, room_there) = (Length::inches(4.25), Length::inches(4.0));
         assert_eq!(
             room.told(check),
             [(
                 Level::Stop,
                 "display-1".to_owned(),
-                What::Cable(CableWhat::BoxDeep { deep, room: room_there, exit: false })
+                What::Cable(CableWhat::BoxDeep {
+                    deep,
+                    room: Some(room_there),
+                    no_front: false,
+                    exit: false
+                })
             )]
         );
+        room.wall_mut().front = None;
+        let told = room.told(check);
+        assert_eq!(told[0].0, Level::Caution, "{told:?}");
+        room.wall_mut().framing = Some(WallFraming::Wood(WoodStuds::default()));
+        let what = CableWhat::BoxDeep { deep, room: None, no_front: true, exit: false };
+        assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::Cable(what))]);
     }
 }

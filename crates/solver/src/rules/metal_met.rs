@@ -4,13 +4,14 @@
 
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};
+use crate::handbook::boring::PLATE_WITHIN_IN;
 use crate::job::Job;
 use crate::job::framing::WallFraming;
 use crate::job::hit::HitKind;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets};
-use crate::tolerance::METAL_CLEAR_MM;
+use crate::units::Length;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let mut told = Vec::new();
@@ -29,7 +30,9 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
             };
             mounted.holes.iter().filter(in_use).collect::<Vec<_>>()
         });
-        let hole = in_line.into_iter().find(|hole| (hole.place.x - hit.x).mm().abs() <= METAL_CLEAR_MM);
+        let hole = in_line
+            .into_iter()
+            .find(|hole| (hole.place.x - hit.x).abs() <= Length::inches(PLATE_WITHIN_IN.value));
         let hole = hole.map(|hole| hole.subject.clone());
         let level = if hole.is_some() { Level::Stop } else { Level::Caution };
         let what = What::MetalMet { hole };

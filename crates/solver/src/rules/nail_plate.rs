@@ -4,10 +4,12 @@
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
+use crate::handbook::boring::PLATE_IN;
 use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::ledger::{Blank, Given};
 use crate::plan::Plan;
+use crate::units::Length;
 use crate::wiring::bored::{edge_left, wants_plate};
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
@@ -18,8 +20,9 @@ fn of(of: &Cabled<'_>) -> Option<Finding> {
     let bored = of.in_wall()?.cost.studs_bored > 0;
     let depth = Given::measured(of.wood()?.depth?);
     let left = edge_left(&mut Blank, depth, of.cable.bore).value;
+    let thick = Length::inches(PLATE_IN.value);
     (bored && wants_plate(&mut Blank, depth, of.cable.bore))
-        .then(|| told(of, Level::Note, Mend::OnSite, CableWhat::NailPlate { left }))
+        .then(|| told(of, Level::Note, Mend::OnSite, CableWhat::NailPlate { left, thick }))
 }
 
 #[cfg(test)]
@@ -28,7 +31,7 @@ mod tests {
     use super::*;
     use crate::finding::What;
     use crate::job::framing::{WallFraming, WoodStuds};
-    use crate::units::Length;
+
     #[test]
     fn a_hole_near_the_face_wants_a_plate() {
         let mut room = Sample::good();
@@ -42,7 +45,11 @@ mod tests {
         let left = (Length::inches(3.5) - Length::inches(1.125)) / 2.0;
         assert_eq!(
             room.told(check),
-            [(Level::Note, "display-1".to_owned(), What::Cable(CableWhat::NailPlate { left }))]
+            [(
+                Level::Note,
+                "display-1".to_owned(),
+                What::Cable(CableWhat::NailPlate { left, thick: Length::inches(0.0625) })
+            )]
         );
         room.plan.pieces[0].cable.as_mut().unwrap().bore = Given::measured(Length::inches(1.0));
         assert!(room.told(check).is_empty());

@@ -9,6 +9,7 @@
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};
 use crate::geometry::Span;
+use crate::handbook::power_wiring::BESIDE_BOX_IN;
 use crate::job::Job;
 use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
@@ -19,8 +20,6 @@ use crate::plan::survey::PlacedFeature;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
 
-/// 12 in: see above.
-const IN_LINE_UPRIGHT_MM: f64 = 304.8;
 /// 4 in: see above.
 const IN_LINE_ACROSS_MM: f64 = 101.6;
 /// 2 in: see above.
@@ -41,7 +40,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
             let at = Span { from: hole.place.y, to: hole.place.y };
             for one in &boxes {
                 let up_or_down = apart(at, one.rect.upright());
-                let in_line = up_or_down.mm() <= IN_LINE_UPRIGHT_MM + SAME_PLACE_MM
+                let in_line = up_or_down.mm() <= Length::inches(BESIDE_BOX_IN.value).mm() + SAME_PLACE_MM
                     && apart(face(stud), one.rect.across()).mm() <= IN_LINE_ACROSS_MM + SAME_PLACE_MM;
                 let level = up_or_down.mm() <= LEVEL_WITHIN_MM + SAME_PLACE_MM
                     && apart(face(stud), one.rect.across()).mm() <= 2.0 * WIDEST_BAY_MM

@@ -7,10 +7,10 @@ use crate::finding::{Finding, Level, Mend};
 use crate::handbook::old_paint::FROM_YEAR;
 use crate::job::Job;
 use crate::job::wall::Wall;
-use crate::ledger::Blank;
+use crate::ledger::{Blank, Given};
 use crate::plan::Plan;
 use crate::units::Length;
-use crate::wiring::paint::{disturbed_mm2, minor_mm2};
+use crate::wiring::paint::{disturbed_mm2, is_surely_minor};
 
 /// 12 in: see above.
 const PATCH_IN: f64 = 12.0;
@@ -22,19 +22,21 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let all = all(job, wall, plan);
     let mut cuts = Vec::new();
     for of in &all {
-        cuts.extend(of.openings().into_iter().map(|(rect, _)| (rect.width(), rect.height())));
+        let sizes = of.cable.openings.iter().map(|size| (size.width, size.height));
         let patches = of.in_wall().map_or(0, |way| way.cost.patches);
-        let patch = Length::inches(PATCH_IN);
+        cuts.extend(sizes.filter(|_| of.in_wall().is_some()));
+        let patch = Given::chosen(Length::inches(PATCH_IN));
         cuts.extend((0..patches).map(|_| (patch, patch)));
     }
-    let disturbed = disturbed_mm2(&mut Blank, &cuts).value;
-    if disturbed < minor_mm2() - 1e-6 {
+    let disturbed = disturbed_mm2(&mut Blank, &cuts);
+    if is_surely_minor(disturbed.value) {
         return Vec::new();
     }
     // Square feet in hundredths: a wall has few of them.
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "not negative, and small")]
-    let hundredths = (disturbed / (304.8 * 304.8) * 100.0).round() as u32;
-    let what = || CableWhat::PaintDisturbed { hundredths };
+    let hundredths = (disturbed.value / (304.8 * 304.8) * 100.0).round() as u32;
+    let about = !disturbed.label.bears(false);
+    let what = || CableWhat::PaintDisturbed { hundredths, about };
     let first: Option<&Cabled<'_>> = all.first();
     first.map(|of| told(of, Level::Caution, Mend::OnSite, what())).into_iter().collect()
 }
@@ -57,7 +59,7 @@ mod tests {
             [(
                 Level::Caution,
                 "display-1".to_owned(),
-                What::Cable(CableWhat::PaintDisturbed { hundredths: 608 })
+                What::Cable(CableWhat::PaintDisturbed { hundredths: 608, about: false })
             )]
         );
         room.job.year_built = Some(1978);

@@ -18,7 +18,7 @@ use crate::job::rule::{AcrossRule, PieceHeight, UprightRule};
 use crate::job::wall::{Beyond, End, Wall};
 use crate::ledger::Given;
 use crate::plan::Plan;
-use crate::plan::cable::{CablePlan, Lead, Way, WayBy};
+use crate::plan::cable::{CablePlan, Lead, OpeningSize, Way, WayBy};
 use crate::plan::framing::{Framing, Known, Stud};
 use crate::plan::mark::{How, Mark, MarkState, MarkWhat, Reading, ReadingDatum, Stage};
 use crate::plan::piece::{Gaps, HolePlan, Meets, MountedPlan, PiecePlan, PortPlan, Wish};
@@ -427,14 +427,15 @@ fn cable() -> CablePlan {
         bend: Given::measured(mm(20.0)),
         in_wall: Some(true),
         longest: None,
-        length: Some(mm(1200.0)),
-        slack_above: mm(406.4),
-        slack_below: mm(304.8),
+        length: Some(Given::measured(mm(1200.0))),
+        slack_above: Given::measured(mm(406.4)),
+        slack_below: Given::measured(mm(304.8)),
         cut_length: Some(mm(2000.0)),
         stock: None,
         stock_short: false,
         before_lift: false,
-        depth_needed: None,
+        depth_needed: Given::measured(mm(20.0)),
+        plug_unknown: false,
     };
     let (entry, exit) = (rect((1950.0, 2000.0), (1450.0, 1526.0)), rect((1950.0, 2000.0), (368.0, 444.0)));
     let way = Way {
@@ -460,7 +461,13 @@ fn cable() -> CablePlan {
         exit_zone: Zone::default(),
         beside: None,
         framing_known: true,
-        box_depths: [None, None],
+        openings: [OpeningSize {
+            width: Given::measured(mm(50.0)),
+            height: Given::measured(mm(76.0)),
+            depth: None,
+        }; 2],
         bore: plug,
+        stud: None,
+        stand_off: Some(mm(30.0)),
     }
 }

@@ -1,11 +1,12 @@
 //! A passive cable carries only so far: its maker's longest, else 5 m for a passive picture lead (its licensing body's
-//! guidance, read second-hand; the specification sets no length).
+//! guidance, read second-hand; the specification sets no length). What nobody said it carries may be such a lead.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
 use crate::job::wall::Wall;
+use crate::ledger::Label;
 use crate::plan::Plan;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
@@ -14,13 +15,11 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 
 fn of(of: &Cabled<'_>) -> Vec<Finding> {
     let long = of.cable.leads.iter().filter_map(|lead| {
-        let (length, longest) = (lead.cut_length?, lead.longest?.value);
-        (length > longest).then_some((length, longest))
+        let (length, longest) = (lead.cut_length?, lead.longest?);
+        let unknown = lead.signal.is_none() && longest.label != Label::Stated;
+        (length > longest.value).then_some(CableWhat::TooLong { length, longest: longest.value, unknown })
     });
-    long.map(|(length, longest)| {
-        told(of, Level::Caution, Mend::Choose, CableWhat::TooLong { length, longest })
-    })
-    .collect()
+    long.map(|what| told(of, Level::Caution, Mend::Choose, what)).collect()
 }
 
 #[cfg(test)]
@@ -45,7 +44,7 @@ mod tests {
             [(
                 Level::Caution,
                 "display-1".to_owned(),
-                What::Cable(CableWhat::TooLong { length: mm(5400.0), longest: mm(5000.0) })
+                What::Cable(CableWhat::TooLong { length: mm(5400.0), longest: mm(5000.0), unknown: true })
             )]
         );
     }

@@ -42,20 +42,22 @@ impl Eyes {
     /// The eyes of standing people.
     #[must_use]
     pub fn standing(who: Who) -> Self {
-        Self::of(row(&STANDING, who), Length::default(), 0.0)
+        Self::of(row(&STANDING, who), Length::default(), None)
     }
 
     /// The eyes of seated people, on a seat so high, pressed down; on one that suits each where that is not known.
     #[must_use]
     pub fn seated(who: Who, seat: Option<Length>) -> Self {
         match seat {
-            Some(seat) => Self::of(row(&ABOVE_SEAT, who), seat, SLUMP.value),
-            None => Self::of(row(&SEATED, who), Length::default(), SLUMP.value),
+            Some(seat) => Self::of(row(&ABOVE_SEAT, who), seat, Some(SLUMP)),
+            None => Self::of(row(&SEATED, who), Length::default(), Some(SLUMP)),
         }
     }
 
-    fn of(row: Row<Percentiles>, above: Length, slump_mm: f64) -> Self {
+    fn of(row: Row<Percentiles>, above: Length, slump: Option<Row<f64>>) -> Self {
         let Given { value, label, reason } = row.given();
+        let label = slump.map_or(label, |slump| label.weaker(slump.label));
+        let slump_mm = slump.map_or(0.0, |slump| slump.value);
         Self {
             height: above + Length::millimetres(value.p50),
             low: above + Length::millimetres(value.p5 - slump_mm),
@@ -63,12 +65,6 @@ impl Eyes {
             label,
             source: reason,
         }
-    }
-
-    /// The same eyes of someone who slumps as much as people do.
-    #[must_use]
-    pub fn slumped(self) -> Length {
-        self.height - Length::millimetres(SLUMP.value)
     }
 }
 

@@ -19,6 +19,7 @@ use crate::job::piece::Piece;
 use crate::job::port::{Carries, Port};
 use crate::plan::cable::CablePlan;
 use crate::plan::piece::PiecePlan;
+use crate::subject::Id;
 use crate::units::Length;
 
 /// A piece whose cables are planned, and all that they depend on.
@@ -59,8 +60,9 @@ impl<'a> Cabling<'a> {
         }
     }
 
-    /// The way of its cables; `None` where no port is used.
-    pub(super) fn plan(&self) -> Option<CablePlan> {
+    /// The way of its cables; `None` where no port is used. `taken` are the cables of the kit that others took, and then
+    /// these.
+    pub(super) fn plan(&self, taken: &mut Vec<Id>) -> Option<CablePlan> {
         let used = |port: &&Port| self.at.ports.iter().any(|at| at.id == port.id && at.used);
         let used: Vec<&Port> = self.piece.ports.iter().filter(used).collect();
         if used.is_empty() {
@@ -71,7 +73,7 @@ impl<'a> Cabling<'a> {
         let mut leads: Vec<_> = data.iter().map(|port| self.lead(port)).collect();
         let found = self.ways(&leads);
         for lead in &mut leads {
-            self.measure(lead, found.ways.first());
+            self.measure(lead, found.ways.first(), taken);
         }
         Some(self.told(found, leads, power.into_iter().map(|port| port.id.clone()).collect()))
     }
@@ -89,9 +91,8 @@ impl<'a> Cabling<'a> {
 
     /// The middle of the used ports of low voltage; `None` where there is none.
     fn ports_middle(&self) -> Option<Point> {
-        let is_data = |id: &crate::subject::Id| {
-            self.piece.ports.iter().any(|port| port.id == *id && port.carries == Carries::Data)
-        };
+        let is_data =
+            |id: &Id| self.piece.ports.iter().any(|port| port.id == *id && port.carries == Carries::Data);
         let places: Vec<Point> = self
             .at
             .ports

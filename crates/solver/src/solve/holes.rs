@@ -1,6 +1,7 @@
 //! Step 4: what the plate's holes meet at one of its places. A pure function of that place.
 
 use crate::geometry::{Frame, Point};
+use crate::handbook::boring::PLATE_WITHIN_IN;
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hit::HitKind;
@@ -11,7 +12,7 @@ use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::{PlacedHit, Survey};
 use crate::subject::Id;
-use crate::tolerance::{EDGE_NEED_MM, METAL_CLEAR_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
+use crate::tolerance::{EDGE_NEED_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
 
 /// What the holes are seen against.
@@ -107,7 +108,7 @@ impl Ground<'_> {
     fn is_metal(&self, place: Point) -> bool {
         let met = |hit: &PlacedHit| {
             hit.kind == HitKind::Metal
-                && (hit.x - place.x).mm().abs() <= METAL_CLEAR_MM
+                && (hit.x - place.x).abs() <= Length::inches(PLATE_WITHIN_IN.value)
                 && hit.y.is_none_or(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM)
         };
         let on = || self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);

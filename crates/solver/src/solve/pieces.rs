@@ -83,9 +83,10 @@ pub(super) fn pieces(
         });
     }
     let all: Vec<Rect> = placed.iter().map(|piece| piece.outline).collect();
+    let mut taken = Vec::new();
     for (one, plan) in settled.iter().zip(&mut placed) {
         let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, &all);
-        let cable = cabling.plan();
+        let cable = cabling.plan(&mut taken);
         let wanted = cabling.wanted_entry(cable.as_ref());
         if let Some(mount) = &mut plan.mount {
             mount.entry = cable.as_ref().and_then(|cable| cable.way.as_ref()).and_then(|way| way.entry);

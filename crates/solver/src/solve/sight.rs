@@ -8,7 +8,7 @@ use crate::job::mount::Mount;
 use crate::job::piece::{Piece, PieceKind};
 use crate::job::seat::{Person, Posture, Seat};
 use crate::job::wall::Wall;
-use crate::ledger::Blank;
+use crate::ledger::{Blank, Given, Label};
 use crate::plan::piece::PiecePlan;
 use crate::plan::sight::{OverMantel, SeatSight, Seen};
 use crate::plan::survey::Survey;
@@ -16,7 +16,7 @@ use crate::sight::acuity::{in_heights, lines_merge};
 use crate::sight::angle::{distance_for, filled, highest, off_axis, up};
 use crate::sight::eyes::{Eyes, Who};
 use crate::sight::picture;
-use crate::tolerance::SAME_PLACE_MM;
+use crate::tolerance::{DEPTH_MM, SAME_PLACE_MM, STAND_OFF_MM};
 use crate::units::{Angle, Length};
 
 /// Every display as it is seen from every seat: seat by seat, in the order of the job.
@@ -39,9 +39,13 @@ fn one(seat: &Seat, survey: &Survey, at: &PiecePlan, piece: &Piece, mount: Optio
     let x = read.unwrap_or(middle.x);
     let eyes = eyes(seat);
     let (picture, of_case) = picture_on(piece, at);
-    let stand_off = mount.and_then(|mount| mount.stand_off).unwrap_or_default();
+    // Not measured each is taken to bring the picture nearer to the eyes: what is looked up at is higher then.
+    let of_mount = mount.map(|mount| mount.stand_off.unwrap_or(Length::millimetres(STAND_OFF_MM)));
+    let stand_off = of_mount.unwrap_or_default();
+    let depth = piece.depth.unwrap_or(Length::millimetres(DEPTH_MM));
     let breast = survey.breast_at(middle.x, Some(middle.y)).map(|breast| breast.proud).unwrap_or_default();
-    let proud = breast + stand_off + piece.depth.unwrap_or_default();
+    let proud = breast + stand_off + depth;
+    let proud_assumed = piece.depth.is_none() || mount.is_some_and(|mount| mount.stand_off.is_none());
     let mut told = SeatSight {
         seat: seat.id.clone(),
         piece: at.id.clone(),
@@ -54,6 +58,7 @@ fn one(seat: &Seat, survey: &Survey, at: &PiecePlan, piece: &Piece, mount: Optio
         picture,
         of_case,
         proud,
+        proud_assumed,
         seen: None,
     };
     let distance = seat.distance - proud;
@@ -93,32 +98,39 @@ fn picture_on(piece: &Piece, at: &PiecePlan) -> (Rect, bool) {
 fn seen(told: &SeatSight, survey: &Survey, at: &PiecePlan, piece: &Piece, mount: Option<&Mount>) -> Seen {
     let ledger = &mut Blank;
     let SeatSight { picture, eyes, eyes_at, proud, .. } = told;
-    let (middle, distance) = (picture.centre(), told.from_wall - *proud);
-    let (rise, aside) = (middle.y - eyes_at.y, eyes_at.x - middle.x);
+    let (middle, away) = (picture.centre(), told.from_wall - *proud);
     let floor = eyes_at.y - eyes.height;
+    let taken = |is_taken: bool| if is_taken { Label::Assumed } else { Label::Measured };
+    let of_picture = taken(told.assumed || told.of_case);
+    let distance = Given::new(away, taken(told.proud_assumed));
+    let aside = Given::new(eyes_at.x - middle.x, taken(told.in_front).weaker(of_picture));
+    let above_eyes = |y: Length, eyes_y: Length| Given::new(y - eyes_y, eyes.label.weaker(of_picture));
+    let side = |length: Length| Given::new(length, of_picture);
+    let rise = above_eyes(middle.y, eyes_at.y);
     let tilt = up(ledger, rise, distance);
     let tilts = mount.and_then(|mount| mount.tilt.as_ref()).and_then(|one| match tilt < Angle::default() {
         true => one.up,
         false => one.down,
     });
-    let lines = piece.lines.and_then(|lines| Some((lines, lines_merge(ledger, picture.height(), lines)?)));
+    let lines =
+        piece.lines.and_then(|lines| Some((lines, lines_merge(ledger, side(picture.height()), lines)?)));
     Seen {
-        distance,
-        heights: in_heights(distance, picture.height()),
-        horizontal: filled(ledger, picture.width(), aside, distance),
+        distance: away,
+        heights: in_heights(away, picture.height()),
+        horizontal: filled(ledger, side(picture.width()), aside, distance),
         up: tilt,
-        up_lowest: up(ledger, middle.y - floor - eyes.low, distance),
-        top: up(ledger, picture.top - eyes_at.y, distance),
+        up_lowest: up(ledger, above_eyes(middle.y, floor + eyes.low), distance),
+        top: up(ledger, above_eyes(picture.top, eyes_at.y), distance),
         off_axis: off_axis(ledger, aside, rise, distance),
-        fills_within: distance_for(ledger, picture.width(), LEAST_FILLED.given()) + *proud,
+        fills_within: distance_for(ledger, side(picture.width()), LEAST_FILLED.given()) + *proud,
         lines: lines.map(|(lines, merge)| (lines, merge + *proud)),
         tilt,
         tilts,
-        highest: highest(ledger, eyes.height, distance, REVIEW_OFF.given()),
+        highest: highest(ledger, Given::new(eyes.height, eyes.label), distance, REVIEW_OFF.given()),
         mantel: over_mantel(survey, at, middle.y).map(|(mantel, lowest)| OverMantel {
             mantel,
             lowest: lowest - floor,
-            up: up(ledger, lowest - eyes_at.y, distance),
+            up: up(ledger, above_eyes(lowest, eyes_at.y), distance),
         }),
     }
 }

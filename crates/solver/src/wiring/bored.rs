@@ -1,7 +1,7 @@
 //! Holes and notches in wood studs (IRC section R602.6), and the plate over them (NEC 300.4(A)(1)).
 
 use crate::handbook::boring;
-use crate::ledger::{Given, Ledger, Put, Step};
+use crate::ledger::{Given, Label, Ledger, Put, Step};
 use crate::units::Length;
 
 /// What a stud that is bored has to do.
@@ -9,10 +9,41 @@ use crate::units::Length;
 pub enum Bears {
     /// It bears, stands in an outside wall, or nobody knows.
     Bearing,
-    /// It bears and is doubled; the rule allows two of these in a row.
-    Doubled,
     /// It is known not to bear.
     Not,
+}
+
+/// The hole that cables are drawn through one after another: the widest plug beside all others' cables, at least their
+/// tube. Each cable is its larger plug and its outside diameter; none want nothing.
+#[must_use]
+pub fn needed<L: Ledger>(
+    ledger: &mut L,
+    cables: &[(Given<Length>, Given<Length>)],
+    tube: Option<Given<Length>>,
+) -> Given<Length> {
+    let none = Given::measured(Length::default());
+    let outside = cables.iter().fold(Length::default(), |sum, (_, outside)| sum + outside.value);
+    let beside =
+        |(plug, outside): &(Given<Length>, Given<Length>)| plug.value.max(outside.value) - outside.value;
+    let more = cables.iter().map(beside).fold(Length::default(), Length::max);
+    let tube = tube.unwrap_or(none);
+    let needed = (outside + more).max(tube.value);
+    let labels = cables.iter().flat_map(|(plug, outside)| [plug.label, outside.label]);
+    let label = labels.fold(tube.label, Label::weaker).worked_out();
+    ledger.write(|| Step {
+        name: "hole that the cables need",
+        formula: "d = max(sum D + p, B)",
+        put: cables
+            .iter()
+            .map(|(_, outside)| Put::given("D", *outside))
+            .chain([Put::new("p", more, label).because("what the widest plug is wider than its cable")])
+            .chain([Put::given("B", tube)])
+            .collect(),
+        result: needed.into(),
+        source: "geometry: side by side in a row",
+        label,
+    });
+    Given::new(needed, label)
 }
 
 /// The largest hole that a stud so deep may have, both of its edges kept.
@@ -22,7 +53,6 @@ pub enum Bears {
 pub fn largest_bore<L: Ledger>(ledger: &mut L, depth: Given<Length>, bears: Bears) -> Given<Length> {
     let row = match bears {
         Bears::Bearing => boring::BORE_BEARING,
-        Bears::Doubled => boring::BORE_DOUBLED,
         Bears::Not => boring::BORE_NOT_BEARING,
     };
     let edges = Length::inches(2.0 * boring::BORE_EDGE_IN.value);
@@ -45,8 +75,11 @@ pub fn largest_bore<L: Ledger>(ledger: &mut L, depth: Given<Length>, bears: Bear
 
 /// The deepest notch.
 #[must_use]
-pub fn deepest_notch<L: Ledger>(ledger: &mut L, depth: Given<Length>, bearing: bool) -> Given<Length> {
-    let row = if bearing { boring::NOTCH_BEARING } else { boring::NOTCH_NOT_BEARING };
+pub fn deepest_notch<L: Ledger>(ledger: &mut L, depth: Given<Length>, bears: Bears) -> Given<Length> {
+    let row = match bears {
+        Bears::Bearing => boring::NOTCH_BEARING,
+        Bears::Not => boring::NOTCH_NOT_BEARING,
+    };
     let deepest = depth.value * row.value;
     let label = depth.label.weaker(row.label).worked_out();
     ledger.write(|| Step {

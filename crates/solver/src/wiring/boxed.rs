@@ -18,3 +18,19 @@ pub fn depth_behind<L: Ledger>(ledger: &mut L, front: Given<Length>, stud: Given
     });
     Given::new(depth, label)
 }
+
+/// What a box leaves of the depth behind the face; below zero it does not go in.
+#[must_use]
+pub fn to_spare<L: Ledger>(ledger: &mut L, room: Given<Length>, deep: Given<Length>) -> Given<Length> {
+    let spare = room.value - deep.value;
+    let label = room.label.weaker(deep.label).worked_out();
+    ledger.write(|| Step {
+        name: "to spare behind the box",
+        formula: "s = c - b",
+        put: vec![Put::given("c", room), Put::given("b", deep)],
+        result: spare.into(),
+        source: "geometry",
+        label,
+    });
+    Given::new(spare, label)
+}

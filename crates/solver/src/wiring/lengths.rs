@@ -32,14 +32,20 @@ pub fn to_cut<L: Ledger>(
     Given::new(length, label)
 }
 
-/// How far a cable carries what it carries: its own longest length where given; else, of a passive picture lead, what
-/// is advised; `None` where no length is known.
+/// A length to cut to the next step of the tape: a cable that is too short is none. A step of nothing changes nothing.
+#[must_use]
+pub fn up_to(length: Length, step: Length) -> Length {
+    if step.mm() > 0.0 { step * (length.mm() / step.mm() - 1e-9).ceil() } else { length }
+}
+
+/// How far a cable carries what it carries: what its maker states where given; else, of a passive picture lead, what
+/// is advised, and of one of which nobody said what it carries; `None` where no length is known.
 #[must_use]
 pub fn longest(signal: Option<Signal>, own: Option<Length>) -> Option<Given<Length>> {
     let advised = || {
         let row = low_voltage::PASSIVE_PICTURE_M;
-        (signal == Some(Signal::Picture))
+        (matches!(signal, None | Some(Signal::Picture)))
             .then(|| Given::new(Length::millimetres(row.value * 1000.0), row.label))
     };
-    own.map(|own| Given::new(own, Label::Measured)).or_else(advised)
+    own.map(|own| Given::new(own, Label::Stated)).or_else(advised)
 }

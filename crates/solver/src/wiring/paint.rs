@@ -6,22 +6,22 @@ use crate::units::Length;
 
 /// What openings and patches disturb, each by its width and height, in square millimetres.
 #[must_use]
-pub fn disturbed_mm2<L: Ledger>(ledger: &mut L, cuts: &[(Length, Length)]) -> Given<f64> {
-    let all: f64 = cuts.iter().map(|(width, height)| width.mm() * height.mm()).sum();
+pub fn disturbed_mm2<L: Ledger>(ledger: &mut L, cuts: &[(Given<Length>, Given<Length>)]) -> Given<f64> {
+    let all: f64 = cuts.iter().map(|(width, height)| width.value.mm() * height.value.mm()).sum();
+    let labels = cuts.iter().map(|(width, height)| width.label.weaker(height.label));
+    let label = labels.fold(Label::Derived, Label::weaker);
     ledger.write(|| Step {
         name: "painted face disturbed",
         formula: "A = sum w h",
         put: cuts
             .iter()
-            .flat_map(|(width, height)| {
-                [Put::new("w", *width, Label::Measured), Put::new("h", *height, Label::Measured)]
-            })
+            .flat_map(|(width, height)| [Put::given("w", *width), Put::given("h", *height)])
             .collect(),
         result: Amount::new(all, Shown::SquareMillimetre),
         source: MINOR_FT2.source,
-        label: Label::Derived,
+        label,
     });
-    Given::new(all, Label::Derived)
+    Given::new(all, label)
 }
 
 /// 6 square feet, in square millimetres.
@@ -30,9 +30,9 @@ pub fn minor_mm2() -> f64 {
     MINOR_FT2.value * 304.8 * 304.8
 }
 
-/// Whether so much is minor: up to and with 6 square feet by the rule. The plan warns from there on, so that what is at
-/// the limit is not told as well within it.
+/// Whether so much is well within the rule: less than 6 square feet. At the limit, which the rule still calls minor, the
+/// plan warns.
 #[must_use]
-pub fn is_minor(disturbed_mm2: f64) -> bool {
-    disturbed_mm2 <= minor_mm2() + 1e-6
+pub fn is_surely_minor(disturbed_mm2: f64) -> bool {
+    disturbed_mm2 < minor_mm2() - 1e-6
 }

@@ -37,7 +37,9 @@ pub fn settled(plan: &Plan) -> String {
         (true, _) if matches!(plan.next, Some(Next::Mend(_))) => {
             "The set of marks is complete, but a finding stops the job: see it first.".to_owned()
         }
-        (true, 0) => "The set of marks is complete: no mark hangs on anything assumed.".to_owned(),
+        (true, 0) if plan.marks.iter().all(|mark| !mark.assumed) => {
+            "The set of marks is complete: no mark hangs on anything assumed.".to_owned()
+        }
         (true, _) => {
             "Corners, level line and centre line are complete. What hangs on assumed values is not to be struck yet."
                 .to_owned()

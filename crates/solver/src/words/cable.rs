@@ -1,146 +1,36 @@
-//! The cables' way in words: as findings, as steps, as the plan's own lines.
+//! The cables' way in words: as steps, as the plan's own lines.
 
+use super::finding::called;
 use super::phrase::{amount, count, list, sentence};
-use super::things::{above_floor, along, piece_words, whole};
-use crate::finding::Finding;
-use crate::finding::cable::CableWhat;
+use super::things::{above_floor, along};
+use crate::handbook::low_voltage::PULL_N;
 use crate::job::hidden::HiddenKind;
+use crate::job::kit::Signal;
+use crate::ledger::{Given, Label};
 use crate::plan::Plan;
 use crate::plan::cable::{Against, CablePlan, Crosses, Lead, Way, WayBy};
+use crate::plan::mark::{Mark, MarkWhat};
 use crate::plan::piece::PiecePlan;
 use crate::route;
-use crate::subject::Id;
 use crate::units::Length;
+use crate::wiring::lengths::up_to;
 
-fn called(plan: &Plan, id: &Id) -> String {
-    whole(plan, id).map_or_else(|| format!("\"{id}\""), |called| called.words)
-}
-
-/// A finding as a clause.
-pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String {
-    let piece = || piece_words(plan, &finding.subject);
-    let size = |length| amount(plan, length);
-    let opening = |exit: &bool| if *exit { "the cables' exit" } else { "the cables' opening" };
-    match what {
-        CableWhat::NoWay { is_there: false, .. } => {
-            format!("no way leads from the ports of {} to where the cables should end", piece())
-        }
-        CableWhat::NoWay { against, .. } => {
-            let told: Vec<String> = against.iter().map(|one| against_words(*one).to_owned()).collect();
-            format!(
-                "no way for the cables of {} is both hidden and allowed; the least bad is told, and {}",
-                piece(),
-                list(&told)
-            )
-        }
-        CableWhat::EntryShows { swung: false } => {
-            format!("the cables' opening is not fully hidden behind {}", piece())
-        }
-        CableWhat::EntryShows { swung: true } => {
-            format!("swung out, {} does not hide the cables' opening", piece())
-        }
-        CableWhat::BayBlocked { by, passed: true } => {
-            format!("{} stands in the cables' way straight down, and they go through it", called(plan, by))
-        }
-        CableWhat::BayBlocked { by, passed: false } => {
-            format!("{} stands in the cables' way straight down, so they go another way", called(plan, by))
-        }
-        CableWhat::ExitBay { beside, shows } => format!(
-            "the cables come out in another bay than {}: {} of them shows",
-            called(plan, beside),
-            size(*shows)
-        ),
-        CableWhat::SealPierced { insulated, barrier, outside } => {
-            let mut through = Vec::new();
-            through.extend(insulated.then(|| "insulation".to_owned()));
-            through.extend(barrier.then(|| "a vapour barrier".to_owned()));
-            through.extend(outside.then(|| "the seal of an outside wall".to_owned()));
-            format!("the cables' openings go through {}: close them again round the cables", list(&through))
-        }
-        CableWhat::NearOpening { feature: Some(feature), exit } => format!(
-            "a cable of {} may run behind {}: circuit off, look in before cutting",
-            called(plan, feature),
-            opening(exit)
-        ),
-        CableWhat::NearOpening { feature: None, exit } => format!(
-            "{} is in the band along the wall's top or beside its inside corner, where cables may run",
-            opening(exit)
-        ),
-        CableWhat::PowerApart { other, apart, wanted } => format!(
-            "the cables come within {} of {}; keep {} from power",
-            size(*apart),
-            called(plan, other),
-            size(*wanted)
-        ),
-        CableWhat::TooLong { length, longest } => format!(
-            "a cable of {} has to be {} and carries over {}; take an active or optical one, or a shorter way",
-            piece(),
-            size(*length),
-            size(*longest)
-        ),
-        CableWhat::BendTight { needs, room } => format!(
-            "a plug or the bend of its cable needs {} behind {}, and there is {}",
-            size(*needs),
-            piece(),
-            size(*room)
-        ),
-        CableWhat::BoxDeep { deep, room, exit } => format!(
-            "the box for {} is {} deep, and the wall has {} behind its face",
-            opening(exit),
-            size(*deep),
-            size(*room)
-        ),
-        CableWhat::NailPlate { left } => format!(
-            "a bored hole leaves {} to the stud's face: nail a steel plate over it, at least 1/16 in thick",
-            size(*left)
-        ),
-        CableWhat::SealBlock { block } => format!(
-            "where the cables pass {}, seal it again with an approved material and patch the face",
-            called(plan, block)
-        ),
-        CableWhat::PaintDisturbed { hundredths } => format!(
-            "{}.{:02} square feet of paint are disturbed: old paint may hold lead, and from 6 on it is no minor repair",
-            hundredths / 100,
-            hundredths % 100
-        ),
-        CableWhat::BreastWay => {
-            "the cables run in a chimney breast: have the flue found first, heat ends a cable".to_owned()
-        }
-        CableWhat::PowerCord => format!(
-            "the power cord of {} never goes into the wall or on to its face: for the electrician, an outlet behind it, \
-             or an in-wall power kit if listed for it",
-            piece()
-        ),
-        CableWhat::NotListed { unknown: true } => {
-            "whether every cable is listed for inside a wall is not known: read its jacket".to_owned()
-        }
-        CableWhat::NotListed { unknown: false } => {
-            "a cable is not listed for inside a wall: take one that is".to_owned()
-        }
-        CableWhat::TubeFull { percent, most } => {
-            format!("the tube would be {percent} % full, and may be {most} %")
-        }
-        CableWhat::StockShort { needs } => {
-            format!("no cable on the truck is long enough for {}: {} are needed", piece(), size(*needs))
-        }
-        CableWhat::ManyBends => {
-            "the way turns by more than 360 degrees: leave a place to pull from between".to_owned()
-        }
-    }
-}
-
-fn against_words(against: Against) -> &'static str {
+pub(super) fn against_words(against: Against) -> &'static str {
     match against {
         Against::Bore => "it needs a stud bored that may not be",
+        Against::Steel => {
+            "it needs a steel stud passed, never by a bored hole: only through a factory opening, with a bushing in it"
+        }
         Against::Unlisted => "a cable in it is not listed for inside a wall",
         Against::Face => "the wall's face was not to be used",
         Against::Bay => "it is in another bay than the one asked for",
-        Against::EntryPlace => "the opening was asked for where the wall may not be cut",
+        Against::EntryPlace => "the entry was asked for where the wall may not be cut",
         Against::ExitPlace => "the exit was asked for where the wall may not be cut",
     }
 }
 
-/// What the plan's text says of a piece's cables, a line an entry; none where no port is used.
+/// What the plan's text says of a piece's cables, a line an entry; none where no port is used. The other ways are told
+/// by `other_ways`.
 #[must_use]
 pub fn cable(plan: &Plan, piece: &PiecePlan) -> Vec<String> {
     let Some(cable) = &piece.cable else { return Vec::new() };
@@ -156,8 +46,29 @@ pub fn cable(plan: &Plan, piece: &PiecePlan) -> Vec<String> {
         None => lines.push("Cables: no way found.".to_owned()),
     }
     lines.extend(cable.leads.iter().filter_map(|lead| lead_line(plan, cable, lead)));
-    lines.extend(cable.alternatives.iter().map(|other| format!("Else {}.", alternative(plan, other))));
+    lines.extend(stud_limits(plan, cable));
     lines
+}
+
+/// The other ways, a line an entry.
+pub(super) fn other_ways(plan: &Plan, piece: &PiecePlan) -> Vec<String> {
+    let others = piece.cable.iter().flat_map(|cable| &cable.alternatives);
+    others.map(|other| format!("Else {}.", alternative(plan, other))).collect()
+}
+
+/// What a stud may lose, where a way goes through one or would have to; rounded down, as limits are.
+fn stud_limits(plan: &Plan, cable: &CablePlan) -> Option<String> {
+    let bores = |way: &Way| way.cost.studs_bored > 0;
+    let limits = cable.stud.filter(|_| cable.way.iter().chain(&cable.alternatives).any(bores))?;
+    let down = |length: Given<Length>| down_to_graduation(plan, length.value);
+    Some(format!(
+        "A stud here may have a hole of {} bored in its middle at most, over {} with a steel plate, or a notch of {}; these \
+         cables need a hole of {}.",
+        down(limits.bore),
+        down(limits.without_plate),
+        down(limits.notch),
+        up_to_graduation(plan, cable.bore.value)
+    ))
 }
 
 /// A way: where it goes in, what it goes through, where it comes out.
@@ -225,31 +136,79 @@ fn costs(plan: &Plan, way: &Way) -> String {
 fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
     let (length, cut) = (lead.length?, lead.cut_length?);
     let which = if cable.leads.len() > 1 { format!("Cable \"{}\"", lead.id) } else { "Cable".to_owned() };
-    let taken = if lead.stock.is_some() && !lead.stock_short { "take" } else { "cut" };
+    // A stocked length is what it is; a cable that is cut too short is none.
+    let taken = match &lead.stock {
+        Some(_) => format!("take {}", plan.style.print(cut)),
+        None => format!("cut {}", up_to_graduation(plan, cut)),
+    };
+    let assumed = |given: Given<Length>, what: &str| {
+        if given.label == Label::Assumed {
+            format!(" ({what} is not measured, taken long)")
+        } else {
+            String::new()
+        }
+    };
     Some(format!(
-        "{which}: {} of way, {} left over at the port and {} below; {taken} {}{}.",
-        amount(plan, length),
-        amount(plan, lead.slack_above),
-        amount(plan, lead.slack_below),
-        up_to_graduation(plan, cut),
+        "{which}: {} of way{}, {} left over at the port{} and {} below; {taken}{}.",
+        amount(plan, length.value),
+        assumed(length, "what stands in front of the studs"),
+        amount(plan, lead.slack_above.value),
+        assumed(lead.slack_above, "its plug"),
+        amount(plan, lead.slack_below.value),
         if lead.before_lift { ", plugged before the lift" } else { "" }
     ))
 }
 
-/// A length to the next graduation: a cable that is too short is none.
-fn up_to_graduation(plan: &Plan, length: Length) -> String {
+/// A length to the next graduation: a hole that is too small is none.
+pub(super) fn up_to_graduation(plan: &Plan, length: Length) -> String {
+    plan.style.print(up_to(length, plan.style.length_of(1)))
+}
+
+/// A limit to the graduation below it.
+fn down_to_graduation(plan: &Plan, length: Length) -> String {
     let step = plan.style.length_of(1);
-    plan.style.print(step * (length.mm() / step.mm() - 1e-9).ceil())
+    plan.style.print(step * (length.mm() / step.mm() + 1e-9).floor())
+}
+
+/// An opening by its size, and what is to be done about a size that nobody measured.
+pub(super) fn opening_size(plan: &Plan, mark: &Mark) -> Option<String> {
+    let outline = mark.outline?;
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
+    let size = piece.and_then(|piece| piece.cable.as_ref()).map(|cable| {
+        let [entry, exit] = cable.openings;
+        if mark.what == MarkWhat::Exit { exit } else { entry }
+    });
+    let label = match size.map(|size| size.width.label.weaker(size.height.label)) {
+        Some(Label::Memory) => " (from memory: trace the box itself)",
+        Some(Label::Assumed) => " (assumed: trace the box itself)",
+        _ => "",
+    };
+    let (width, height) = (plan.style.print(outline.width()), plan.style.print(outline.height()));
+    Some(format!("An opening {width} wide and {height} high{label}"))
+}
+
+/// Whether an opening waits for studs that nobody found.
+pub(super) fn waits_for_studs(plan: &Plan, mark: &Mark) -> bool {
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
+    let cable = piece.and_then(|piece| piece.cable.as_ref());
+    matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) && cable.is_some_and(|cable| !cable.framing_known)
 }
 
 /// The step of feeding.
 pub(super) fn feed(piece: Option<&PiecePlan>) -> Vec<String> {
-    let way = piece.and_then(|piece| piece.cable.as_ref()).and_then(|cable| cable.way.as_ref());
-    match way.map(|way| way.by) {
-        Some(WayBy::InWall) => vec![
-            "Fish the cables through, plugs first, and leave a pull string beside them.".to_owned(),
-            "Pull by hand only, and bend nothing tighter than its least radius.".to_owned(),
-        ],
+    let cable = piece.and_then(|piece| piece.cable.as_ref());
+    let is_network = |lead: &Lead| lead.signal == Some(Signal::Network);
+    match cable.and_then(|cable| cable.way.as_ref()).map(|way| way.by) {
+        Some(WayBy::InWall) => {
+            let mut told = vec![
+                "Fish the cables through, plugs first, and leave a pull string beside them.".to_owned(),
+                "Pull by hand only, and bend nothing tighter than its least radius.".to_owned(),
+            ];
+            if cable.is_some_and(|cable| cable.leads.iter().any(is_network)) {
+                told.push(format!("Pull a network cable with no more than {:.0} N.", PULL_N.value));
+            }
+            told
+        }
         Some(WayBy::OnFace) => {
             vec!["Fix the raceway on the wall's face and lay the cables in it.".to_owned()]
         }
@@ -264,7 +223,7 @@ pub(super) fn plug(plan: &Plan, piece: Option<&PiecePlan>, words: &str) -> Strin
         .iter()
         .flat_map(|cable| &cable.leads)
         .filter(|lead| lead.before_lift)
-        .map(|lead| lead.slack_above);
+        .map(|lead| lead.slack_above.value);
     match off.reduce(Length::max) {
         Some(slack) => format!(
             "Hold {words} off the wall, with no more than the {} left over, and plug in what no hand reaches later.",

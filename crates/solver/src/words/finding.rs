@@ -1,6 +1,7 @@
 //! What a finding says.
 
 mod clearance;
+mod cable;
 mod holding;
 
 use super::fastening::{because, brittle};
@@ -19,7 +20,7 @@ pub fn finding(plan: &Plan, finding: &Finding) -> String {
     sentence(&clause(plan, finding))
 }
 
-fn called(plan: &Plan, id: &Id) -> String {
+pub(super) fn called(plan: &Plan, id: &Id) -> String {
     whole(plan, id).map_or_else(|| format!("\"{id}\""), |called| called.words)
 }
 
@@ -211,10 +212,10 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             format!("{} meets {studs} of the studs; moved {} it meets {most}", plate(), ways.join(" or "))
         }
         What::NoEntry => format!(
-            "there is no way inside the wall from behind {}: no room for the cables' opening, or nothing leads down from it",
+            "there is no way inside the wall from behind {}: no room for the cables' entry, or nothing leads down from it",
             piece()
         ),
-        What::Cable(what) => super::cable::clause(plan, finding, what),
+        What::Cable(what) => cable::clause(plan, finding, what),
         What::NoBay => {
             format!("the wall behind {} has no bays: run the cables on its surface and cut nothing", piece())
         }

@@ -19,7 +19,11 @@ use crate::units::{Length, LengthUnit};
 pub fn mark(plan: &Plan, mark: &Mark) -> String {
     let mut told = super::done::at_mark(plan, mark);
     if mark.assumed {
-        told.push(format!("Assumed: do not strike. {}", first_to_measure(plan)));
+        let first = match super::cable::waits_for_studs(plan, mark) {
+            true => "Find the studs here first.".to_owned(),
+            false => first_to_measure(plan),
+        };
+        told.push(format!("Assumed: do not strike. {first}"));
     }
     if !mark.is_needed {
         // Of what the plan asks for no more only where it is: nothing is to be done there.
@@ -55,10 +59,10 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
         MarkWhat::Look => with(
             owned(&["Circuit off or tester passed first."]),
             &[
-                "Look into the bay through a small hole inside the opening's outline: cable, pipe, insulation, block.",
+                "Look into the bay through a small hole inside the entry's outline: cable, pipe, insulation, block.",
             ],
         ),
-        MarkWhat::Entry => entry(plan, mark, &words),
+        MarkWhat::Entry => opening(plan, mark, &format!("hidden behind {words}")),
         MarkWhat::Hole { hole, first: true, held } => {
             let name = hole_name(hole);
             let mut told = vec![format!("First {name}, from its reading.")];
@@ -78,7 +82,7 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
             told.retain(|sentence| !sentence.is_empty());
             told
         }
-        MarkWhat::Exit => exit(plan, mark),
+        MarkWhat::Exit => opening(plan, mark, "where the cables come out"),
         MarkWhat::Feed => super::cable::feed(piece),
         MarkWhat::Plug => vec![super::cable::plug(plan, piece, &words)],
         MarkWhat::Test => {
@@ -157,25 +161,10 @@ fn probe(plan: &Plan, mark: &Mark, depth: Option<Length>, thickness_measured: bo
     told
 }
 
-fn entry(plan: &Plan, mark: &Mark, words: &str) -> Vec<String> {
-    let mut told = Vec::new();
-    if let Some(outline) = mark.outline {
-        let (width, height) = (plan.style.print(outline.width()), plan.style.print(outline.height()));
-        told.push(format!("An opening {width} wide and {height} high, hidden behind {words}."));
-    }
-    told.extend(found(plan, mark));
-    told.push(
-        "Strike its outline; circuit off or tester passed first; cut no deeper than the face.".to_owned(),
-    );
-    told
-}
-
-fn exit(plan: &Plan, mark: &Mark) -> Vec<String> {
-    let mut told = Vec::new();
-    if let Some(outline) = mark.outline {
-        let (width, height) = (plan.style.print(outline.width()), plan.style.print(outline.height()));
-        told.push(format!("An opening {width} wide and {height} high, where the cables come out."));
-    }
+/// An opening for the cables; `what` says what it is for.
+fn opening(plan: &Plan, mark: &Mark, what: &str) -> Vec<String> {
+    let size = super::cable::opening_size(plan, mark);
+    let mut told: Vec<String> = size.map(|size| format!("{size}, {what}.")).into_iter().collect();
     told.extend(found(plan, mark));
     told.push(
         "Strike its outline; circuit off or tester passed first; cut no deeper than the face.".to_owned(),

@@ -69,7 +69,7 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::Probe { .. } if is_next(mark) => "next probe".to_owned(),
         MarkWhat::Probe { hole, .. } => format!("probe at {}", hole_name(hole)),
         MarkWhat::Look => "look into the bay".to_owned(),
-        MarkWhat::Entry => "opening for the cables".to_owned(),
+        MarkWhat::Entry => "entry for the cables".to_owned(),
         MarkWhat::Hole { hole, .. } => hole_name(hole),
         MarkWhat::Exit => "exit for the cables".to_owned(),
         MarkWhat::Plug => "plug the cables".to_owned(),

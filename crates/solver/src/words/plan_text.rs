@@ -137,7 +137,7 @@ fn piece(text: &mut Text, job: &Job, plan: &Plan, beside: &Beside, piece: &Piece
             text.line(4, &super::left_empty(plan, one));
         }
     }
-    for one in super::cable(plan, piece) {
+    for one in super::cable(plan, piece).into_iter().chain(super::cable::other_ways(plan, piece)) {
         text.line(2, &one);
     }
 }

@@ -84,8 +84,15 @@ fn from(plan: &Plan, sight: &SeatSight, display: &str) -> String {
     };
     let does = if sight.posture == Posture::Seated { "sitting" } else { "standing" };
     let assumed = if sight.assumed { "; assumed, since a place it hangs on was not measured" } else { "" };
+    let proud = match sight.proud_assumed {
+        true => format!(
+            "; its face taken to be {} off the wall, since its depth or its mount's stand-off was not measured",
+            print(sight.proud)
+        ),
+        false => String::new(),
+    };
     format!(
-        "{seat}, {does}, at {display}: eyes {} from the wall, {side}; {} above the floor ({how}){assumed}",
+        "{seat}, {does}, at {display}: eyes {} from the wall, {side}; {} above the floor ({how}){assumed}{proud}",
         print(sight.from_wall),
         print(eyes.height)
     )

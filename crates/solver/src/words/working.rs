@@ -230,7 +230,8 @@ impl Teller<'_> {
                 told.symbol == put.symbol && told.label == put.label && is_same
             });
             let says_more = !put.reason.is_empty() && put.reason != step.source;
-            let is_weak = !matches!(put.label, Label::Measured | Label::Read | Label::Derived);
+            let is_weak =
+                !matches!(put.label, Label::Measured | Label::Read | Label::SecondHand | Label::Derived);
             if put.worked_out || is_told || !(says_more || is_weak) {
                 continue;
             }
@@ -306,6 +307,7 @@ fn label(label: Label) -> &'static str {
     match label {
         Label::Measured => "measured",
         Label::Read => "read",
+        Label::SecondHand => "read second-hand",
         Label::Derived => "derived",
         Label::Chosen => "chosen",
         Label::Stated => "stated",

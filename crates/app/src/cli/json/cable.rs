@@ -23,9 +23,9 @@ pub(super) fn of(plan: &Plan, cable: Option<&CablePlan>) -> Value {
     let leads = cable.leads.iter().map(|lead| {
         json!({
             "id": lead.id.to_string(),
-            "length_mm": lead.length.map(mm),
+            "length_mm": lead.length.map(|length| mm(length.value)),
             "cut_length_mm": lead.cut_length.map(mm),
-            "stock": lead.stock.as_ref().filter(|_| !lead.stock_short).map(ToString::to_string),
+            "stock": lead.stock.as_ref().map(ToString::to_string),
             "before_lift": lead.before_lift,
         })
     });
@@ -95,5 +95,6 @@ fn cost(cost: Cost) -> Value {
         "tight_bends": cost.tight_bends,
         "visible_mm": mm(length(cost.visible_nm)),
         "length_mm": mm(length(cost.length_nm)),
+        "behind_mm": mm(length(cost.behind_nm)),
     })
 }

@@ -25,7 +25,7 @@ impl<'a> WayLists<'a> {
 
 /// Shows the fields of a way.
 pub(super) fn cable_way(ui: &mut Ui, form: &Form<'_>, way: &mut CableWay, lists: &WayLists<'_>) {
-    opening(ui, form, "entry_kind", "Opening behind the piece", &mut way.entry_kind, lists);
+    opening(ui, form, "entry_kind", "Entry behind the piece", &mut way.entry_kind, lists);
     opening(ui, form, "exit_kind", "Opening at the exit", &mut way.exit_kind, lists);
     form.quantity(ui, "bay", "Only the bay at (from left end)", &mut way.bay);
     if !lists.furniture.is_empty() || way.behind.is_some() {
@@ -40,6 +40,7 @@ pub(super) fn cable_way(ui: &mut Ui, form: &Form<'_>, way: &mut CableWay, lists:
         kinds::SURFACES,
         "where none is inside",
     );
+    form.yes_no(ui, "on_face", "Taken: a way on the face", &mut way.on_face);
     form.yes_no(ui, "bore", "Studs may be bored", &mut way.bore);
     form.quantity(ui, "slack", "Left over at each end", &mut way.slack);
     form.quantity(ui, "held_off", "Held off while plugged", &mut way.held_off);

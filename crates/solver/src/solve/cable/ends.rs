@@ -2,18 +2,19 @@
 
 use super::Cabling;
 use super::bays::Bay;
-use super::openings::Size;
 use super::space::Space;
 use crate::geometry::{Point, Rect, Span};
-use crate::handbook::{boring, low_voltage};
+use crate::handbook::low_voltage;
 use crate::job::CodeSet;
 use crate::job::feature::FeatureKind;
-use crate::plan::cable::Against;
+use crate::plan::cable::{Against, Lead, OpeningSize};
 use crate::plan::fact::PlacedFact;
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Beside, Cost, Goal, Place, Start, Zone, nm};
 use crate::subject::Id;
-use crate::tolerance::{ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM, EXIT_UP_MM, EXIT_UP_UK_MM, WIDEST_BAY_MM};
+use crate::tolerance::{
+    ENTRY_CLEAR_MM, ENTRY_HIDDEN_MM, EXIT_UP_MM, EXIT_UP_UK_MM, SOLE_PLATE_MM, TOP_PLATES_MM, WIDEST_BAY_MM,
+};
 use crate::units::Length;
 
 /// Where a way may begin or end, and what speaks against each place that was asked for.
@@ -34,7 +35,7 @@ impl Cabling<'_> {
     }
 
     /// The first that any cable of low voltage should end beside.
-    pub(super) fn beside_any(&self, leads: &[crate::plan::cable::Lead]) -> Option<&PlacedFeature> {
+    pub(super) fn beside_any(&self, leads: &[Lead]) -> Option<&PlacedFeature> {
         leads.iter().find_map(|lead| self.beside(&lead.id))
     }
 
@@ -53,13 +54,14 @@ impl Cabling<'_> {
         &self,
         space: &Space,
         near: Point,
-        sizes: (Size, Size),
+        sizes: [OpeningSize; 2],
         beside: Option<&PlacedFeature>,
         hidden: Rect,
     ) -> Ends {
         let mut against = Vec::new();
-        let mut start = self.start(space, near, sizes.0, hidden);
-        let mut goal = self.goal(space, sizes.1, beside);
+        let [entry, exit] = sizes;
+        let mut start = self.start(space, near, entry, hidden);
+        let mut goal = self.goal(space, exit, beside);
         let zones = (start.zone.clone(), self.near_zone(&goal.zone));
         if let Some(cut) = self.cut("entry") {
             start.zone = at(Place::of(cut));
@@ -111,7 +113,7 @@ impl Cabling<'_> {
     }
 
     /// Behind the piece: hidden, clear of the plate, brackets, fasteners, studs, what is seen and what is not.
-    fn start(&self, space: &Space, near: Point, size: Size, hidden: Rect) -> Start {
+    fn start(&self, space: &Space, near: Point, size: OpeningSize, hidden: Rect) -> Start {
         let room = inner(hidden, size);
         let clear = Length::millimetres(ENTRY_CLEAR_MM);
         let mut kept: Vec<Rect> = Vec::new();
@@ -123,17 +125,17 @@ impl Cabling<'_> {
         }
         kept.extend(self.in_the_face(None));
         let mut barred = grown(kept, size);
-        barred.extend(self.studs_for(size, space));
+        barred.extend(self.framing_for(size, space));
         Start { zone: zone(room, barred), near: Place::of(near), cost: Cost::NONE }
     }
 
     /// Low on the wall: clear of studs, of what is seen and what is not, of power by the distance set, of every piece.
-    fn goal(&self, space: &Space, size: Size, beside: Option<&PlacedFeature>) -> Goal {
+    fn goal(&self, space: &Space, size: OpeningSize, beside: Option<&PlacedFeature>) -> Goal {
         let plane = space.plane;
-        let (below, above) = boring::PLATES_IN.value;
+        let floor = self.floor_top(plane);
         let upright = Span::new(
-            self.floor_top(plane) + Length::inches(below),
-            (plane.top - Length::inches(above)).max(self.floor_top(plane)),
+            floor + Length::millimetres(SOLE_PLATE_MM),
+            (plane.top - Length::millimetres(TOP_PLATES_MM)).max(floor),
         );
         let mut room = inner(Rect::new(plane.across(), upright), size);
         let behind = self.wished.behind.as_ref();
@@ -144,7 +146,7 @@ impl Cabling<'_> {
         }
         let kept = self.in_the_face(behind).chain(self.outlines.iter().copied());
         let mut barred = grown(kept.collect(), size);
-        barred.extend(self.studs_for(size, space));
+        barred.extend(self.framing_for(size, space));
         let wished_y = nm(self.wished_height(beside));
         let beside = beside.map(|feature| {
             let x = nm(feature.rect.centre().x);
@@ -169,44 +171,46 @@ impl Cabling<'_> {
             .collect();
         let hidden = self.ground.survey.hidden.iter().map(move |hidden| hidden.rect.grown(clear));
         // Whoever hangs on the wall itself does not cut into a breast.
-        let breasts = self
-            .ground
-            .survey
-            .features
-            .iter()
-            .filter(|feature| self.breast().is_none() && feature.kind == FeatureKind::ChimneyBreast);
-        features.into_iter().chain(hidden).chain(breasts.map(move |breast| breast.rect.grown(clear)))
+        let breasts = self.other_breasts().map(move |breast| breast.grown(clear));
+        features.into_iter().chain(hidden).chain(breasts)
     }
 
-    /// The studs as an opening's middle keeps clear of them: by half its width and their doubt.
-    fn studs_for(&self, size: Size, space: &Space) -> Vec<Area> {
+    /// The studs as an opening's middle keeps clear of them, by half its width and their doubt; and the fire blocks, over
+    /// all of the bays that they stand in: an opening beside one that was felt shorter would be cut on it.
+    fn framing_for(&self, size: OpeningSize, space: &Space) -> Vec<Area> {
         let on = self.breast().map(|breast| &breast.id);
         let here = self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);
-        here.map(|stud| {
-            let face = Span::new(stud.left, stud.right).grown(stud.doubt + size.width / 2.0);
-            Area::of(Rect::new(face, space.plane.upright().grown(size.height)))
-        })
-        .collect()
+        let studs = here.map(|stud| {
+            let face = Span::new(stud.left, stud.right).grown(stud.doubt + size.width.value / 2.0);
+            Area::of(Rect::new(face, space.plane.upright().grown(size.height.value)))
+        });
+        let clear = nm(Length::millimetres(ENTRY_CLEAR_MM) + size.height.value / 2.0) - space.half;
+        studs.chain(space.blocks.iter().map(|(_, block)| block.area.grown(0, clear))).collect()
     }
 }
 
-/// The goal in one bay: at the wished height where the bay has room there, else at the nearest height where it has.
-pub(super) fn in_bay(goal: &Goal, bay: Bay) -> Option<Goal> {
+/// The goal in one bay, at any height up to `top`.
+pub(super) fn anywhere_in(goal: &Goal, bay: Bay, top: i64) -> Option<Goal> {
+    let whole = goal.zone.room;
     let room = Area {
-        left: goal.zone.room.left.max(bay.left),
-        right: goal.zone.room.right.min(bay.right),
-        ..goal.zone.room
+        left: whole.left.max(bay.left),
+        right: whole.right.min(bay.right),
+        bottom: whole.bottom,
+        top: whole.top.min(top),
     };
     if room.is_empty() {
         return None;
     }
-    let barred: Vec<Area> = goal
-        .zone
-        .barred
-        .iter()
-        .copied()
-        .filter(|area| area.left < room.right + 1 && room.left - 1 < area.right)
-        .collect();
+    let is_near = |area: &Area| area.left < room.right + 1 && room.left - 1 < area.right;
+    let barred = goal.zone.barred.iter().copied().filter(is_near).collect();
+    Some(Goal { zone: Zone { room, barred }, ..goal.clone() })
+}
+
+/// The goal in one bay: at the wished height where the bay has room there, else at the nearest height where it has. How
+/// high it ends is not weighed against patches: a cable that comes out halfway up the wall is not what was asked for.
+pub(super) fn in_bay(goal: &Goal, bay: Bay) -> Option<Goal> {
+    let goal = anywhere_in(goal, bay, i64::MAX)?;
+    let Zone { room, barred } = goal.zone.clone();
     let mut heights = vec![goal.wished_y.clamp(room.bottom, room.top), room.bottom, room.top];
     heights.extend(barred.iter().flat_map(|area| [area.bottom, area.top]));
     heights.retain(|y| room.bottom <= *y && *y <= room.top);
@@ -220,17 +224,17 @@ pub(super) fn in_bay(goal: &Goal, bay: Bay) -> Option<Goal> {
     };
     let y = heights.into_iter().find(|y| is_free(*y))?;
     let room = Area { bottom: y, top: y, ..room };
-    Some(Goal { zone: Zone { room, barred }, ..goal.clone() })
+    Some(Goal { zone: Zone { room, barred }, ..goal })
 }
 
 /// Where the middle of an opening may be inside of a rectangle: inside out where the opening is too large.
-fn inner(rect: Rect, size: Size) -> Area {
-    Area::of(rect).grown(-nm(size.width / 2.0), -nm(size.height / 2.0))
+fn inner(rect: Rect, size: OpeningSize) -> Area {
+    Area::of(rect).grown(-nm(size.width.value / 2.0), -nm(size.height.value / 2.0))
 }
 
 /// What the middle of an opening keeps clear of.
-fn grown(rects: Vec<Rect>, size: Size) -> Vec<Area> {
-    let (across, upright) = (nm(size.width / 2.0), nm(size.height / 2.0));
+fn grown(rects: Vec<Rect>, size: OpeningSize) -> Vec<Area> {
+    let (across, upright) = (nm(size.width.value / 2.0), nm(size.height.value / 2.0));
     rects.into_iter().map(|rect| Area::of(rect).grown(across, upright)).collect()
 }
 

@@ -5,8 +5,9 @@
 
 use super::Cabling;
 use crate::geometry::{Rect, Span};
+use crate::job::mount::MountKind;
 use crate::numeric::{cosine, sine};
-use crate::tolerance::ENTRY_HIDDEN_MM;
+use crate::tolerance::{ENTRY_HIDDEN_MM, STAND_OFF_MM, TILT_DEG};
 use crate::units::{Angle, Length};
 
 impl Cabling<'_> {
@@ -14,9 +15,12 @@ impl Cabling<'_> {
     pub(super) fn hidden_zone(&self) -> Rect {
         let outline = self.at.outline;
         let least = Length::millimetres(ENTRY_HIDDEN_MM);
-        let off = self.stand_off().unwrap_or_default();
+        // Not measured it is taken to stand farther off and to tilt farther: both hide less.
+        let off = self.stand_off().unwrap_or(Length::millimetres(STAND_OFF_MM));
         let tilt = self.mount.and_then(|mount| mount.tilt.as_ref());
-        let down = tilt.and_then(|tilt| tilt.down).unwrap_or_default();
+        let is_unknown = tilt.is_none() && self.mount.is_some_and(|mount| mount.kind == MountKind::Tilting);
+        let usual = if is_unknown { Angle::degrees(TILT_DEG) } else { Angle::default() };
+        let down = tilt.and_then(|tilt| tilt.down).unwrap_or(usual);
         let up = tilt.and_then(|tilt| tilt.up).unwrap_or_default();
         let pivot = tilt.and_then(|tilt| tilt.pivot_down).unwrap_or(outline.height() / 2.0);
         let above = pivot.min(outline.height());
@@ -27,18 +31,25 @@ impl Cabling<'_> {
         let edge = |arm: Length, forward: Angle| (arm * cosine(far), least.max(off + arm * sine(forward)));
         let (rise, top_margin) = edge(above, down);
         let (fall, bottom_margin) = edge(below, up);
-        let side = least.max(off);
+        // A side's edge comes forward with the end that comes forward most.
+        let side = top_margin.max(bottom_margin);
         Rect::new(
             shrunk(Span::new(outline.left, outline.right), side, side),
             shrunk(Span::new(turns - fall, turns + rise), bottom_margin, top_margin),
         )
     }
 
-    /// What it hides while it is swung straight out; `None` for what does not swing.
+    /// What it hides while it is swung straight out, nothing where nobody measured how far; `None` for what does not
+    /// swing.
     pub(super) fn hidden_swung(&self) -> Option<Rect> {
-        let arm = self.mount?.arm.as_ref()?;
-        let margin = Length::millimetres(ENTRY_HIDDEN_MM).max(arm.reach?);
+        let mount = self.mount?;
+        if mount.arm.is_none() && mount.kind != MountKind::Arm {
+            return None;
+        }
         let outline = self.at.outline;
+        let reach = mount.arm.as_ref().and_then(|arm| arm.reach);
+        let reach = reach.unwrap_or(outline.width().max(outline.height()));
+        let margin = Length::millimetres(ENTRY_HIDDEN_MM).max(reach);
         Some(Rect::new(shrunk(outline.across(), margin, margin), shrunk(outline.upright(), margin, margin)))
     }
 }

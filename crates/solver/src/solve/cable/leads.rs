@@ -1,14 +1,16 @@
 //! The cables themselves: their measures, and how long they have to be.
 
 use super::Cabling;
+use crate::geometry::Point;
 use crate::handbook::low_voltage;
-use crate::job::kit::{CableStock, Signal};
+use crate::job::kit::CableStock;
 use crate::job::mount::Mount;
+use crate::job::option::CableWish;
 use crate::job::port::{Points, Port};
 use crate::ledger::{Blank, Given, Label};
 use crate::plan::cable::{Lead, Way, WayBy};
 use crate::subject::Id;
-use crate::tolerance::{HAND_MM, HELD_OFF_MM};
+use crate::tolerance::{HAND_MM, HELD_OFF_MM, PLUG_REACH_MM};
 use crate::units::{Angle, Length};
 use crate::wiring::{bends, lengths};
 
@@ -16,25 +18,32 @@ impl Cabling<'_> {
     /// A cable of low voltage as far as it is known, without its length.
     pub(super) fn lead(&self, port: &Port) -> Lead {
         let wish = self.wishes.iter().find(|wish| wish.port == port.id);
-        let named = wish.and_then(|wish| wish.cable.as_ref());
-        let stock = named.and_then(|id| self.job.kit.cables.iter().find(|cable| cable.id == *id));
-        let measured = |own: Option<Length>, usual: f64, label: Label| {
-            own.map_or(Given::new(Length::inches(usual), label), Given::measured)
+        let stock = wish.and_then(|wish| self.named(wish));
+        let measured = |own: Option<Length>, usual: f64| {
+            own.map_or(Given::new(Length::inches(usual), Label::Assumed), Given::measured)
         };
         let signal = stock.and_then(|stock| stock.signal);
-        let outside =
-            measured(stock.and_then(|s| s.outside), low_voltage::USUAL_DIAMETER_IN.value, Label::Assumed);
-        let plug = measured(stock.and_then(|s| s.plug), low_voltage::WIDEST_PLUG_IN.value, Label::Assumed);
+        let outside = measured(stock.and_then(|s| s.outside), low_voltage::USUAL_DIAMETER_IN.value);
+        let plug = measured(stock.and_then(|s| s.plug), low_voltage::WIDEST_PLUG_IN.value);
         let own_bend = stock.and_then(|stock| stock.bend);
         let bend = own_bend.map_or_else(|| bends::least_radius(&mut Blank, outside, signal), Given::measured);
         let before_lift = !self.mount.is_some_and(can_be_reached);
-        let slack = self.wished.slack.unwrap_or(lengths::usual_slack().value);
+        let slack = self.wished.slack.map_or_else(lengths::usual_slack, Given::chosen);
         let held_off = self.wished.held_off.unwrap_or(Length::millimetres(HELD_OFF_MM));
-        let reach = port.reach.unwrap_or_default();
-        // A plug to the wall needs its reach there; any other needs the room that its cable bends in.
-        let needed = match port.points {
-            Some(Points::Back) => port.reach.map(|reach| reach + bend.value),
-            _ => (bend.label != Label::Assumed).then_some(bend.value.max(outside.value)),
+        let reach = port
+            .reach
+            .map_or(Given::new(Length::millimetres(PLUG_REACH_MM), Label::Assumed), Given::measured);
+        let above = if before_lift { Given::chosen(slack.value.max(held_off)) } else { slack };
+        let of_both =
+            |value: Length, other: Given<Length>| Given::new(value, reach.label.weaker(other.label));
+        // A plug to the wall needs its reach there, and one of which nobody said where it points may be such; any other
+        // needs the room that its cable bends in.
+        let depth_needed = match port.points {
+            Some(Points::Left | Points::Right | Points::Up | Points::Down) => {
+                Given::new(bend.value.max(outside.value), bend.label)
+            }
+            Some(Points::Back) => of_both(reach.value + bend.value, bend),
+            None => Given::new(reach.value + bend.value, Label::Assumed),
         };
         Lead {
             id: wish.map_or_else(|| port.id.clone(), |wish| wish.id.clone()),
@@ -46,22 +55,23 @@ impl Cabling<'_> {
             in_wall: stock.and_then(|stock| stock.in_wall),
             longest: lengths::longest(signal, stock.and_then(|stock| stock.longest)),
             length: None,
-            slack_above: reach + if before_lift { slack.max(held_off) } else { slack },
+            slack_above: of_both(reach.value + above.value, above),
             slack_below: slack,
             cut_length: None,
-            stock: stock.map(|stock| stock.id.clone()),
+            stock: None,
             stock_short: false,
             before_lift,
-            depth_needed: needed.zip(self.stand_off()),
+            depth_needed,
+            plug_unknown: port.points.is_none()
+                || (port.points == Some(Points::Back) && port.reach.is_none()),
         }
     }
 
-    /// Puts in how long a cable has to be for a way.
-    pub(super) fn measure(&self, lead: &mut Lead, way: Option<&Way>) {
+    /// Puts in how long a cable has to be for a way, and which of the kit is taken: once each, as many as there are.
+    pub(super) fn measure(&self, lead: &mut Lead, way: Option<&Way>, taken: &mut Vec<Id>) {
         let Some(way) = way else { return };
         let Some(port) = self.at.ports.iter().find(|port| port.id == lead.port) else { return };
-        let apart =
-            |a: crate::geometry::Point, b: crate::geometry::Point| (a.x - b.x).abs() + (a.y - b.y).abs();
+        let apart = |a: Point, b: Point| (a.x - b.x).abs() + (a.y - b.y).abs();
         let mut places = vec![port.place];
         places.extend(&way.run);
         // From the exit on to where it was wished, or to what it ends at.
@@ -69,52 +79,60 @@ impl Cabling<'_> {
         places.push(match self.beside(&lead.id) {
             Some(beside) => beside.rect.centre(),
             None if self.wished.exit_at.is_some() || self.cut("exit").is_some() => end,
-            None => crate::geometry::Point::new(end.x, self.wished_height(None)),
+            None => Point::new(end.x, self.wished_height(None)),
         });
-        let mut length = Length::default();
+        let mut length = Given::new(Length::default(), Label::Derived);
         for pair in places.windows(2) {
             if let [from, to] = pair {
-                length += apart(*from, *to);
+                length.value += apart(*from, *to);
             }
         }
         if way.by == WayBy::InWall {
             // Through the face at both ends.
-            length += self.front() * 2.0;
+            let front = self.front();
+            length = Given::new(length.value + front.value * 2.0, length.label.weaker(front.label));
         }
-        let to_cut = lengths::to_cut(
-            &mut Blank,
-            Given::measured(length),
-            Given::chosen(lead.slack_above),
-            Given::chosen(lead.slack_below),
-        );
+        let to_cut = lengths::to_cut(&mut Blank, length, lead.slack_above, lead.slack_below);
         lead.length = Some(length);
         let stocks = self.could_be(&lead.id);
+        let is_left = |stock: &&&CableStock| {
+            // How many there are nobody said: one.
+            let count = stock.count.map_or(1, |count| usize::try_from(count).unwrap_or(usize::MAX));
+            taken.iter().filter(|id| **id == stock.id).count() < count
+        };
         let long_enough = stocks.iter().filter(|stock| stock.length.is_some_and(|own| own >= to_cut.value));
-        let shortest = long_enough.min_by(|a, b| {
+        let shortest = long_enough.filter(is_left).min_by(|a, b| {
             let mm = |stock: &CableStock| stock.length.map_or(f64::INFINITY, Length::mm);
             mm(a).total_cmp(&mm(b))
         });
         lead.stock_short = shortest.is_none() && stocks.iter().any(|stock| stock.length.is_some());
-        lead.cut_length = match shortest {
-            Some(stock) => {
-                lead.stock = Some(stock.id.clone());
-                stock.length
-            }
-            None => Some(to_cut.value),
-        };
+        lead.stock = shortest.map(|stock| stock.id.clone());
+        taken.extend(lead.stock.clone());
+        lead.cut_length = shortest.map_or(Some(to_cut.value), |stock| stock.length);
     }
 
-    /// The cables of the kit that it could be: those of the named one's name, else all of low voltage.
+    /// The cable of the kit that a wish names.
+    fn named(&self, wish: &CableWish) -> Option<&CableStock> {
+        let id = wish.cable.as_ref()?;
+        self.job.kit.cables.iter().find(|cable| cable.id == *id)
+    }
+
+    /// The cables of the kit that it could be: the one named, and those of its name that are like it in all but their
+    /// length. None where none is named: what would be taken is what was judged.
     fn could_be(&self, lead: &Id) -> Vec<&CableStock> {
         let wish = self.wishes.iter().find(|wish| wish.id == *lead);
-        let named = wish.and_then(|wish| wish.cable.as_ref());
-        let kit = &self.job.kit.cables;
-        let named = named.and_then(|id| kit.iter().find(|cable| cable.id == *id));
-        let could = |stock: &&CableStock| match named {
-            Some(named) => stock.id == named.id || (stock.name.is_some() && stock.name == named.name),
-            None => stock.signal != Some(Signal::Power),
+        let Some(named) = wish.and_then(|wish| self.named(wish)) else { return Vec::new() };
+        let is_alike = |stock: &CableStock| {
+            let other_length = CableStock {
+                id: stock.id.clone(),
+                length: stock.length,
+                count: stock.count,
+                ..named.clone()
+            };
+            stock.name.is_some() && *stock == other_length
         };
-        kit.iter().filter(could).collect()
+        let kit = self.job.kit.cables.iter();
+        kit.filter(|stock| stock.id == named.id || is_alike(stock)).collect()
     }
 }
 

@@ -9,12 +9,13 @@ use crate::job::framing::WallFraming;
 use crate::job::hidden::HiddenKind;
 use crate::job::wall::Beyond;
 use crate::ledger::{Blank, Given, Label};
-use crate::plan::cable::Lead;
+use crate::plan::cable::{Lead, StudLimits};
 use crate::plan::survey::PlacedFeature;
-use crate::route::{Area, Cost, Crossing, nm};
+use crate::route::{Area, Cost, Crossing, Place, nm};
 use crate::subject::Id;
+use crate::tolerance::{SOLE_PLATE_MM, THICKEST_FRONT_MM, TOP_PLATES_MM, WIDEST_BAY_MM};
 use crate::units::Length;
-use crate::wiring::bored::{Bears, largest_bore};
+use crate::wiring::bored::{Bears, deepest_notch, largest_bore, largest_without_plate, needed};
 
 /// The free space inside the wall, for the middle of what is drawn through it.
 pub(super) struct Space {
@@ -30,6 +31,8 @@ pub(super) struct Space {
     pub(super) blocks: Vec<(Id, Crossing)>,
     /// The bays, from left to right.
     pub(super) bays: Vec<Bay>,
+    /// Half of the hole that the cables need: all of the above is grown by it.
+    pub(super) half: i64,
 }
 
 impl Cabling<'_> {
@@ -44,9 +47,11 @@ impl Cabling<'_> {
         self.ground.wall.framing_on(self.breast().map(|breast| &breast.id))
     }
 
-    /// What stands in front of the framing, as far as it was measured.
-    pub(super) fn front(&self) -> Length {
-        self.ground.wall.front.as_ref().and_then(|front| front.thickness).unwrap_or_default()
+    /// What stands in front of the framing; not measured it is taken to be as thick as any.
+    pub(super) fn front(&self) -> Given<Length> {
+        let measured = self.ground.wall.front.as_ref().and_then(|front| front.thickness);
+        let thickest = Given::new(Length::millimetres(THICKEST_FRONT_MM), Label::Assumed);
+        measured.map_or(thickest, Given::measured)
     }
 
     /// The plane, and the features on it, the breast that it is left out.
@@ -65,23 +70,39 @@ impl Cabling<'_> {
         inside.chain([floor.y_at(plane.left), floor.y_at(plane.right)]).fold(plane.bottom, Length::max)
     }
 
-    /// The hole that a stud needs for these cables: as wide as the widest plug.
+    /// The hole that a stud needs for these cables.
     pub(super) fn bore(&self, leads: &[Lead]) -> Given<Length> {
-        leads.iter().map(|lead| lead.plug).fold(Given::measured(Length::default()), |a, b| {
-            Given::new(a.value.max(b.value), a.label.weaker(b.label))
+        let cables: Vec<_> = leads.iter().map(|lead| (lead.plug, lead.outside)).collect();
+        needed(&mut Blank, &cables, self.wished.tube.map(Given::measured))
+    }
+
+    /// What a stud here may lose; `None` where it is no wood stud of known depth.
+    pub(super) fn stud_limits(&self) -> Option<StudLimits> {
+        let Some(WallFraming::Wood(studs)) = self.framing() else { return None };
+        let depth = Given::measured(studs.depth?);
+        // An outside wall counts as bearing whatever is said of it.
+        let is_free =
+            self.ground.wall.bearing == Some(false) && matches!(self.ground.wall.beyond, Some(Beyond::Room));
+        let bears = if is_free { Bears::Not } else { Bears::Bearing };
+        Some(StudLimits {
+            bore: largest_bore(&mut Blank, depth, bears),
+            without_plate: largest_without_plate(&mut Blank, depth),
+            notch: deepest_notch(&mut Blank, depth, bears),
         })
     }
 
     /// Whether studs may be bored for these cables: it was asked for, and the rule allows so wide a hole.
     fn may_bore(&self, leads: &[Lead]) -> bool {
-        let Some(WallFraming::Wood(studs)) = self.framing() else { return false };
-        let Some(depth) = studs.depth else { return false };
-        // An outside wall counts as bearing whatever is said of it.
-        let is_free =
-            self.ground.wall.bearing == Some(false) && matches!(self.ground.wall.beyond, Some(Beyond::Room));
-        let bears = if is_free { Bears::Not } else { Bears::Bearing };
-        let most = largest_bore(&mut Blank, Given::new(depth, Label::Measured), bears);
-        self.wished.bore == Some(true) && self.bore(leads).value <= most.value
+        let fits = |limits: StudLimits| self.bore(leads).value <= limits.bore.value;
+        self.wished.bore == Some(true) && self.stud_limits().is_some_and(fits)
+    }
+
+    /// The chimney breasts that stand out from the plane.
+    pub(super) fn other_breasts(&self) -> impl Iterator<Item = Rect> {
+        let on_wall = self.breast().is_none();
+        let breasts = self.ground.survey.features.iter();
+        let breasts = breasts.filter(move |feature| on_wall && feature.kind == FeatureKind::ChimneyBreast);
+        breasts.map(|breast| breast.rect)
     }
 
     /// The free space for these cables.
@@ -90,13 +111,13 @@ impl Cabling<'_> {
         let half = self.bore(leads).value / 2.0;
         let half_nm = nm(half);
         // At each end of a wall or breast stands at least one upright.
-        let end = Length::inches(boring::PLATES_IN.value.0) + half;
-        let (below, above) = boring::PLATES_IN.value;
+        let (below, above) = (Length::millimetres(SOLE_PLATE_MM), Length::millimetres(TOP_PLATES_MM));
+        let end = below + half;
         let bounds = Area {
             left: nm(plane.left + end),
             right: nm(plane.right - end),
-            bottom: nm(self.floor_top(plane) + Length::inches(below) + half),
-            top: nm(plane.top - Length::inches(above) - half),
+            bottom: nm(self.floor_top(plane) + below + half),
+            top: nm(plane.top - above - half),
         };
         let stud_cost =
             Cost { not_allowed: u32::from(!self.may_bore(leads)), studs_bored: 1, patches: 1, ..Cost::NONE };
@@ -114,11 +135,7 @@ impl Cabling<'_> {
         let bays = bays(bounds, studs.iter().map(|(_, crossing)| crossing.area));
         let mut barred: Vec<Area> =
             features.iter().filter_map(|feature| in_wall(feature, plane, half)).collect();
-        if on.is_none() {
-            let breasts = self.ground.survey.features.iter();
-            let breasts = breasts.filter(|feature| feature.kind == FeatureKind::ChimneyBreast);
-            barred.extend(breasts.map(|breast| Area::of(breast.rect).grown(half_nm, half_nm)));
-        }
+        barred.extend(self.other_breasts().map(|breast| Area::of(breast).grown(half_nm, half_nm)));
         let mut blocks = Vec::new();
         for hidden in &self.ground.survey.hidden {
             let area = Area::of(hidden.rect).grown(half_nm, half_nm);
@@ -145,7 +162,18 @@ impl Cabling<'_> {
                 | HiddenKind::Other => barred.push(area),
             }
         }
-        Space { plane, bounds, barred, studs, blocks, bays }
+        Space { plane, bounds, barred, studs, blocks, bays, half: half_nm }
+    }
+}
+
+impl Space {
+    /// Whether the studs beside every place of a way are known: its bays are no wider than studs ever stand apart.
+    pub(super) fn knows_studs(&self, corners: &[Place]) -> bool {
+        let widest = nm(Length::millimetres(WIDEST_BAY_MM));
+        let xs = corners.iter().map(|place| place.x);
+        let (Some(left), Some(right)) = (xs.clone().min(), xs.max()) else { return false };
+        let met = self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
+        !self.studs.is_empty() && met.fold(true, |known, bay| known && bay.right - bay.left <= widest)
     }
 }
 

@@ -8,11 +8,8 @@ use crate::subject::Id;
 impl Cabling<'_> {
     /// What was found, as the plan has it.
     pub(super) fn told(&self, found: Ways, leads: Vec<Lead>, power: Vec<Id>) -> CablePlan {
-        let Ways { mut ways, hidden, in_the_way, depths, zones } = found;
+        let Ways { mut ways, hidden, in_the_way, sizes, framing_known, zones } = found;
         let way = if ways.is_empty() { None } else { Some(ways.remove(0)) };
-        let on = self.breast().map(|breast| &breast.id);
-        let is_here = |stud: &&crate::plan::framing::Stud| stud.on.as_ref() == on;
-        let framing_known = self.ground.framing.studs.iter().any(|stud| is_here(&stud));
         let in_wall = way.as_ref().is_some_and(|way| way.by == WayBy::InWall);
         let unknown = in_wall && (!framing_known || leads.iter().any(|lead| lead.in_wall.is_none()));
         let allowed = match &way {
@@ -30,8 +27,10 @@ impl Cabling<'_> {
             exit_zone: zones.1,
             beside: self.beside_any(&leads).map(|feature| feature.id.clone()),
             framing_known,
-            box_depths: depths,
+            openings: sizes,
             bore: self.bore(&leads),
+            stud: self.stud_limits(),
+            stand_off: self.stand_off(),
             way,
             alternatives: ways,
             leads,

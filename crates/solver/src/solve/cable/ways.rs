@@ -3,15 +3,14 @@
 
 use super::Cabling;
 use super::bays::Bay;
-use super::ends::{Ends, in_bay, pin_zone};
-use super::openings::Size;
+use super::ends::{Ends, anywhere_in, in_bay, pin_zone};
 use super::space::Space;
 use crate::geometry::{Point, Rect, Span};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hidden::HiddenKind;
 use crate::job::option::Surface;
-use crate::plan::cable::{Against, Crosses, Lead, Way, WayBy};
+use crate::plan::cable::{Against, Crosses, Lead, OpeningSize, Way, WayBy};
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Beside, Cost, Field, Found, Goal, Place, Start, Zone, cheapest, nm};
 use crate::subject::Id;
@@ -24,7 +23,9 @@ pub(super) struct Ways {
     pub(super) ways: Vec<Way>,
     pub(super) hidden: Rect,
     pub(super) in_the_way: Option<Id>,
-    pub(super) depths: [Option<Length>; 2],
+    pub(super) sizes: [OpeningSize; 2],
+    /// Whether the studs beside the best are known.
+    pub(super) framing_known: bool,
     /// Where the entry and the exit may be, whatever is asked for.
     pub(super) zones: (Zone, Zone),
 }
@@ -33,70 +34,75 @@ impl Cabling<'_> {
     /// The ways of these cables; none for none.
     pub(super) fn ways(&self, leads: &[Lead]) -> Ways {
         let hidden = self.hidden_zone();
-        let sizes = (
-            self.as_cut("entry", self.size(self.wished.entry_kind.as_ref(), leads)),
-            self.as_cut("exit", self.size(self.wished.exit_kind.as_ref(), leads)),
-        );
-        let depths = [sizes.0.depth, sizes.1.depth];
-        let Some(near) = self.ports_middle() else {
-            return Ways { ways: Vec::new(), hidden, in_the_way: None, depths, zones: Default::default() };
-        };
+        let [entry, exit] =
+            [&self.wished.entry_kind, &self.wished.exit_kind].map(|kind| self.size(kind.as_ref(), leads));
+        let sizes = [self.as_cut("entry", entry), self.as_cut("exit", exit)];
+        let zones = Default::default();
+        let mut all = Ways { ways: Vec::new(), hidden, in_the_way: None, sizes, framing_known: true, zones };
+        let Some(near) = self.ports_middle() else { return all };
         let beside = self.beside_any(leads);
         let mut ways: Vec<(bool, Way)> = Vec::new();
-        let mut in_the_way = None;
-        let mut zones = Default::default();
-        if self.wished.surface != Some(Surface::Only) && self.framing().is_none_or(WallFraming::has_bays) {
-            let space = self.space(leads);
-            let mut ends = self.ends(&space, near, sizes, beside, hidden);
+        let mut space = None;
+        let is_on_face = self.wished.surface == Some(Surface::Only) || self.wished.on_face == Some(true);
+        if !is_on_face && self.framing().is_none_or(WallFraming::has_bays) {
+            let space = space.insert(self.space(leads));
+            let mut ends = self.ends(space, near, sizes, beside, hidden);
             if leads.iter().any(|lead| lead.in_wall == Some(false)) {
                 ends.against.push(Against::Unlisted);
                 ends.start.cost.not_allowed += 1;
             }
-            let inside = self.inside(&space, &ends, sizes);
-            zones = ends.zones.clone();
-            in_the_way = self.in_the_way(&space, near, &ends.goal, inside.first());
-            ways.extend(inside.into_iter().map(|way| (false, way)));
+            let inside = self.inside(space, &ends, sizes);
+            all.zones = ends.zones.clone();
+            all.in_the_way = self.in_the_way(space, near, &ends.goal, inside.first().map(|(_, way)| way));
+            ways.extend(inside);
         }
-        let has_allowed = ways.iter().any(|(_, way)| way.cost.not_allowed == 0);
+        let has_allowed = ways.iter().any(|(last, way)| !last && way.cost.not_allowed == 0);
         // Not said: a way that shows is for where there is no other that is allowed.
-        let last = self.wished.surface.is_none() && has_allowed;
+        let last = self.wished.on_face == Some(false) || self.wished.surface.is_none() && has_allowed;
         ways.extend(self.on_face(near, beside).map(|way| (last, way)));
         ways.sort_by(|(a_last, a), (b_last, b)| {
             let key = |last: bool, way: &Way| (way.cost.not_allowed, last, way.cost);
             key(*a_last, a).cmp(&key(*b_last, b))
         });
-        let mut ways: Vec<Way> = ways.into_iter().map(|(_, way)| way).collect();
-        ways.dedup_by(|a, b| a.run == b.run);
-        ways.truncate(1 + OTHER_WAYS);
-        Ways { ways, hidden, in_the_way, depths, zones }
+        all.ways = told(ways.into_iter().map(|(_, way)| way));
+        let inside = all.ways.first().filter(|way| way.by == WayBy::InWall);
+        all.framing_known = inside.zip(space).is_none_or(|(way, space)| {
+            space.knows_studs(&way.run.iter().map(|at| Place::of(*at)).collect::<Vec<_>>())
+        });
+        all
     }
 
-    /// The ways inside the wall, the best first.
-    fn inside(&self, space: &Space, ends: &Ends, sizes: (Size, Size)) -> Vec<Way> {
+    /// The ways inside the wall, the best first. Those come last that end higher than was wished, since nothing leads
+    /// down to there: a cable that comes out halfway up the wall is not what was asked for.
+    fn inside(&self, space: &Space, ends: &Ends, sizes: [OpeningSize; 2]) -> Vec<(bool, Way)> {
         let mut ways = Vec::new();
         let asked = self.wished.bay.map(nm);
         let is_asked = |bay: &Bay| asked.is_none_or(|x| bay.left <= x && x <= bay.right);
+        let below = nm(self.at.outline.bottom);
         let mut goals = Vec::new();
         for bay in &space.bays {
             let Some(mut goal) = in_bay(&ends.goal, *bay) else { continue };
             if !is_asked(bay) {
                 goal.cost.not_allowed += 1;
             }
+            let low = anywhere_in(&Goal { cost: goal.cost, ..ends.goal.clone() }, *bay, below);
             goals.push(goal.clone());
             let room = ends.start.zone.room;
             if room.right < bay.left || bay.right < room.left {
                 continue;
             }
             let bounds = Area { left: bay.left, right: bay.right, ..space.bounds };
-            let field = field(space, bounds, ends.start.clone(), vec![goal]);
-            ways.extend(cheapest(&field).map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+            let leads_to = |goal: Goal| cheapest(&field(space, bounds, ends.start.clone(), vec![goal]));
+            let wished = leads_to(goal).map(|found| (false, found));
+            let found = wished.or_else(|| Some((true, leads_to(low?)?)));
+            ways.extend(found.map(|(last, found)| (last, self.way(space, ends, sizes, &found, &is_asked))));
         }
-        let is_allowed = |way: &Way| way.cost.not_allowed == 0;
+        let is_allowed = |(last, way): &(bool, Way)| !last && way.cost.not_allowed == 0;
         if self.wished.bore == Some(true) || !ways.iter().any(is_allowed) {
-            let field = field(space, space.bounds, ends.start.clone(), goals);
-            ways.extend(cheapest(&field).map(|found| self.way(space, ends, sizes, &found, &is_asked)));
+            let found = cheapest(&field(space, space.bounds, ends.start.clone(), goals));
+            ways.extend(found.map(|found| (false, self.way(space, ends, sizes, &found, &is_asked))));
         }
-        ways.sort_by_key(|way| way.cost);
+        ways.sort_by_key(|(last, way)| (way.cost.not_allowed, *last, way.cost));
         ways
     }
 
@@ -104,15 +110,17 @@ impl Cabling<'_> {
         &self,
         space: &Space,
         ends: &Ends,
-        sizes: (Size, Size),
+        sizes: [OpeningSize; 2],
         found: &Found,
         is_asked: &dyn Fn(&Bay) -> bool,
     ) -> Way {
         let run: Vec<Point> = found.corners.iter().map(|place| place.on_wall()).collect();
         let first = run.first().copied().unwrap_or_default();
         let last = run.last().copied().unwrap_or_default();
-        let opening =
-            |at: Point, size: Size| Rect::new(Span::about(at.x, size.width), Span::about(at.y, size.height));
+        let opening = |at: Point, size: OpeningSize| {
+            Rect::new(Span::about(at.x, size.width.value), Span::about(at.y, size.height.value))
+        };
+        let [entry_size, exit_size] = sizes;
         let last_place = found.corners.last().copied().unwrap_or_default();
         let bay = space.bays.iter().find(|bay| bay.left <= last_place.x && last_place.x <= bay.right);
         let mut against = ends.against.clone();
@@ -122,12 +130,13 @@ impl Cabling<'_> {
         let crosses = self.crosses(space, &found.corners);
         let stud_is_against = space.studs.iter().any(|(_, stud)| stud.cost.not_allowed > 0);
         if found.cost.studs_bored > 0 && stud_is_against {
-            against.push(Against::Bore);
+            let is_steel = matches!(self.framing(), Some(WallFraming::Steel(_)));
+            against.push(if is_steel { Against::Steel } else { Against::Bore });
         }
         Way {
             by: WayBy::InWall,
-            entry: Some(opening(first, sizes.0)),
-            exit: opening(last, sizes.1),
+            entry: Some(opening(first, entry_size)),
+            exit: opening(last, exit_size),
             run,
             cost: found.cost,
             crosses,
@@ -229,13 +238,7 @@ impl Cabling<'_> {
             )
         };
         let barred = features.iter().filter(|feature| !is_passed(feature.kind)).map(|feature| feature.rect);
-        let breasts = self
-            .ground
-            .survey
-            .features
-            .iter()
-            .filter(|feature| self.breast().is_none() && feature.kind == FeatureKind::ChimneyBreast);
-        let barred = barred.chain(breasts.map(|breast| breast.rect));
+        let barred = barred.chain(self.other_breasts());
         let barred: Vec<Area> = barred.map(|rect| Area::of(rect).grown(half_nm, half_nm)).collect();
         // It ends clear of every piece, beside what it is to end at.
         let mut kept = barred.clone();
@@ -283,6 +286,23 @@ impl Cabling<'_> {
             in_bay: true,
         })
     }
+}
+
+/// The ways that are told, the best first: each once, and the face among them where it is one.
+fn told(all: impl Iterator<Item = Way>) -> Vec<Way> {
+    let mut ways: Vec<Way> = Vec::new();
+    for way in all {
+        if !ways.iter().any(|one| one.by == way.by && one.run == way.run) {
+            ways.push(way);
+        }
+    }
+    let on_face = ways.iter().position(|way| way.by == WayBy::OnFace);
+    if let Some(index) = on_face.filter(|index| *index > OTHER_WAYS) {
+        let way = ways.remove(index);
+        ways.insert(OTHER_WAYS, way);
+    }
+    ways.truncate(1 + OTHER_WAYS);
+    ways
 }
 
 /// The field of a stretch of the wall: only what touches it.

@@ -39,9 +39,7 @@ impl Site<'_> {
     /// A place from the plate's middle and top: right and up. The roll of an entry counts for nothing that
     /// a saw could follow, so the turned frame is undone exactly.
     pub(super) fn in_plate(&self, mount: &MountedPlan, place: Point) -> Point {
-        let back = crate::geometry::Frame { origin: Point::default(), roll: -mount.frame.roll };
-        let origin = mount.frame.origin;
-        back.to_wall(place.x - origin.x, place.y - origin.y)
+        mount.frame.from_wall(place)
     }
 
     pub(super) fn line_readings(&self, piece: &PiecePlan, in_plate: Point, place: Point) -> Vec<Reading> {

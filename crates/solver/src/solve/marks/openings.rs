@@ -9,21 +9,24 @@ use crate::plan::piece::PiecePlan;
 impl Site<'_> {
     /// A look into the bay, the opening behind the piece, and the one where the cables come out.
     pub(super) fn openings(&self, piece: &PiecePlan, marks: &mut Vec<Mark>) {
-        let Some(way) = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()) else { return };
+        let Some(cable) = &piece.cable else { return };
+        let Some(way) = &cable.way else { return };
         let Some(entry) = way.entry.filter(|_| way.by == WayBy::InWall) else { return };
         let place = entry.centre();
         for (name, stage, what) in
             [("look", Stage::Probe, MarkWhat::Look), ("entry", Stage::Open, MarkWhat::Entry)]
         {
+            // A look tells where studs are: it waits for none.
+            let waits = !cable.framing_known && what == MarkWhat::Entry;
             let mut opening = mark(piece, name, stage, what, place);
             opening.outline = Some(entry);
             let Some(mount) = &piece.mount else {
-                opening.assumed = piece.assumed;
+                opening.assumed = piece.assumed || waits;
                 self.read(opening, &[Axis::Across, Axis::Upright], piece, marks);
                 continue;
             };
             opening.readings = self.line_readings(piece, self.in_plate(mount, place), place);
-            opening.assumed = mount.assumed || mount.holes_assumed;
+            opening.assumed = mount.assumed || mount.holes_assumed || waits;
             opening.planned = mount.entry_wanted.map(|wanted| {
                 let place = wanted.centre();
                 Planned {
@@ -37,7 +40,9 @@ impl Site<'_> {
         let mut exit = mark(piece, "exit", Stage::Open, MarkWhat::Exit, way.exit.centre());
         exit.outline = Some(way.exit);
         exit.on_tape = true;
-        exit.assumed = piece.assumed || piece.mount.as_ref().is_some_and(|mount| mount.holes_assumed);
+        exit.assumed = piece.assumed
+            || piece.mount.as_ref().is_some_and(|mount| mount.holes_assumed)
+            || !cable.framing_known;
         self.read(exit, &[Axis::Across, Axis::Upright], piece, marks);
     }
 

@@ -176,6 +176,7 @@ fn every_finding_of_the_cables_is_well_told() {
     let door = || Id::new("door-1");
     let all_against = vec![
         Against::Bore,
+        Against::Steel,
         Against::Unlisted,
         Against::Face,
         Against::Bay,
@@ -195,10 +196,18 @@ fn every_finding_of_the_cables_is_well_told() {
         CableWhat::NearOpening { feature: Some(door()), exit: true },
         CableWhat::NearOpening { feature: None, exit: false },
         CableWhat::PowerApart { other: door(), apart: b, wanted: a },
-        CableWhat::TooLong { length: a, longest: b },
+        CableWhat::TooLong { length: a, longest: b, unknown: false },
+        CableWhat::TooLong { length: a, longest: b, unknown: true },
         CableWhat::BendTight { needs: a, room: b },
-        CableWhat::BoxDeep { deep: a, room: b, exit: false },
-        CableWhat::NailPlate { left: b },
+        CableWhat::BoxDeep { deep: a, room: Some(b), no_front: false, exit: false },
+        CableWhat::BoxDeep { deep: a, room: Some(b), no_front: true, exit: true },
+        CableWhat::BoxDeep { deep: a, room: None, no_front: false, exit: false },
+        CableWhat::RoomNotKnown { stand_off: true, plug: true, cable: true },
+        CableWhat::StudsNotKnown,
+        CableWhat::FewOutlets { found: 0, wanted: 1 },
+        CableWhat::FewOutlets { found: 2, wanted: 3 },
+        CableWhat::BlocksExpected { each: 1 },
+        CableWhat::NailPlate { left: b, thick: b },
         CableWhat::SealBlock { block: door() },
         CableWhat::BreastWay,
         CableWhat::PowerCord,
@@ -210,6 +219,6 @@ fn every_finding_of_the_cables_is_well_told() {
     ] {
         told("display-1", What::Cable(what));
     }
-    let text = told("display-1", What::Cable(CableWhat::PaintDisturbed { hundredths: 605 }));
+    let text = told("display-1", What::Cable(CableWhat::PaintDisturbed { hundredths: 605, about: false }));
     assert!(text.starts_with("6.05 square feet"), "{text}");
 }

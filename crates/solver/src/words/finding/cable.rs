@@ -1,0 +1,194 @@
+//! Findings of the cables' way.
+
+use super::super::cable::{against_words, up_to_graduation};
+use super::super::phrase::{amount, count, list};
+use super::super::things::piece_words;
+use super::called;
+use crate::finding::Finding;
+use crate::finding::cable::CableWhat;
+use crate::plan::Plan;
+use crate::units::LengthUnit;
+
+/// A finding as a clause.
+pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String {
+    let piece = || piece_words(plan, &finding.subject);
+    let size = |length| amount(plan, length);
+    let opening = |exit: &bool| if *exit { "the cables' exit" } else { "the cables' entry" };
+    match what {
+        CableWhat::NoWay { is_there: false, .. } => {
+            format!("no way leads from the ports of {} to where the cables should end", piece())
+        }
+        CableWhat::NoWay { against, .. } => {
+            let told: Vec<String> = against.iter().map(|one| against_words(*one).to_owned()).collect();
+            format!(
+                "no way for the cables of {} is both hidden and allowed; the least bad is told, and {}",
+                piece(),
+                list(&told)
+            )
+        }
+        CableWhat::EntryShows { swung: false } => {
+            format!("the cables' entry is not fully hidden behind {}", piece())
+        }
+        CableWhat::EntryShows { swung: true } => {
+            format!("swung out, {} does not hide the cables' entry", piece())
+        }
+        CableWhat::BayBlocked { by, passed: true } => {
+            format!("{} stands in the cables' way straight down, and they go through it", called(plan, by))
+        }
+        CableWhat::BayBlocked { by, passed: false } => {
+            format!("{} stands in the cables' way straight down, so they go another way", called(plan, by))
+        }
+        CableWhat::ExitBay { beside, shows } => format!(
+            "the cables come out in another bay than {}: {} of them shows",
+            called(plan, beside),
+            size(*shows)
+        ),
+        CableWhat::SealPierced { insulated, barrier, outside } => {
+            let mut through = Vec::new();
+            through.extend(insulated.then(|| "insulation".to_owned()));
+            through.extend(barrier.then(|| "a vapour barrier".to_owned()));
+            through.extend(outside.then(|| "the seal of an outside wall".to_owned()));
+            format!(
+                "the cables' entry and exit go through {}: close them again round the cables",
+                list(&through)
+            )
+        }
+        CableWhat::NearOpening { feature: Some(feature), exit } => format!(
+            "a cable of {} may run behind {}: circuit off, look in before cutting",
+            called(plan, feature),
+            opening(exit)
+        ),
+        CableWhat::NearOpening { feature: None, exit } => format!(
+            "{} is in the band along the wall's top or beside its inside corner, where cables may run",
+            opening(exit)
+        ),
+        CableWhat::PowerApart { other, apart, wanted } => format!(
+            "the cables come within {} of {}; keep {} from power",
+            size(*apart),
+            called(plan, other),
+            size(*wanted)
+        ),
+        CableWhat::TooLong { length, longest, unknown: true } => format!(
+            "a cable of {} has to be {}, and a passive picture lead carries over {}: say what it carries",
+            piece(),
+            size(*length),
+            size(*longest)
+        ),
+        CableWhat::TooLong { length, longest, .. } => format!(
+            "a cable of {} has to be {} and carries over {}; take an active or optical one, or a shorter way",
+            piece(),
+            size(*length),
+            size(*longest)
+        ),
+        CableWhat::BendTight { needs, room } => format!(
+            "a plug or the bend of its cable needs {} behind {}, and there is {}",
+            size(*needs),
+            piece(),
+            size(*room)
+        ),
+        CableWhat::RoomNotKnown { stand_off, plug, cable } => {
+            let asked = [
+                (*stand_off, "how far it stands off the wall"),
+                (*plug, "which way its plugs point and how far they reach"),
+                (*cable, "the cable's least bend or its diameter"),
+            ];
+            let asked: Vec<String> =
+                asked.iter().filter(|(is_asked, _)| *is_asked).map(|(_, what)| (*what).to_owned()).collect();
+            format!(
+                "whether plugs and bends find room behind {} is not known: measure {}",
+                piece(),
+                list(&asked)
+            )
+        }
+        CableWhat::StudsNotKnown => format!(
+            "the studs where the cables of {} run are not known: sweep and look there before anything is cut",
+            piece()
+        ),
+        CableWhat::FewOutlets { found, wanted } => format!(
+            "a dwelling's wall as wide has {} at least and {} measured: look behind furniture, since a cable of power \
+             runs to each",
+            count(*wanted, "outlet", "outlets"),
+            match found {
+                0 => "none was".to_owned(),
+                1 => "one was".to_owned(),
+                more => format!("{more} were"),
+            }
+        ),
+        CableWhat::BlocksExpected { each } => format!(
+            "a wall so high has {} in each bay at least, and not as many were found: look before the cables are fished",
+            count(*each, "fire block", "fire blocks")
+        ),
+        CableWhat::BoxDeep { deep, room: None, exit, .. } => format!(
+            "whether the box for {}, {} deep, goes in is not known: measure how deep the studs are",
+            opening(exit),
+            size(*deep)
+        ),
+        CableWhat::BoxDeep { deep, room: Some(room), no_front: true, exit } => format!(
+            "the box for {} is {} deep and the studs {}: measure what stands in front of them first",
+            opening(exit),
+            size(*deep),
+            size(*room)
+        ),
+        CableWhat::BoxDeep { deep, room: Some(room), exit, .. } => format!(
+            "the box for {} is {} deep, and the wall has {} behind its face",
+            opening(exit),
+            size(*deep),
+            size(*room)
+        ),
+        CableWhat::NailPlate { left, thick } => format!(
+            "a bored hole leaves {} to the stud's face: nail a steel plate over it, at least {} thick",
+            size(*left),
+            up_to_graduation(plan, *thick)
+        ),
+        CableWhat::SealBlock { block } => format!(
+            "where the cables pass {}, seal it again with an approved material and patch the face",
+            called(plan, block)
+        ),
+        CableWhat::PaintDisturbed { hundredths, about } => {
+            let about = if *about { "about " } else { "" };
+            let (much, limit) = match plan.style.graduation.unit() {
+                LengthUnit::Inch | LengthUnit::Mil => (format!("{} square feet", decimal(*hundredths)), "6"),
+                // 0.09290304 square metres each; 6 are 0.557.
+                LengthUnit::Millimetre => {
+                    let metres = f64::from(*hundredths) * 0.000_929_030_4;
+                    (format!("{metres:.2} square metres"), "0.557")
+                }
+            };
+            format!(
+                "{about}{much} of paint are disturbed: old paint may hold lead, and from {limit} on it is no minor repair"
+            )
+        }
+        CableWhat::BreastWay => {
+            "the cables run in a chimney breast: have the flue found first, heat ends a cable".to_owned()
+        }
+        CableWhat::PowerCord => format!(
+            "the power cord of {} never goes into the wall or on to its face: for the electrician, an outlet behind it, \
+             or an in-wall power kit if listed for it",
+            piece()
+        ),
+        CableWhat::NotListed { unknown: true } => {
+            "whether every cable is listed for inside a wall is not known: read its jacket".to_owned()
+        }
+        CableWhat::NotListed { unknown: false } => {
+            "a cable is not listed for inside a wall: take one that is".to_owned()
+        }
+        CableWhat::TubeFull { percent, most } => {
+            format!("the tube would be {percent} % full, and may be {most} %")
+        }
+        CableWhat::StockShort { needs } => {
+            format!(
+                "no cable like the one chosen is left on the truck that is long enough for {}: {} are needed",
+                piece(),
+                size(*needs)
+            )
+        }
+        CableWhat::ManyBends => {
+            "the way turns by more than 360 degrees: leave a place to pull from between".to_owned()
+        }
+    }
+}
+
+/// Hundredths as a number with two places.
+fn decimal(hundredths: u32) -> String {
+    format!("{}.{:02}", hundredths / 100, hundredths % 100)
+}
