@@ -21,6 +21,16 @@ pub(crate) fn busiest() -> Result<(PathBuf, Job), String> {
         .ok_or_else(|| format!("no demo job can be read: {}", folder.display()))
 }
 
+/// The other demos.
+pub(crate) fn demos(busiest: &Path) -> Vec<Job> {
+    let folder = busiest.parent().map(std::fs::read_dir);
+    let Some(Ok(entries)) = folder else { return Vec::new() };
+    let mut paths: Vec<_> =
+        entries.flatten().map(|entry| entry.path()).filter(|path| path != busiest).collect();
+    paths.sort();
+    paths.iter().filter_map(|path| Some(read_job(path).ok()?.job)).collect()
+}
+
 /// The machine, for the head of a table.
 pub(crate) fn machine() -> String {
     format!("{} {}", std::env::consts::OS, std::env::consts::ARCH)

@@ -11,6 +11,7 @@ mod framing;
 mod mends;
 mod solve;
 mod start;
+mod sweep;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -27,12 +28,13 @@ fn main() -> ExitCode {
         Some("mends") => mends::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
+        Some("sweep") => sweep::report(),
         Some("start-child") => {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
             eprintln!(
-                "which report? there are: cable, crash, fasteners, frame, framing, mends, solve, start"
+                "which report? there are: cable, crash, fasteners, frame, framing, mends, solve, start, sweep"
             );
             ExitCode::from(2)
         }
