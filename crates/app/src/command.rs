@@ -90,6 +90,8 @@ pub enum Pane {
     Mine,
     /// The room from the side, beside the elevation; asked for again it goes.
     SideView,
+    /// What this wall offers, beside the elevation; asked for again it goes.
+    Offers,
     /// All that can be asked for, with a search.
     CommandList,
     /// All keys.
@@ -120,6 +122,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::B), Command::Show(Pane::Shelf)),
         (keys(command, Key::M), Command::Show(Pane::AtWall)),
         (keys(command, Key::E), Command::Show(Pane::SideView)),
+        (keys(command, Key::D), Command::Show(Pane::Offers)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

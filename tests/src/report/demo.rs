@@ -31,6 +31,17 @@ pub(crate) fn demos(busiest: &Path) -> Vec<Job> {
     paths.iter().filter_map(|path| Some(read_job(path).ok()?.job)).collect()
 }
 
+/// A report on the busiest demo; where there is none it says why.
+pub(crate) fn on_busiest(report: impl FnOnce(&Path, &Job) -> ExitCode) -> ExitCode {
+    match busiest() {
+        Ok((path, job)) => report(&path, &job),
+        Err(why) => {
+            eprintln!("{why}");
+            ExitCode::from(2)
+        }
+    }
+}
+
 /// The machine, for the head of a table.
 pub(crate) fn machine() -> String {
     format!("{} {}", std::env::consts::OS, std::env::consts::ARCH)

@@ -1,6 +1,7 @@
 //! What it costs to look at every place to either side of a piece, and to solve each of them in full, on each demo.
 
-use crate::demo::{busiest, demos, machine, median, verdict};
+use crate::demo::{demos, machine, median, on_busiest, verdict};
+use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
 use strikeline_solver::geometry::Axis;
@@ -19,21 +20,18 @@ const TIMES: usize = 5;
 
 /// Prints the table and says whether the bounds held.
 pub(crate) fn report() -> ExitCode {
-    let (path, job) = match busiest() {
-        Ok(found) => found,
-        Err(why) => {
-            eprintln!("{why}");
-            return ExitCode::from(2);
-        }
-    };
+    on_busiest(told)
+}
+
+fn told(path: &Path, job: &Job) -> ExitCode {
     println!("sweep: {} ({}), the median of {TIMES}", job.title, machine());
     println!(
         "{:>24} {:>12} {:>7} {:>9} {:>9} {:>9}",
         "job", "piece", "places", "solve ms", "looks ms", "full ms"
     );
-    let (looks, full) = rows(&job);
+    let (looks, full) = rows(job);
     println!("{:>24} {:>12} {:>7} {:>9} {LOOKS_MS:>9.1} {FULL_MS:>9.1}", "bound", "", "", "-");
-    for other in demos(&path) {
+    for other in demos(path) {
         rows(&other);
     }
     println!("the prize, {PRIZE_MS:.0} ms: {}", if full <= PRIZE_MS { "won" } else { "not won" });

@@ -31,7 +31,7 @@ fn nudge(job: &Job, hanging: &Id) -> strikeline_solver::job::option::Nudge {
 
 /// Holds a place in full to a solve of the job with the piece moved there by hand.
 fn agrees(job: &Job, before: &Plan, piece: &Id, place: &Place, is_present: bool) -> Full {
-    let Told::Full(full) = &place.told else { panic!("a look only: {place:?}") };
+    let Told::Full(full) = &place.told else { unreachable!("a look only: {place:?}") };
     let handle = Handle { id: piece.clone(), kind: HandleKind::Piece };
     // Where it is nobody moves it.
     let moved = if is_present { job.clone() } else { moves::moved(job, before, &handle, place.wished) };
@@ -44,7 +44,10 @@ fn agrees(job: &Job, before: &Plan, piece: &Id, place: &Place, is_present: bool)
     assert_eq!(full.if_probed, verdict.map(|verdict| verdict.if_probed));
     assert_eq!(full.used, verdict.and_then(|verdict| Some(verdict.governing.as_ref()?.used)));
     assert_eq!(full.holes_in_studs, holes().filter(|hole| hole.meets == Meets::Stud).count());
-    assert_eq!(full.studs, at.mount.as_ref().map_or(0, |mount| mount.studs_met()));
+    assert_eq!(
+        full.studs,
+        at.mount.as_ref().map_or(0, strikeline_solver::plan::piece::MountedPlan::studs_met)
+    );
     let entry = at.cable.as_ref().filter(|cable| !cable.leads.is_empty()).map(|cable| {
         let entry = cable.way.as_ref().and_then(|way| way.entry);
         entry.is_some_and(|entry| {
@@ -63,7 +66,7 @@ fn agrees(job: &Job, before: &Plan, piece: &Id, place: &Place, is_present: bool)
 /// What a look promised of a place, held to what a solve gave; where a nudge made the readings come out round the place
 /// is another by less than a graduation.
 fn promised(look: &Place, full: &Full) {
-    let Told::Coarse(coarse) = &look.told else { panic!("in full: {look:?}") };
+    let Told::Coarse(coarse) = &look.told else { unreachable!("in full: {look:?}") };
     assert_eq!(coarse.entry_hidden.is_some(), full.entry_hidden.is_some(), "{coarse:?}: {full:?}");
     if full.centre == look.wished {
         assert!(full.studs <= coarse.studs, "{coarse:?}: {full:?}");

@@ -10,7 +10,7 @@ use super::pieces::{mount_of, piece_plan};
 use super::placement::Placed;
 use crate::geometry::{Frame, Point, Rect};
 use crate::plan::Plan;
-use crate::plan::piece::{Meets, PiecePlan};
+use crate::plan::piece::{Meets, MountedPlan, PiecePlan};
 
 /// What a place of a piece gives, as far as a first look tells.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -63,7 +63,7 @@ impl Again {
         let holes = at.mount.iter().flat_map(|mount| &mount.holes);
         let in_studs = holes.filter(|hole| hole.meets == Meets::Stud);
         Coarse {
-            studs: at.mount.as_ref().map_or(0, |mount| mount.studs_met()),
+            studs: at.mount.as_ref().map_or(0, MountedPlan::studs_met),
             holes_in_studs: in_studs.clone().count(),
             chance: in_studs.filter_map(|hole| hole.chance).reduce(f64::min),
             entry_hidden,

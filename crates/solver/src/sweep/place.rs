@@ -5,7 +5,8 @@ use crate::finding::{Finding, Level};
 use crate::geometry::Point;
 use crate::job::option::Nudge;
 use crate::plan::Plan;
-use crate::plan::piece::Meets;
+use crate::plan::cable::CablePlan;
+use crate::plan::piece::{Meets, MountedPlan};
 use crate::solve::Coarse;
 use crate::subject::Id;
 
@@ -63,9 +64,9 @@ impl Full {
             centre: piece.outline.centre(),
             if_probed: verdict.map(|verdict| verdict.if_probed),
             used: verdict.and_then(|verdict| verdict.governing.as_ref()).map(|governing| governing.used),
-            studs: mount.map_or(0, |mount| mount.studs_met()),
+            studs: mount.map_or(0, MountedPlan::studs_met),
             holes_in_studs: holes.filter(|hole| hole.meets == Meets::Stud).count(),
-            entry_hidden: piece.cable.as_ref().and_then(|cable| cable.entry_hidden()),
+            entry_hidden: piece.cable.as_ref().and_then(CablePlan::entry_hidden),
             findings: plan.findings.clone(),
         })
     }

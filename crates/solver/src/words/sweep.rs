@@ -40,7 +40,15 @@ pub fn sweep_best(plan: &Plan, piece: &PiecePlan, best: Option<&Place>, axis: Ax
     }) {
         Some(full) => {
             let at = whereabouts(plan, piece, full.centre, axis);
-            format!("Best{known} within {reach} of the wished place: {at}.")
+            let word = full.if_probed.map(|word| format!(", {} if probed", verdict_word(word)));
+            let stops = match full.count(Level::Stop) {
+                0 => String::new(),
+                stops => format!(", with {}", count(stops, "stop", "stops")),
+            };
+            format!(
+                "Best{known} within {reach} of the wished place: {at}{}{stops}.",
+                word.unwrap_or_default()
+            )
         }
         None => format!("No place{known} is within {reach} of the wished place."),
     }
@@ -190,7 +198,10 @@ mod tests {
         let piece = &plan.pieces[0];
         let place = at(&plan, "-3", |centre| Told::Full(Box::new(full(centre))));
         let told = sweep_best(&plan, piece, Some(&place), Axis::Across, true);
-        assert_eq!(told, "Best within 16\" of the wished place: 3\" left of the wished place.");
+        assert_eq!(
+            told,
+            "Best within 16\" of the wished place: 3\" left of the wished place, holds if probed."
+        );
         well_told(&told);
         let told = sweep_best(&plan, piece, None, Axis::Across, false);
         assert_eq!(told, "No place of those known is within 16\" of the wished place.");
