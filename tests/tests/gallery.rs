@@ -374,6 +374,28 @@ const STATES: &[State] = &[
             }
         },
     },
+    State { name: "offers", job: Some("breakfast_room"), hand: |harness| offers(harness, None) },
+    State {
+        name: "offers_heights",
+        job: Some("breakfast_room"),
+        hand: |harness| offers(harness, Some("Heights")),
+    },
+    State {
+        name: "offers_whole",
+        job: Some("tall_parlour"),
+        hand: |harness| offers(harness, Some("To the ends")),
+    },
+    State {
+        name: "offers_pale",
+        job: Some("listening_room"),
+        hand: |harness| {
+            offers(harness, None);
+            let id = first_piece(harness);
+            let at = middle(harness, HandleKind::Piece, &id) + vec2(-20.0, 9.0);
+            press_and_move(harness, at, vec2(23.0, -14.0));
+            harness.run();
+        },
+    },
     State {
         name: "at_wall_stripped",
         job: Some("breakfast_room"),
@@ -403,6 +425,22 @@ fn select(harness: &mut Shown<'_>, of: fn(&Job) -> Subject) {
     harness.state_mut().session_mut().selected = Some(subject);
     harness.run();
     harness.run_steps(30);
+}
+
+/// What this wall offers, all of it worked out.
+fn offers(harness: &mut Shown<'_>, press: Option<&str>) {
+    keys(harness, Modifiers::COMMAND, Key::D);
+    if let Some(name) = press {
+        harness.get_by_label(name).click();
+    }
+    harness.run();
+    for _ in 0..2000 {
+        if harness.state().strip().swept().is_some_and(|swept| swept.is_all()) {
+            break;
+        }
+        harness.step();
+    }
+    harness.run();
 }
 
 /// On a window with room for one side: what follows.

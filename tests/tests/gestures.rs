@@ -39,6 +39,8 @@ mod form;
 mod keys;
 #[path = "gestures/mends.rs"]
 mod mends;
+#[path = "gestures/offers.rs"]
+mod offers;
 #[path = "gestures/one_pull.rs"]
 mod one_pull;
 #[path = "gestures/on_paper.rs"]

@@ -20,6 +20,8 @@ mod mirrored;
 mod nudge;
 #[path = "laws/room.rs"]
 mod room;
+#[path = "laws/sweep.rs"]
+mod sweep;
 #[path = "laws/units.rs"]
 mod units;
 #[path = "laws/walk.rs"]
@@ -34,5 +36,13 @@ fn config() -> Config {
 
 /// Runs a law that counts what it saw, on the same rooms each time.
 fn runner() -> TestRunner {
-    TestRunner::new_with_rng(config(), proptest::test_runner::TestRng::deterministic_rng(Default::default()))
+    runner_of(config().cases)
+}
+
+/// The same on so many rooms.
+fn runner_of(cases: u32) -> TestRunner {
+    TestRunner::new_with_rng(
+        Config { cases, ..config() },
+        proptest::test_runner::TestRng::deterministic_rng(Default::default()),
+    )
 }

@@ -21,6 +21,7 @@ use crate::files::journal::{self, Journal, LeftOver};
 use crate::panels::shelf::Shown;
 use crate::panels::{bar, follows, top_line};
 use crate::session::Session;
+use crate::strip::Strip;
 use crate::theme;
 use crate::view_state::{Side, ViewState};
 use dialog::Dialog;
@@ -29,7 +30,7 @@ use one_at_a_time::OneAtATime;
 use panes::Panes;
 use shelf::MyShelf;
 use std::path::PathBuf;
-use std::time::SystemTime;
+use std::time::{Duration, Instant, SystemTime};
 use strikeline_solver::job::Job;
 
 /// The window's own state.
@@ -37,6 +38,9 @@ pub struct App {
     session: Session,
     view_state: ViewState,
     canvas: Canvas,
+    strip: Strip,
+    /// When the work of this frame began.
+    began: Instant,
     queue: Queue,
     dialog: Option<Dialog>,
     panes: Panes,
@@ -127,6 +131,8 @@ impl App {
             session,
             view_state: ViewState::default(),
             canvas: Canvas::default(),
+            strip: Strip::default(),
+            began: Instant::now(),
             queue: Queue::new(),
             dialog: None,
             panes: Panes::default(),
@@ -185,6 +191,12 @@ impl App {
         &self.view_state
     }
 
+    /// What this wall offers, as far as it is shown.
+    #[must_use]
+    pub fn strip(&self) -> &Strip {
+        &self.strip
+    }
+
     /// Whether there are changes that may not be lost unasked.
     fn has_to_ask(&self) -> bool {
         self.session.is_changed() && self.discarded.as_ref() != Some(&self.session.job)
@@ -208,17 +220,37 @@ impl App {
         !is_touched
             && !self.canvas.is_held()
             && !self.panes.is_side_held()
+            && !self.strip.is_held()
             && !self.panes.is_pulling()
             && !context.text_edit_focused()
     }
 
+    /// Whether a hand or a key is on something that makes another plan of it.
+    fn is_moving(&self, ui: &Ui) -> bool {
+        let is_key_down = ui.input(|input| !input.keys_down.is_empty());
+        is_key_down || self.canvas.is_held() || self.panes.is_side_held()
+    }
+
+    /// Takes places of what this wall offers in what is left of the frame.
+    fn sweep_on(&mut self, ui: &Ui, is_quiet: bool) {
+        if !self.view_state.is_swept || self.panes.is_at_wall() {
+            return;
+        }
+        let is_held = self.is_moving(ui);
+        let began = self.began;
+        let has_time = || began.elapsed() < FRAME;
+        self.strip.pull(ui, &mut self.session, is_held, is_quiet, has_time);
+    }
+
     /// Shows the drawing between what was measured and what follows.
     fn drawing(&mut self, ui: &mut Ui) {
+        let is_moving = self.is_moving(ui);
         let session = &mut self.session;
         Panel::top("bar").show(ui, |ui| bar::ui(ui, session, &mut self.queue));
         let on_shelf = self.my_shelf.shown(session);
         sides(ui, session, &mut self.view_state, &mut self.panes, on_shelf, &mut self.queue);
         let canvas = &mut self.canvas;
+        let strip = &mut self.strip;
         let view_state = &mut self.view_state;
         let side_view = &mut self.panes.side_view;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
@@ -234,10 +266,16 @@ impl App {
                     .size_range(least..=(width * 0.7).max(least))
                     .show(ui, |ui| side_view.ui(ui, session));
             }
+            if view_state.is_swept {
+                strip.ui(ui, session, view_state, is_moving);
+            }
             canvas.ui(ui, session, view_state);
         });
     }
 }
+
+/// The work of a frame, sweep included.
+const FRAME: Duration = Duration::from_millis(4);
 
 /// Narrower than this a window has room for one side panel beside the drawing, in points (chosen: the drawing keeps
 /// the most of it).
@@ -283,6 +321,7 @@ fn sides(
 
 impl eframe::App for App {
     fn logic(&mut self, context: &Context, _frame: &mut eframe::Frame) {
+        self.began = Instant::now();
         if self.dialog.is_none() && !self.panes.is_modal() {
             command::from_keys(context, &mut self.queue);
         }
@@ -326,6 +365,9 @@ impl eframe::App for App {
             if let Some(side_view) = &mut self.panes.side_view {
                 side_view.listen(ui, session);
             }
+            if self.view_state.is_swept {
+                self.strip.listen(ui, session, &self.view_state);
+            }
         }
         if !self.panes.whole(ui, session, &mut self.queue) {
             self.drawing(ui);
@@ -342,6 +384,7 @@ impl eframe::App for App {
         let is_quiet = self.is_quiet(ui);
         self.session.note(is_quiet);
         self.hand_to_journal();
+        self.sweep_on(ui, is_quiet);
         if !self.queue.is_empty() {
             ui.request_repaint();
         }

@@ -102,6 +102,8 @@ pub enum Pane {
     OnPaper,
     /// The room from the side, beside the elevation; asked for again it goes.
     SideView,
+    /// What this wall offers, beside the elevation; asked for again it goes.
+    Offers,
     /// All that can be asked for, with a search.
     CommandList,
     /// All keys.
@@ -134,6 +136,7 @@ pub fn shortcuts() -> Vec<(KeyboardShortcut, Command)> {
         (keys(command, Key::E), Command::Show(Pane::SideView)),
         (keys(command, Key::G), Command::Show(Pane::Choosing)),
         (keys(command, Key::P), Command::Show(Pane::OnPaper)),
+        (keys(command, Key::D), Command::Show(Pane::Offers)),
         (keys(command, Key::K), Command::Show(Pane::CommandList)),
         (keys(Modifiers::NONE, Key::F1), Command::Show(Pane::KeyPage)),
     ]

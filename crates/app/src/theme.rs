@@ -167,6 +167,47 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
     }
 }
 
+/// The inks of the strip beside the drawing.
+#[derive(Clone, Copy, Debug)]
+pub struct Strip {
+    /// What it is drawn on: the drawing's own desk.
+    pub ground: Color32,
+    /// Lines.
+    pub line: Color32,
+    /// Names.
+    pub quiet: Color32,
+    /// The feet of rows, and what is known at a look alone.
+    pub rule: Color32,
+    /// What holds, and the best place.
+    pub chalk: Color32,
+    /// What is too little.
+    pub wrong: Color32,
+    /// Counts.
+    pub wood: Color32,
+    /// Under counts.
+    pub wood_tint: Color32,
+    /// Where the piece is.
+    pub present: Color32,
+}
+
+/// The inks of the strip; pale ones while a hand is on what changes it.
+#[must_use]
+pub fn strip(theme: Theme, is_pale: bool) -> Strip {
+    let p = palette(theme);
+    let or_pale = |ink: Color32, pale: Color32| if is_pale { pale } else { ink };
+    Strip {
+        ground: p.desk,
+        line: or_pale(p.graphite, p.pale),
+        quiet: p.pencil,
+        rule: or_pale(p.pale, p.rule),
+        chalk: or_pale(p.chalk, p.chalk_pale),
+        wrong: or_pale(p.accent, p.accent_tint),
+        wood: or_pale(p.lumber, p.lumber_doubt),
+        wood_tint: p.lumber_tint,
+        present: p.graphite,
+    }
+}
+
 /// The desk that the drawing lies on.
 #[must_use]
 pub fn desk(theme: Theme) -> Color32 {

@@ -3,8 +3,9 @@
 use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::rows_mm;
 use strikeline_drawing::look::Look;
-use strikeline_solver::geometry::{Point, Rect as WallRect, Span};
+use strikeline_solver::geometry::{Axis, Point, Rect as WallRect, Span};
 use strikeline_solver::subject::{Id, Subject};
+use strikeline_solver::sweep::Reach;
 use strikeline_solver::units::Length;
 
 /// Points to a paper millimetre: a point is 1/96 in.
@@ -33,6 +34,25 @@ pub struct ViewState {
     pub previewed: Option<Vec<Point>>,
     /// The verdict whose working stands open.
     pub working: Option<WorkingOf>,
+    /// Whether it is shown what this wall offers.
+    pub is_swept: bool,
+    /// What of that.
+    pub sweeping: Sweeping,
+}
+
+/// Which places of a piece are looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Sweeping {
+    /// Sideways, or heights.
+    pub axis: Axis,
+    /// How far.
+    pub reach: Reach,
+}
+
+impl Default for Sweeping {
+    fn default() -> Self {
+        Self { axis: Axis::Across, reach: Reach::default() }
+    }
 }
 
 /// Whose working is shown.

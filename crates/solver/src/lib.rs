@@ -24,6 +24,8 @@ pub mod finding;
 pub mod plan;
 pub mod rules;
 pub mod solve;
+pub mod nudge;
+pub mod sweep;
 pub mod explain;
 pub mod probing;
 pub mod limits;

@@ -6,9 +6,11 @@
 //! 7 marks: what to strike, and how it is found with a tape. 8 done: what was done there. 9 sight: how displays are
 //! seen from the seats.
 
+mod again;
 mod assumed_option;
 mod cable;
 mod choice;
+mod coarse;
 mod done;
 mod facts;
 mod framing;
@@ -35,6 +37,7 @@ use crate::job::Job;
 use crate::job::option::WallOption;
 use crate::job::wall::Wall;
 use crate::plan::explained::Explained;
+use crate::plan::fact::PlacedFact;
 use crate::plan::framing::Framing;
 use crate::plan::mark::MarkWhat;
 use crate::plan::piece::PiecePlan;
@@ -47,12 +50,14 @@ use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
 
+pub(crate) use again::Again;
 pub use assumed_option::{assumed_option, assumed_place, hanging_mut, write_down};
+pub use coarse::Coarse;
 pub(crate) use marks::probe_mark;
 pub(crate) use trial::{Hung, Trial};
 
 /// What the steps note on their way: assumptions, and findings that only they can see.
-#[derive(Default)]
+#[derive(Clone, Debug, Default)]
 struct Notes {
     assumed: Vec<Assumed>,
     findings: Vec<Finding>,
@@ -120,19 +125,49 @@ fn solved(job: &Job, wall: &Id, option: Option<&Id>, exact: Option<&Id>, notes: 
         }
     };
 
-    let survey = survey::survey(job, wall, notes);
+    let option = (!arrangement.id.is_empty()).then_some(&arrangement.id);
+    let behind = Behind::of(job, wall, option, notes);
+    hung(job, wall, &arrangement, behind, exact, notes)
+}
+
+/// What a plan stands on wherever its pieces hang.
+#[derive(Clone, Debug)]
+struct Behind {
+    survey: Survey,
+    framing: Framing,
+    facts: Vec<PlacedFact>,
+}
+
+impl Behind {
+    /// Steps 1 and 2.
+    fn of(job: &Job, wall: &Wall, option: Option<&Id>, notes: &mut Notes) -> Self {
+        let survey = survey::survey(job, wall, notes);
+        let facts = facts::facts(wall, &survey, option);
+        let framing = framing::framing(wall, &survey, job.settings.chance().value());
+        Self { survey, framing, facts }
+    }
+}
+
+/// Steps 3 to 9.
+fn hung(
+    job: &Job,
+    wall: &Wall,
+    arrangement: &WallOption,
+    behind: Behind,
+    exact: Option<&Id>,
+    notes: &mut Notes,
+) -> Plan {
+    let Behind { survey, mut framing, facts } = behind;
     let level = job.settings.chance().value();
     let option = (!arrangement.id.is_empty()).then_some(&arrangement.id);
-    let facts = facts::facts(wall, &survey, option);
-    let mut framing = framing::framing(wall, &survey, level);
     let pieces = pieces::pieces(
         job,
         Ground { wall, survey: &survey, framing: &framing, facts: &facts, level, exact },
-        &arrangement,
+        arrangement,
         notes,
     );
     at_holes(&mut framing, &pieces);
-    leaning::note_leaning(wall, &arrangement, notes);
+    leaning::note_leaning(wall, arrangement, notes);
     let mut marks = marks::marks(job, wall, &survey, &framing, &pieces);
     done::done(&mut marks, &facts, &pieces, &survey, job.style());
 

@@ -43,6 +43,10 @@ pub const WIDEST_BAY_MM: f64 = 609.6;
 /// A bay to sweep on each side of a piece: 16 in, the usual spacing (common practice, no source).
 pub const SWEEP_PAST_MM: f64 = 406.4;
 
+/// How far from the wished place the best one is looked for: 16 in, the usual spacing (chosen: past a bay the same studs
+/// come round again).
+pub const WISH_REACH_MM: f64 = 406.4;
+
 /// Kept clear round an opening for cables: 1/2 in (chosen: room for the saw and the box's ears).
 pub const ENTRY_CLEAR_MM: f64 = 12.7;
 

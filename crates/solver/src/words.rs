@@ -30,6 +30,7 @@ mod sight;
 #[cfg(test)]
 mod sample;
 mod suits;
+mod sweep;
 mod things;
 mod place_line;
 mod wish;
@@ -64,6 +65,7 @@ pub use plan_text::plan_text;
 pub use reading::line_end;
 pub use sight::{sight, sight_line};
 pub use suits::{left_out, suits, suits_name};
+pub use sweep::{SWEEP, SWEEP_ROWS, sweep_best, sweep_known, sweep_nothing, sweep_place};
 pub use things::thing;
 pub use wish::wish;
 pub use working::{Equation, Worked, WorkedSection, WorkedStep, working, working_text};

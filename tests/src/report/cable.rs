@@ -3,12 +3,10 @@
 
 mod grid;
 
-use crate::demo::{busiest, machine, median, verdict};
+use crate::demo::{busiest, demos, machine, median, verdict};
 use grid::{Dice, by_petgraph, wall};
-use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
-use strikeline::files::job_file::read_job;
 use strikeline_solver::job::Job;
 use strikeline_solver::route::cheapest;
 use strikeline_solver::solve::solve;
@@ -93,14 +91,4 @@ fn against_petgraph(short: &mut Vec<String>) {
     if differ > 0 {
         short.push("both searches find the same".to_owned());
     }
-}
-
-/// The other demos.
-fn demos(busiest: &Path) -> Vec<Job> {
-    let folder = busiest.parent().map(std::fs::read_dir);
-    let Some(Ok(entries)) = folder else { return Vec::new() };
-    let mut paths: Vec<_> =
-        entries.flatten().map(|entry| entry.path()).filter(|path| path != busiest).collect();
-    paths.sort();
-    paths.iter().filter_map(|path| Some(read_job(path).ok()?.job)).collect()
 }

@@ -26,6 +26,27 @@ pub(crate) fn contents(job: &Job) -> usize {
     job.walls.iter().map(of).sum()
 }
 
+/// The other demos.
+pub(crate) fn demos(busiest: &Path) -> Vec<Job> {
+    let folder = busiest.parent().map(std::fs::read_dir);
+    let Some(Ok(entries)) = folder else { return Vec::new() };
+    let mut paths: Vec<_> =
+        entries.flatten().map(|entry| entry.path()).filter(|path| path != busiest).collect();
+    paths.sort();
+    paths.iter().filter_map(|path| Some(read_job(path).ok()?.job)).collect()
+}
+
+/// A report on the busiest demo; where there is none it says why.
+pub(crate) fn on_busiest(report: impl FnOnce(&Path, &Job) -> ExitCode) -> ExitCode {
+    match busiest() {
+        Ok((path, job)) => report(&path, &job),
+        Err(why) => {
+            eprintln!("{why}");
+            ExitCode::from(2)
+        }
+    }
+}
+
 /// The machine, for the head of a table.
 pub(crate) fn machine() -> String {
     format!("{} {}", std::env::consts::OS, std::env::consts::ARCH)

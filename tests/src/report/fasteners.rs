@@ -3,11 +3,10 @@
 //!
 //! Beside each stands how many fasteners the plan has: without any no set was weighed, and no bound says anything.
 
-use crate::demo::{busiest, contents, machine, median, verdict};
+use crate::demo::{busiest, contents, demos, machine, median, verdict};
 use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
-use strikeline::files::job_file::read_job;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::plate::PlateHole;
 use strikeline_solver::solve::solve;
@@ -83,16 +82,6 @@ fn solve_ms(job: &Job) -> f64 {
         std::hint::black_box(solve(job, &wall.id, None));
     }
     start.elapsed().as_secs_f64() * 1000.0
-}
-
-/// The other demos.
-fn demos(busiest: &Path) -> Vec<Job> {
-    let folder = busiest.parent().map(std::fs::read_dir);
-    let Some(Ok(entries)) = folder else { return Vec::new() };
-    let mut paths: Vec<_> =
-        entries.flatten().map(|entry| entry.path()).filter(|path| path != busiest).collect();
-    paths.sort();
-    paths.iter().filter_map(|path| Some(read_job(path).ok()?.job)).collect()
 }
 
 /// The job with its first mount as an arm whose plate has so many holes, in two columns 16 in apart.

@@ -12,6 +12,7 @@ mod mends;
 mod sheet;
 mod solve;
 mod start;
+mod sweep;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -29,12 +30,13 @@ fn main() -> ExitCode {
         Some("sheet") => sheet::report(),
         Some("solve") => solve::report(),
         Some("start") => start::report(),
+        Some("sweep") => sweep::report(),
         Some("start-child") => {
             start::child(given.next().map(String::as_str), given.next().map(PathBuf::from))
         }
         _ => {
             eprintln!(
-                "which report? there are: cable, crash, fasteners, frame, framing, mends, sheet, solve, start"
+                "which report? there are: cable, crash, fasteners, frame, framing, mends, sheet, solve, start, sweep"
             );
             ExitCode::from(2)
         }

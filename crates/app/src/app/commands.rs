@@ -14,6 +14,7 @@ use crate::files::save::save_job;
 use crate::files::screens;
 use crate::panels::measured::field_id;
 use crate::session::Session;
+use crate::strip::Strip;
 use crate::view_state::ViewState;
 use egui::{Context, ViewportCommand};
 use std::path::{Path, PathBuf};
@@ -163,8 +164,11 @@ impl App {
         self.session = session;
         self.is_begun = true;
         self.canvas = Canvas::default();
+        self.strip = Strip::default();
         self.panes = Panes::default();
-        self.view_state = ViewState::default();
+        // How much of a wall is looked at does not hang on the job.
+        let (is_swept, sweeping) = (self.view_state.is_swept, self.view_state.sweeping);
+        self.view_state = ViewState { is_swept, sweeping, ..ViewState::default() };
         self.as_read = None;
         self.is_canonical = true;
         self.discarded = None;

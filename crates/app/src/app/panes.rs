@@ -81,6 +81,7 @@ impl App {
             Pane::SideView => {
                 self.panes.side_view = self.panes.side_view.is_none().then(SideView::default);
             }
+            Pane::Offers => self.view_state.is_swept = !self.view_state.is_swept,
             Pane::CommandList => self.panes.command_list = Some(CommandList::default()),
             Pane::KeyPage => self.panes.key_page = true,
         }

@@ -21,6 +21,7 @@ pub fn words(command: &Command) -> Option<&'static str> {
         Command::Show(Pane::Shelf) => Some("My shelf: put in or keep what was measured once"),
         Command::Show(Pane::Mine) => Some("Which of mine: the mounts of my shelf at this place"),
         Command::Show(Pane::SideView) => Some("Side view: how the display is seen from the seats"),
+        Command::Show(Pane::Offers) => Some("What this wall offers: every place to either side, and heights"),
         Command::Show(Pane::CommandList) => Some("List of commands"),
         Command::Show(Pane::KeyPage) => Some("Page of keys"),
         Command::SetTheme(ThemePreference::System) => Some("Theme: as the system's"),
@@ -72,6 +73,7 @@ pub fn listed() -> Vec<Command> {
         Command::Show(Pane::Shelf),
         Command::Show(Pane::Mine),
         Command::Show(Pane::SideView),
+        Command::Show(Pane::Offers),
         Command::Show(Pane::CommandList),
         Command::Show(Pane::KeyPage),
         Command::AskPicturesOfSelected,
@@ -145,9 +147,11 @@ mod tests {
         for pane in [
             Pane::OnePull,
             Pane::OnPaper,
+            Pane::Choosing,
             Pane::Shelf,
             Pane::Mine,
             Pane::SideView,
+            Pane::Offers,
             Pane::CommandList,
             Pane::KeyPage,
         ] {

@@ -1,105 +1,41 @@
 //! Moving a piece: its rule stays, its nudge changes, in whole graduations of the reading that locates it.
 
-use strikeline_solver::geometry::{Axis, Direction, Point};
+use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::option::{Hanging, Nudge};
+use strikeline_solver::nudge::nudged;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::mark::{MarkWhat, Reading};
 use strikeline_solver::plan::piece::PiecePlan;
-use strikeline_solver::solve::{self, hanging_mut, solve};
+use strikeline_solver::solve::{self, solve};
 use strikeline_solver::subject::Id;
-use strikeline_solver::tape::Offset;
-use strikeline_solver::units::Length;
 
 /// Moves the middle of a piece as near to a place as whole graduations allow.
-///
-/// At its rule's own place the nudge is none at all, whatever the graduation.
 pub(super) fn move_piece(job: &mut Job, plan: &Plan, id: &Id, to: Point) {
     let Some(piece) = plan.pieces.iter().find(|piece| piece.id == *id) else { return };
-    let now = piece.outline.centre();
-    let right = Motion::new(plan, piece, Axis::Across, now, to);
-    let up = Motion::new(plan, piece, Axis::Upright, now, to);
-    write(job, plan, piece, right.nudge, up.nudge);
-
-    // The plate may stand elsewhere in its play from there, read from another datum: where the readings then
-    // do not come out round, try the place at which they do.
-    let after = solve(job, &plan.wall, plan.option.as_ref());
-    let (over, above) = (rest(&after, id, Axis::Across), rest(&after, id, Axis::Upright));
-    let right_again = right.corrected(over);
-    let up_again = up.corrected(above);
-    if right_again.is_none() && up_again.is_none() {
-        return;
-    }
-    let first = (right.nudge, up.nudge);
-    write(job, plan, piece, right_again.unwrap_or(first.0), up_again.unwrap_or(first.1));
-    let again = solve(job, &plan.wall, plan.option.as_ref());
-    let worse = |axis, before: Length| rest(&again, id, axis).abs() > before.abs();
-    if worse(Axis::Across, over) || worse(Axis::Upright, above) {
-        write(job, plan, piece, first.0, first.1);
-    }
+    let Some(index) = hanging_index(job, plan, piece) else { return };
+    let Some(was) = hanging_at(job, index).map(|hanging| hanging.nudge) else { return };
+    let (nudge, _) = nudged(plan, piece, was, to, &mut |nudge| {
+        write(job, index, nudge);
+        solve(job, &plan.wall, plan.option.as_ref())
+    });
+    write(job, index, nudge);
 }
 
-/// How a piece moves along one axis.
-struct Motion {
-    /// The nudge to be written.
-    nudge: Length,
-    /// Whether the nudge is to stay: at the rule's own place, or not moved at all.
-    settled: bool,
-}
-
-impl Motion {
-    fn new(plan: &Plan, piece: &PiecePlan, axis: Axis, now: Point, to: Point) -> Self {
-        let (ruled, now, to) = (piece.ruled_centre.along(axis), now.along(axis), to.along(axis));
-        let style = plan.style;
-        if style.steps(to - ruled) == 0 {
-            return Self { nudge: Length::default(), settled: true };
-        }
-        if style.steps(to - now) == 0 {
-            return Self { nudge: now - ruled, settled: true };
-        }
-        let motion = to - now;
-        let whole = match locating(plan, &piece.id, axis) {
-            Some(reading) => {
-                let sign = reading.direction.sign();
-                let shown = style.length_of(style.steps(reading.value + motion * sign));
-                (shown - reading.value) * sign
-            }
-            None => style.length_of(style.steps(motion)),
-        };
-        Self { nudge: now + whole - ruled, settled: false }
-    }
-
-    /// The nudge that takes away a rest, where there is one to take away.
-    fn corrected(&self, rest: Length) -> Option<Length> {
-        let small = Length::millimetres(1e-6);
-        (!self.settled && rest.abs() > small).then(|| self.nudge - rest)
-    }
-}
-
-/// The reading that locates a piece along an axis: of its own middle where that is not the plate's, else of
-/// the plate's centre line; and of the level line.
-fn locating<'a>(plan: &'a Plan, piece: &Id, axis: Axis) -> Option<&'a Reading> {
-    let of = |wanted: &MarkWhat| {
-        let mark = plan.marks.iter().find(|mark| mark.piece == *piece && mark.what == *wanted)?;
-        mark.readings.iter().find(|reading| reading.direction.axis() == axis)
+/// Which hanging of which wall and option puts a piece there. An option that was assumed is written down.
+fn hanging_index(job: &mut Job, plan: &Plan, piece: &PiecePlan) -> Option<(usize, usize, usize)> {
+    let wall = job.walls.iter().position(|wall| wall.id == plan.wall)?;
+    let Some(option) = &plan.option else {
+        write_down(job, plan);
+        return Some((wall, job.walls.get(wall)?.options.len().checked_sub(1)?, 0));
     };
-    match axis {
-        Axis::Across => of(&MarkWhat::PieceCentre).or_else(|| of(&MarkWhat::CentreLine)),
-        Axis::Upright => of(&MarkWhat::LevelLine),
-    }
+    let options = &job.walls.get(wall)?.options;
+    let option = options.iter().position(|candidate| candidate.id == *option)?;
+    let hanging = options.get(option)?.hangings.iter().position(|hanging| hanging.id == piece.hanging)?;
+    Some((wall, option, hanging))
 }
 
-/// By how much the struck line of a piece lies past a whole graduation, right or up; 0 where none is struck.
-fn rest(plan: &Plan, piece: &Id, axis: Axis) -> Length {
-    let wanted = match axis {
-        Axis::Across => MarkWhat::CentreLine,
-        Axis::Upright => MarkWhat::LevelLine,
-    };
-    let mark = plan.marks.iter().find(|mark| mark.piece == *piece && mark.what == wanted);
-    let reading = mark.and_then(|mark| mark.readings.iter().find(|reading| reading.direction.axis() == axis));
-    reading.map_or(Length::default(), |reading| {
-        let over = reading.value - plan.style.length_of(plan.style.steps(reading.value));
-        over * Direction::sign(reading.direction)
-    })
+fn hanging_at(job: &mut Job, (wall, option, hanging): (usize, usize, usize)) -> Option<&mut Hanging> {
+    job.walls.get_mut(wall)?.options.get_mut(option)?.hangings.get_mut(hanging)
 }
 
 /// Writes the option that the plan assumed down as one of the job's own.
@@ -107,17 +43,9 @@ pub(super) fn write_down(job: &mut Job, plan: &Plan) {
     let _written = solve::write_down(job, &plan.wall);
 }
 
-/// Writes a nudge; what is nothing is written as nothing.
-fn write(job: &mut Job, plan: &Plan, piece: &PiecePlan, right: Length, up: Length) {
-    let unit = job.style().graduation.unit();
-    let Some(hanging) = hanging_mut(job, plan, piece) else { return };
-    let offset = |length: Length| Offset(length.quantised().with_unit(unit));
-    // A nudge that is not moved keeps the unit it was written in.
-    if hanging.nudge.right != offset(right) {
-        hanging.nudge.right = offset(right);
-    }
-    if hanging.nudge.up != offset(up) {
-        hanging.nudge.up = offset(up);
+fn write(job: &mut Job, index: (usize, usize, usize), nudge: Nudge) {
+    if let Some(hanging) = hanging_at(job, index) {
+        hanging.nudge = nudge;
     }
 }
 
@@ -126,7 +54,9 @@ mod tests {
     use super::super::sample::{handle, job, plan};
     use super::super::{HandleKind, moved, place};
     use super::*;
-    use strikeline_solver::job::option::Nudge;
+    use strikeline_solver::geometry::Axis;
+    use strikeline_solver::nudge::rest;
+    use strikeline_solver::units::Length;
 
     fn inches(value: f64) -> Length {
         Length::inches(value).quantised()

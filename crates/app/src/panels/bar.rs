@@ -8,9 +8,13 @@ use egui::{Align, Button, Layout, ThemePreference, Ui};
 /// stays one line).
 const NARROW: f32 = 1000.0;
 
+/// With so much room it has what this wall offers too, in points (chosen: as above).
+const ROOMY: f32 = 1080.0;
+
 /// Shows the bar.
 pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
     let is_wide = ui.available_width() >= NARROW;
+    let is_roomy = ui.available_width() >= ROOMY;
     ui.horizontal_wrapped(|ui| {
         let mut ask = |ui: &mut Ui, is_enabled, label: &str, command: Command| {
             let button = ui.add_enabled(is_enabled, Button::new(label));
@@ -40,6 +44,9 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         }
         ask(ui, true, "Choosing", Command::Show(Pane::Choosing));
         ask(ui, true, "On paper", Command::Show(Pane::OnPaper));
+        if is_roomy {
+            ask(ui, true, "This wall", Command::Show(Pane::Offers));
+        }
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
         if is_wide {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));

@@ -6,6 +6,7 @@ use crate::job::kit::Signal;
 use crate::ledger::Given;
 use crate::route::{Cost, Zone};
 use crate::subject::Id;
+use crate::tolerance::SAME_PLACE_MM;
 use crate::units::Length;
 
 /// The way of a piece's cables.
@@ -176,4 +177,17 @@ impl CablePlan {
         let of = |lead: &Lead| (lead.length.map(|length| length.value), lead.cut_length);
         longest.map_or((None, None), of)
     }
+
+    /// Whether the wall is opened out of sight for its cables of low voltage; `None` where none is used.
+    #[must_use]
+    pub fn entry_hidden(&self) -> Option<bool> {
+        let entry = self.way.as_ref().and_then(|way| way.entry);
+        (!self.leads.is_empty()).then(|| entry.is_some_and(|entry| hides(self.hidden, entry)))
+    }
+}
+
+/// Whether what is hidden of a wall has all of an opening, but for what places may differ by that are one.
+#[must_use]
+pub fn hides(hidden: Rect, opening: Rect) -> bool {
+    hidden.grown(Length::millimetres(SAME_PLACE_MM)).encloses(opening)
 }

@@ -7,6 +7,7 @@ use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
+use crate::plan::cable::hides;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     all(job, wall, plan).iter().filter_map(of).collect()
@@ -14,17 +15,11 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 
 fn of(of: &Cabled<'_>) -> Option<Finding> {
     let entry = of.in_wall()?.entry?;
-    if !grown(of.cable.hidden).encloses(entry) {
+    if !hides(of.cable.hidden, entry) {
         return Some(told(of, Level::Caution, Mend::Move, CableWhat::EntryShows { swung: false }));
     }
     let swung = of.cable.hidden_swung?;
-    (!grown(swung).encloses(entry))
-        .then(|| told(of, Level::Note, Mend::OnSite, CableWhat::EntryShows { swung: true }))
-}
-
-/// By what places may differ that are one.
-fn grown(rect: crate::geometry::Rect) -> crate::geometry::Rect {
-    rect.grown(crate::units::Length::millimetres(crate::tolerance::SAME_PLACE_MM))
+    (!hides(swung, entry)).then(|| told(of, Level::Note, Mend::OnSite, CableWhat::EntryShows { swung: true }))
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@ mod bays;
 mod ends;
 mod hidden_zone;
 mod leads;
+mod may_hide;
 mod openings;
 mod space;
 mod tell;

@@ -9,6 +9,7 @@ mod exact;
 mod explain;
 mod fixed;
 mod kind;
+mod met;
 mod rank;
 mod sets;
 mod site;

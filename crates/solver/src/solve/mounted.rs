@@ -1,7 +1,7 @@
 //! Steps 4 and 5 for one placed piece: its drop, its plate, what its holes meet.
 
 use super::Notes;
-use super::choice::Candidates;
+use super::choice::{Candidates, Chosen};
 use super::held::HeldPlate;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
@@ -25,10 +25,23 @@ use crate::units::Length;
 pub(super) fn mounted(
     job: &Job,
     ground: Ground<'_>,
+    what: (&Hanging, &Piece, &Mount),
+    place: (&Placed, Option<&HeldPlate>),
+    with: &[(&Piece, Rect)],
+    notes: &mut Notes,
+) -> MountedPlan {
+    mounted_by(job, ground, what, place, with, notes, &|candidates| candidates.choose())
+}
+
+/// The same with the plate's place chosen by something else.
+pub(super) fn mounted_by(
+    job: &Job,
+    ground: Ground<'_>,
     (hanging, piece, mount): (&Hanging, &Piece, &Mount),
     (place, held): (&Placed, Option<&HeldPlate>),
     with: &[(&Piece, Rect)],
     notes: &mut Notes,
+    choose: &dyn Fn(&Candidates<'_>) -> Chosen,
 ) -> MountedPlan {
     let (drop, drop_assumed) = placement::drop(piece, mount, place.outline.height(), notes);
     let stand_in = match (&mount.plate, mount.like) {
@@ -64,7 +77,7 @@ pub(super) fn mounted(
         held: held.and_then(|held| held.offset),
         explains: notes.explains.as_ref() == Some(&piece.id),
     };
-    let chosen = candidates.choose();
+    let chosen = choose(&candidates);
     if candidates.explains {
         notes.explained = chosen.explained;
     }

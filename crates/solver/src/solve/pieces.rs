@@ -147,7 +147,7 @@ pub(super) fn hung_on<'a>(piece: &Id, settled: &[(&Hanging, &'a Piece, Rect)]) -
 }
 
 /// The mount that a hanging names.
-fn mount_of<'a>(job: &'a Job, hanging: &Hanging, notes: &mut Notes) -> Option<&'a Mount> {
+pub(super) fn mount_of<'a>(job: &'a Job, hanging: &Hanging, notes: &mut Notes) -> Option<&'a Mount> {
     let id = hanging.mount.as_ref()?;
     let mount = job.mount(id);
     if mount.is_none() {
@@ -157,7 +157,7 @@ fn mount_of<'a>(job: &'a Job, hanging: &Hanging, notes: &mut Notes) -> Option<&'
 }
 
 /// A piece at its place, without its mount.
-fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> PiecePlan {
+pub(super) fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> PiecePlan {
     let width = place.outline.width();
     let used = |id: &Id| hanging.cables.is_empty() || hanging.cables.iter().any(|wish| wish.port == *id);
     let ports: Vec<PortPlan> = piece

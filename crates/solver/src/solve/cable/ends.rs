@@ -113,7 +113,7 @@ impl Cabling<'_> {
     }
 
     /// Behind the piece: hidden, clear of the plate, brackets, fasteners, studs, what is seen and what is not.
-    fn start(&self, space: &Space, near: Point, size: OpeningSize, hidden: Rect) -> Start {
+    pub(super) fn start(&self, space: &Space, near: Point, size: OpeningSize, hidden: Rect) -> Start {
         let room = inner(hidden, size);
         let clear = Length::millimetres(ENTRY_CLEAR_MM);
         let mut kept: Vec<Rect> = Vec::new();
