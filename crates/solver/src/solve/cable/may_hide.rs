@@ -19,12 +19,12 @@ impl Cabling<'_> {
         let used = |port: &&Port| self.at.ports.iter().any(|at| at.id == port.id && at.used);
         let ports = self.piece.ports.iter().filter(used).filter(|port| port.carries == Carries::Data);
         let leads: Vec<Lead> = ports.map(|port| self.lead(port)).collect();
-        let size = self.size(self.wished.entry_kind.as_ref(), &leads);
+        let size = self.as_cut("entry", self.size(self.wished.entry_kind.as_ref(), &leads));
         let hidden = self.hidden_zone();
         let asked =
             self.wished.entry_at.map(|pin| self.at.frame.to_wall(pin.right.length(), pin.up.length()));
         if let Some(at) = self.cut("entry").or(asked) {
-            let opening = Rect::new(Span::about(at.x, size.width), Span::about(at.y, size.height));
+            let opening = Rect::new(Span::about(at.x, size.width.value), Span::about(at.y, size.height.value));
             return Some(hides(hidden, opening));
         }
         let space = self.space(&leads);
