@@ -1,7 +1,8 @@
 use super::super::lines::{WIDEST, unbroken};
 use super::super::sample::{self, inches};
 use super::*;
-use crate::finding::{Finding, Mend, MissingWhat, What};
+use crate::finding::{Finding, Level, Mend, MissingWhat, What};
+use crate::subject::Id;
 
 fn text_of(title: &str, plan: &Plan) -> String {
     plan_text(&Job { title: title.to_owned(), ..Job::new() }, plan, &Beside::default())
