@@ -6,6 +6,8 @@
     reason = "a failure here is a failed test"
 )]
 
+#[path = "on_paper/golden.rs"]
+mod golden;
 #[path = "on_paper/hostile.rs"]
 mod hostile;
 #[path = "on_paper/poppler.rs"]

@@ -119,10 +119,7 @@ impl Painter<'_, '_> {
                 let fill = filled.then(|| fill(paint.fill));
                 self.path(circle(*centre, *radius_mm), fill, outlined);
             }
-            ItemKind::Text { at, text, height_mm, anchor, turn, weight } => {
-                let run = Run { text, height_mm: *height_mm, anchor: *anchor, turn: *turn, weight: *weight };
-                self.text(*at, &run, paint.stroke);
-            }
+            ItemKind::Text { .. } => self.text(&item.kind, paint.stroke),
         }
     }
 
@@ -133,57 +130,48 @@ impl Painter<'_, '_> {
         self.surface.draw_path(&path);
     }
 
-    fn text(&mut self, at: PaperPoint, run: &Run<'_>, colour: Colour) {
-        let Some(glyphs) = run.glyphs() else { return };
-        let width_mm = font::text_width_mm(run.text, run.height_mm, run.weight);
-        let back_mm = match run.anchor {
+    /// A text; nothing for another item.
+    fn text(&mut self, item: &ItemKind, colour: Colour) {
+        let ItemKind::Text { at, text, height_mm, anchor, turn, weight } = item else { return };
+        let Some(glyphs) = glyphs(text, *weight) else { return };
+        let width_mm = font::text_width_mm(text, *height_mm, *weight);
+        let back_mm = match anchor {
             Anchor::Start => 0.0,
             Anchor::Middle => width_mm / 2.0,
             Anchor::End => width_mm,
         };
         self.surface.set_fill(Some(fill(colour)));
         self.surface.set_stroke(None);
-        let font = self.fonts.of(run.weight);
-        let size = points(run.height_mm);
-        let start = point(run.turn.place(at, -back_mm, 0.0));
-        match run.turn {
-            Turn::Level => self.surface.draw_glyphs(start, &glyphs, font, run.text, size, false),
+        let font = self.fonts.of(*weight);
+        let size = points(*height_mm);
+        let start = point(turn.place(*at, -back_mm, 0.0));
+        match turn {
+            Turn::Level => self.surface.draw_glyphs(start, &glyphs, font, text, size, false),
             Turn::Up => {
                 self.surface.push_transform(&Transform::from_row(0.0, -1.0, 1.0, 0.0, start.x, start.y));
-                self.surface.draw_glyphs(Point::from_xy(0.0, 0.0), &glyphs, font, run.text, size, false);
+                self.surface.draw_glyphs(Point::from_xy(0.0, 0.0), &glyphs, font, text, size, false);
                 self.surface.pop();
             }
         }
     }
 }
 
-/// A text on one line.
-struct Run<'a> {
-    text: &'a str,
-    height_mm: f64,
-    anchor: Anchor,
-    turn: Turn,
-    weight: Weight,
-}
-
-impl Run<'_> {
-    /// Its glyphs, each as far from the next as the face's own rules have it, with the letters it stands for.
-    fn glyphs(&self) -> Option<Vec<KrillaGlyph>> {
-        let setter = font::setter(self.weight)?;
-        let em = f32::from(setter.face.units_per_em());
-        let line = setter.set(self.text);
-        let mut ends = self.text.char_indices().map(|(at, letter)| at + letter.len_utf8());
-        let rights = line.glyphs.iter().skip(1).map(|glyph| glyph.right_units).chain([line.width_units]);
-        let mut from = 0;
-        let set = line.glyphs.iter().zip(rights).map(|(glyph, right)| {
-            let to = ends.nth(glyph.letters.saturating_sub(1)).unwrap_or(self.text.len());
-            let range = from..to;
-            from = to;
-            let advance = (right - glyph.right_units) as f32 / em;
-            KrillaGlyph::new(GlyphId::new(u32::from(glyph.glyph.0)), advance, 0.0, 0.0, 0.0, range, None)
-        });
-        Some(set.collect())
-    }
+/// The glyphs of a text, each as far from the next as the face's own rules have it, with the letters it stands for.
+fn glyphs(text: &str, weight: Weight) -> Option<Vec<KrillaGlyph>> {
+    let setter = font::setter(weight)?;
+    let em = f32::from(setter.face.units_per_em());
+    let line = setter.set(text);
+    let mut ends = text.char_indices().map(|(at, letter)| at + letter.len_utf8());
+    let rights = line.glyphs.iter().skip(1).map(|glyph| glyph.right_units).chain([line.width_units]);
+    let mut from = 0;
+    let set = line.glyphs.iter().zip(rights).map(|(glyph, right)| {
+        let to = ends.nth(glyph.letters.saturating_sub(1)).unwrap_or(text.len());
+        let range = from..to;
+        from = to;
+        let advance = (right - glyph.right_units) as f32 / em;
+        KrillaGlyph::new(GlyphId::new(u32::from(glyph.glyph.0)), advance, 0.0, 0.0, 0.0, range, None)
+    });
+    Some(set.collect())
 }
 
 fn fill(Colour(red, green, blue): Colour) -> Fill {
