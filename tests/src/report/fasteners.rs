@@ -8,11 +8,12 @@ use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
 use strikeline_solver::job::Job;
+use strikeline_solver::job::mount::{Arm, Tilt};
 use strikeline_solver::job::plate::PlateHole;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 use strikeline_solver::tape::Offset;
-use strikeline_solver::units::Length;
+use strikeline_solver::units::{Angle, Length};
 
 /// On the busiest demo, at most, and on the busiest in which fasteners are chosen.
 const BOUND_MS: f64 = 0.5;
@@ -84,26 +85,36 @@ fn solve_ms(job: &Job) -> f64 {
     start.elapsed().as_secs_f64() * 1000.0
 }
 
-/// The job with its first mount as an arm whose plate has so many holes, in two columns 16 in apart.
+use crate::demo::{busiest, contents, demos, machine, median, verdict};
 fn arm(job: &Job, holes: usize) -> Job {
     let mut job = job.clone();
-    let Some(mount) = job.mounts.first_mut() else { return job };
-    mount.arm = Some(strikeline_solver::job::mount::Arm {
-        reach: Some(Length::millimetres(400.0)),
-        ..strikeline_solver::job::mount::Arm::default()
-    });
+    let mounted = job
+        .walls
+        .iter()
+        .flat_map(|wall| solve(&job, &wall.id, None).pieces)
+        .filter_map(|piece| piece.mount)
+        .find(|mounted| !mounted.fastening.fasteners.is_empty());
+    let Some(mounted) = mounted else { return job };
+    let in_studs = mounted.holes.iter().filter(|hole| hole.stud.is_some()).map(|hole| hole.in_plate.x);
+    let (left, right) =
+        in_studs.fold((Length::default(), Length::default()), |(left, right), x| (left.min(x), right.max(x)));
+    let Some(mount) = job.mounts.iter_mut().find(|mount| mount.id == mounted.id) else { return job };
+    let none = Some(Angle::degrees(0.0));
+    mount.tilt = Some(Tilt { down: none, up: none, pivot_down: None });
+    mount.arm = Some(Arm { reach: Some(Length::millimetres(400.0)), ..Arm::default() });
     if let Some(plate) = &mut mount.plate {
+        let widths = plate.holes.iter().map(|hole| hole.diameter);
+        let width = widths.chain(plate.slots.iter().map(|slot| slot.width)).flatten().next();
         plate.slots.clear();
         plate.holes = (0..holes)
             .map(|index| {
-                let side = if index % 2 == 0 { -203.2 } else { 203.2 };
                 #[expect(clippy::cast_precision_loss, reason = "a dozen")]
                 let down = 20.0 + 40.0 * (index / 2) as f64;
                 PlateHole {
                     id: Id::new(&format!("hole-{}", index + 1)),
-                    right: Offset(Length::millimetres(side)),
+                    right: Offset(if index % 2 == 0 { left } else { right }),
                     down: Length::millimetres(down),
-                    diameter: Some(Length::inches(0.375)),
+                    diameter: width,
                 }
             })
             .collect();
