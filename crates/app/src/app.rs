@@ -233,7 +233,7 @@ impl App {
 
     /// Takes places of what this wall offers in what is left of the frame.
     fn sweep_on(&mut self, ui: &Ui, is_quiet: bool) {
-        if !self.view_state.is_swept || self.panes.is_at_wall() {
+        if !self.view_state.is_swept || self.panes.is_whole() {
             return;
         }
         let is_held = self.is_moving(ui);

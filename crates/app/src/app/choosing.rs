@@ -230,7 +230,8 @@ impl Choosing {
         } else if response.drag_started()
             && let Some(press) = ui.input(|input| input.pointer.press_origin())
         {
-            let held = grab(press, &handles(&plan, &window));
+            let handles = handles(&plan, &window);
+            let held = grab(press, &handles);
             self.held =
                 held.and_then(|one| Drag::begin(session, one, press, &window)).map(|drag| (drag, press));
         }

@@ -24,7 +24,8 @@ impl Cabling<'_> {
         let asked =
             self.wished.entry_at.map(|pin| self.at.frame.to_wall(pin.right.length(), pin.up.length()));
         if let Some(at) = self.cut("entry").or(asked) {
-            let opening = Rect::new(Span::about(at.x, size.width.value), Span::about(at.y, size.height.value));
+            let opening =
+                Rect::new(Span::about(at.x, size.width.value), Span::about(at.y, size.height.value));
             return Some(hides(hidden, opening));
         }
         let space = self.space(&leads);
