@@ -435,7 +435,7 @@ fn offers(harness: &mut Shown<'_>, press: Option<&str>) {
     }
     harness.run();
     for _ in 0..2000 {
-        if harness.state().strip().swept().is_some_and(|swept| swept.is_all()) {
+        if harness.state().strip().swept().is_some_and(strikeline::swept::Swept::is_all) {
             break;
         }
         harness.step();

@@ -157,7 +157,7 @@ impl Item {
         match &mut self.kind {
             ItemKind::Line { from, to } => [from, to].into_iter().for_each(shift),
             ItemKind::Polyline { points } | ItemKind::Polygon { points, .. } => {
-                points.iter_mut().for_each(shift)
+                points.iter_mut().for_each(shift);
             }
             ItemKind::Circle { centre, .. } => shift(centre),
             ItemKind::Text { at, .. } => shift(at),

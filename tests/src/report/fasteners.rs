@@ -4,7 +4,6 @@
 //! Beside each stands how many fasteners the plan has: without any no set was weighed, and no bound says anything.
 
 use crate::demo::{busiest, contents, demos, machine, median, verdict};
-use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
 use strikeline_solver::job::Job;
@@ -85,7 +84,8 @@ fn solve_ms(job: &Job) -> f64 {
     start.elapsed().as_secs_f64() * 1000.0
 }
 
-use crate::demo::{busiest, contents, demos, machine, median, verdict};
+/// The job with the mount of its first plate as an arm whose plate has so many holes, in two columns that stand on the two
+/// studs that its plan uses now.
 fn arm(job: &Job, holes: usize) -> Job {
     let mut job = job.clone();
     let mounted = job

@@ -99,7 +99,7 @@ impl Hand<'_> {
     }
 
     /// A place of the wall, from the plate's lines: the turned frame undone.
-    fn from_wall(&self, place: Point) -> PaperPoint {
+    fn at_wall_place(&self, place: Point) -> PaperPoint {
         let Frame { origin, roll } = self.mount.frame;
         let back = Frame { origin: Point::default(), roll: -roll };
         let place = back.to_wall(place.x - origin.x, place.y - origin.y);
@@ -206,7 +206,7 @@ impl Hand<'_> {
     /// An opening, upright, since a saw follows no such turn: with two lines of its own through its middle, and how far
     /// they are from the struck ones. One that is apart from the plate has paper of its own.
     fn opening(&mut self, part: &str, name: &str, opening: Rect) {
-        let middle = self.from_wall(opening.centre());
+        let middle = self.at_wall_place(opening.centre());
         let (width, height) = (opening.width().mm() / 2.0, opening.height().mm() / 2.0);
         let rect = PaperRect::of(middle.moved(-width, -height), middle.moved(width, height));
         let subject = self.piece.id.part(part);
@@ -235,7 +235,7 @@ impl Hand<'_> {
             let y = if top { outline.top } else { outline.bottom };
             // The outline is told unturned, about the piece's own middle.
             let own = self.piece.frame.origin;
-            let corner = self.from_wall(self.piece.frame.to_wall(x - own.x, y - own.y));
+            let corner = self.at_wall_place(self.piece.frame.to_wall(x - own.x, y - own.y));
             let (side, end) = (if left { -1.0 } else { 1.0 }, if top { -1.0 } else { 1.0 });
             let tail = PaperPoint::new(
                 if left { bounds.left_mm } else { bounds.right_mm },
