@@ -68,7 +68,7 @@ fn the_tiles_are_counted_before_they_come() {
 #[test]
 fn every_hole_is_named_and_at_its_place_at_full_size() {
     let (job, plan) = measured();
-    let document = drawn(&job, &plan, PaperSize::Letter);
+    let document = drawn(&job, &plan, PaperSize::A3);
     let holes = &plan.pieces[0].mount.as_ref().unwrap().holes;
     for hole in holes {
         let name = on_paper::hole_label(hole);
