@@ -237,12 +237,16 @@ fn json_has_the_promised_keys_in_their_order() {
     let mut probes = 0;
     for demo in demos() {
         let answer = json(demo.to_str().unwrap(), &[]);
-        assert_eq!(keys(&answer), ["walls"]);
+        assert_eq!(keys(&answer), ["walls", "carry"]);
+        for line in list(&answer, "carry") {
+            assert_eq!(keys(line), ["what", "count", "why", "short_by"]);
+        }
         for wall in list(&answer, "walls") {
             let of_wall = [
                 "id",
                 "name",
                 "option",
+                "agreed",
                 "next",
                 "verdict",
                 "cable",
@@ -255,9 +259,16 @@ fn json_has_the_promised_keys_in_their_order() {
                 "next_probe",
                 "marks",
                 "sight",
+                "error_budget",
                 "findings",
             ];
             assert_eq!(keys(wall), of_wall);
+            if !wall["error_budget"].is_null() {
+                assert_eq!(keys(&wall["error_budget"]), ["piece", "centre_mm", "top_mm", "tilt_deg"]);
+                for part in ["centre_mm", "top_mm", "tilt_deg"] {
+                    assert_eq!(keys(&wall["error_budget"][part]), ["worst", "rss", "largest"]);
+                }
+            }
             for assumed in list(wall, "assumed") {
                 assert_eq!(keys(assumed), ["subject", "what", "shown"]);
             }

@@ -102,6 +102,21 @@ impl Dimension {
         ((low - TICK_HALF_MM).min(figure_low), (high + TICK_HALF_MM).max(figure_high))
     }
 
+    /// Where its two extension lines and its own line run.
+    pub(crate) fn strokes(&self) -> [PaperRect; 3] {
+        let extension = |along: f64, object: f64| {
+            let way = if self.line_mm < object { -1.0 } else { 1.0 };
+            let (start, end) = (object + way * GAP_MM, self.line_mm + way * OVERSHOOT_MM);
+            PaperRect::of(self.place(along, start), self.place(along, end))
+        };
+        let (low, high) = self.reach_mm();
+        [
+            extension(self.from_mm, self.from_object_mm),
+            extension(self.to_mm, self.to_object_mm),
+            PaperRect::of(self.place(low, self.line_mm), self.place(high, self.line_mm)),
+        ]
+    }
+
     /// Draws it: ink and shape of each of its parts, in order.
     #[must_use]
     pub fn draw(&self) -> Vec<(Ink, ItemKind)> {

@@ -94,6 +94,12 @@ pub const CORNER_DOUBT_MM: f64 = 3.175;
 /// A distance meter whose doubt nobody said: 1/16 in (chosen: what their cases print is less).
 pub const METER_DOUBT_MM: f64 = 1.5875;
 
+/// From the ankles out to hands that hold a flat piece by its sides: 40 cm (chosen).
+pub const LIFT_OUT_MM: f64 = 400.0;
+
+/// Where hands take it up: 50 cm (chosen: it stands on its edge on a low bench).
+pub const LIFT_BEGUN_MM: f64 = 500.0;
+
 /// How far a plate shifts on a fastener where its hole or that fastener was not measured: 1/16 in (chosen: the clearance of
 /// a usual bolt hole).
 pub const PLATE_SHIFT_MM: f64 = 1.5875;

@@ -158,7 +158,7 @@ impl Choosing {
     /// One option over the window: its picture, and under it what it is in words.
     fn one(&mut self, ui: &mut Ui, session: &mut Session) {
         let most = ui.available_height() * WORDS_SHARE;
-        Panel::bottom("offer").max_size(most).show(ui, |ui| {
+        Panel::bottom("offer").exact_size(most).resizable(false).show(ui, |ui| {
             ScrollArea::vertical().id_salt("offer").show(ui, |ui| {
                 ui.add_space(6.0);
                 self.decide(ui, session);

@@ -11,9 +11,13 @@ const NARROW: f32 = 1000.0;
 /// With so much room it has what this wall offers too, in points (chosen: as above).
 const ROOMY: f32 = 1080.0;
 
+/// With so much room it has what is asked for seldom, and the title still has its place, in points (chosen: as above).
+const BROAD: f32 = 1400.0;
+
 /// Shows the bar.
 pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
     let is_wide = ui.available_width() >= NARROW;
+    let is_broad = ui.available_width() >= BROAD;
     let is_roomy = ui.available_width() >= ROOMY;
     ui.horizontal_wrapped(|ui| {
         let mut ask = |ui: &mut Ui, is_enabled, label: &str, command: Command| {
@@ -27,7 +31,7 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
         ask(ui, true, "New", Command::New);
         ask(ui, true, "Open\u{2026}", Command::AskOpen);
         ask(ui, true, "Save", Command::Save);
-        if is_wide {
+        if is_broad {
             ask(ui, true, "Save as\u{2026}", Command::AskSave);
         }
         ui.separator();
@@ -48,7 +52,7 @@ pub fn ui(ui: &mut Ui, session: &Session, queue: &mut Queue) {
             ask(ui, true, "This wall", Command::Show(Pane::Offers));
         }
         ask(ui, true, "Commands", Command::Show(Pane::CommandList));
-        if is_wide {
+        if is_broad {
             ask(ui, true, "Keys", Command::Show(Pane::KeyPage));
             ui.menu_button("Theme", |ui| theme(ui, queue));
         }

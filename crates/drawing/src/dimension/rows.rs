@@ -169,18 +169,30 @@ impl Rows {
                     return false;
                 }
                 if other.wanted.side != wanted.side {
-                    return true;
+                    // Of what lies off the wall the lines run past its corners.
+                    return !runs_through(dimension, other.dimension.figure_bounds())
+                        && !runs_through(&other.dimension, figure);
                 }
                 let (other_low, other_high) = other.dimension.reach_mm();
                 // Two may share the tick they meet at, so lines are held against lines by their ends alone.
                 let apart = high <= other_low + 2.0 * TICK_HALF_MM || other_high <= low + 2.0 * TICK_HALF_MM;
                 match other.row.cmp(&row) {
-                    Ordering::Equal => apart,
+                    // A figure wider than what it tells reaches past the tick that both meet at.
+                    Ordering::Equal => {
+                        apart
+                            && !crosses(dimension, &other.dimension)
+                            && !crosses(&other.dimension, dimension)
+                    }
                     Ordering::Less => !crosses(dimension, &other.dimension),
                     Ordering::Greater => !crosses(&other.dimension, dimension),
                 }
             })
     }
+}
+
+/// Whether a line of a dimension runs through a figure that is not its own.
+fn runs_through(dimension: &Dimension, figure: PaperRect) -> bool {
+    dimension.strokes().into_iter().any(|stroke| stroke.meets(figure))
 }
 
 /// Whether an extension line of the outer one runs through the figure of the inner one.

@@ -7,12 +7,8 @@ use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
+use crate::tolerance::{LIFT_BEGUN_MM, LIFT_OUT_MM};
 use crate::units::{Angle, Length, Mass};
-
-/// From the ankles out to hands that hold a flat piece by its sides (chosen).
-const OUT_MM: f64 = 400.0;
-/// Where hands take it up (chosen: it stands on its edge on a low bench).
-const BEGUN_MM: f64 = 500.0;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let told = hung::all(job, wall, plan).into_iter().filter_map(|hung| {
@@ -33,10 +29,10 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 
 /// What one person should lift to hands so high above the floor: the less of where it begins and where it ends.
 fn one_person(hands: Length) -> Mass {
-    let begun = Length::millimetres(BEGUN_MM);
+    let begun = Length::millimetres(LIFT_BEGUN_MM);
     let over = (hands - begun).abs();
     let at = |hands: Length| {
-        limit(&Lift { out: Length::millimetres(OUT_MM), hands, over, twist: Angle::default() })
+        limit(&Lift { out: Length::millimetres(LIFT_OUT_MM), hands, over, twist: Angle::default() })
     };
     let (first, last) = (at(begun), at(hands));
     if last.kg() < first.kg() { last } else { first }

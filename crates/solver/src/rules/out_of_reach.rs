@@ -2,7 +2,7 @@
 //! dwellings of the United Kingdom (Approved Document M). What a piece covers serves that piece alone, and is left out (an
 //! older guideline, A4.27.3).
 
-use crate::clearances::reach::{Reach, is_reached};
+use crate::clearances::reach::{Reach, is_reached, reached};
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
@@ -22,7 +22,11 @@ pub(super) fn check(job: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
     let told = served.filter_map(|feature| {
         let middle = feature.rect.centre();
         let height = middle.y - plan.survey.floor.y_at(middle.x);
-        (!is_reached(reach, height)).then(|| Finding {
+        // What a tape shows as the limit is the limit.
+        let (lowest, highest, _) = reached(reach);
+        let on_it =
+            [lowest, highest].map(|limit| plan.style.steps(limit)).contains(&plan.style.steps(height));
+        (!on_it && !is_reached(reach, height)).then(|| Finding {
             level: Level::Note,
             subject: feature.id.whole(),
             what: What::OutOfReach { height, reach },

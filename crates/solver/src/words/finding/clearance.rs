@@ -10,7 +10,8 @@ use crate::finding::{Finding, What};
 use crate::handbook::clearances::{PROJECTING, STEADY, TRIM_FREE_IN, TRIM_NONE_IN};
 use crate::handbook::lifting::CONSTANT_KG;
 use crate::plan::Plan;
-use crate::units::Length;
+use crate::tolerance::{LIFT_BEGUN_MM, LIFT_OUT_MM};
+use crate::units::{Length, Mass, MassUnit};
 
 /// The finding as a clause, without its capital and full stop; empty for any other.
 pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
@@ -67,14 +68,20 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             )
         }
         What::HeavyLift { mass: weighs, limit } => {
-            let weighs = weighs
+            let told = weighs
                 .map_or_else(|| "nobody weighed".to_owned(), |weighs| format!("weighs {}", mass(weighs)));
+            let limit = match weighs.map(Mass::unit) {
+                Some(MassUnit::Pound) => Mass::pounds(limit.lb()),
+                _ => *limit,
+            };
+            let most = if limit.kg() < 0.05 { "nothing".to_owned() } else { mass(limit) };
             format!(
-                "{}, which {weighs}, is lifted there by two: one person should lift {} so far out and so high ({}; hands 16 in \
-                 from the ankles, begun at 20 in, chosen)",
+                "{}, which {told}, is lifted there by two: one person should lift {most} so far out and so high ({}; hands {} \
+                 from the ankles, begun at {}, chosen)",
                 piece(),
-                mass(*limit),
-                CONSTANT_KG.source
+                CONSTANT_KG.source,
+                amount(plan, Length::millimetres(LIFT_OUT_MM)),
+                amount(plan, Length::millimetres(LIFT_BEGUN_MM))
             )
         }
         What::PullSmall { push } => format!(
@@ -106,7 +113,7 @@ mod tests {
     use crate::finding::{Level, Mend};
     use crate::geometry::Direction;
     use crate::subject::{Id, Subject};
-    use crate::units::{Force, Mass};
+    use crate::units::Force;
 
     #[test]
     fn each_says_the_figure_and_whom_to_ask() {
@@ -130,6 +137,7 @@ mod tests {
                 "by two",
             ),
             ("display-1", What::HeavyLift { mass: None, limit: Mass::pounds(25.0) }, "nobody weighed"),
+            ("display-1", What::HeavyLift { mass: None, limit: Mass::pounds(0.0) }, "lift nothing so far"),
             ("wall-1", What::PullSmall { push: Force::newtons(58.84) }, "59 N"),
             ("display-1", What::DoorMeets { door: Id::new("door-1") }, "opens"),
             ("display-1", What::Stuffy { side: Direction::Up, room: inches("1") }, "above it"),
