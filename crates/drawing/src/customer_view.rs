@@ -82,7 +82,9 @@ fn people(pen: &mut Pen<'_>, plan: &Plan) {
             Posture::Standing => figure::standing(pen, Ink::FeatureDetail, sight.eyes_at, floor),
         }
     }
-    if let Some(x) = beside(plan) {
+    // One who stands is enough to tell how large things are.
+    let stands = plan.sight.iter().any(|sight| sight.posture == Posture::Standing);
+    if let Some(x) = beside(plan).filter(|_| !stands) {
         let floor = plan.survey.floor.y_at(x);
         let eyes = Point::new(x, floor + Eyes::standing(Who::Anyone).height);
         pen.take(plan.wall.whole(), false);

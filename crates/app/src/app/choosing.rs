@@ -29,8 +29,11 @@ use strikeline_solver::words::{self, OfferPart};
 /// Kept free around the wall, in points (chosen: the picture stands on its page).
 const MARGIN: f64 = 16.0;
 
-/// How much of the height the words under one picture may take.
+/// How much of the height the words under one picture take.
 const WORDS_SHARE: f32 = 0.34;
+
+/// The same while words are being agreed to: their field and both answers stand on the lowest window.
+const AGREEING_SHARE: f32 = 0.52;
 
 /// What is kept of it from frame to frame.
 #[derive(Debug, Default)]
@@ -157,7 +160,8 @@ impl Choosing {
 
     /// One option over the window: its picture, and under it what it is in words.
     fn one(&mut self, ui: &mut Ui, session: &mut Session) {
-        let most = ui.available_height() * WORDS_SHARE;
+        let share = if self.agreeing.is_some() { AGREEING_SHARE } else { WORDS_SHARE };
+        let most = ui.available_height() * share;
         Panel::bottom("offer").exact_size(most).resizable(false).show(ui, |ui| {
             ScrollArea::vertical().id_salt("offer").show(ui, |ui| {
                 ui.add_space(6.0);
