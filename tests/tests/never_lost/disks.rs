@@ -22,7 +22,7 @@ fn a_folder_that_is_gone_is_told_and_another_place_takes_the_job() {
     press(&mut harness, "Close");
     assert!(harness.state().session().is_changed());
     place.wait_for_entries(1);
-    press(&mut harness, "Save as\u{2026}");
+    save_as(&mut harness);
     type_over(&mut harness, place.job().to_str().unwrap());
     press(&mut harness, "Save");
     assert_eq!(read_job(&place.job()).unwrap().job.walls[0].width, Some(Length::inches(140.0)));
@@ -171,7 +171,7 @@ fn a_disk_that_takes_no_files_is_told_and_another_place_takes_the_job() {
     let place = Place::new();
     let mut harness = place.window(None);
     edit(&mut harness, 140.0);
-    press(&mut harness, "Save as\u{2026}");
+    save_as(&mut harness);
     // The system's own tree: nobody makes a file there, whoever they are.
     type_over(&mut harness, "/sys/den.ron");
     press(&mut harness, "Save");

@@ -87,7 +87,7 @@ fn a_recent_job_that_is_gone_is_said_so_and_stays_until_taken_off() {
 fn saved_under_another_name_that_one_is_recent() {
     let place = Place::new();
     let mut harness = place.window(Some(place.job()));
-    press(&mut harness, "Save as\u{2026}");
+    save_as(&mut harness);
     let other = place.folder().join("other.ron");
     type_over(&mut harness, other.to_str().unwrap());
     press(&mut harness, "Save");

@@ -96,6 +96,12 @@ pub(crate) fn press(harness: &mut Harness<'_, App>, label: &str) {
     harness.run();
 }
 
+/// Asks for another file to save to, as a window too narrow for its button has it.
+pub(crate) fn save_as(harness: &mut Harness<'_, App>) {
+    harness.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
+    harness.run();
+}
+
 pub(crate) fn keys(harness: &mut Harness<'_, App>, key: Key) {
     harness.key_press_modifiers(Modifiers::COMMAND, key);
     harness.run();
