@@ -369,8 +369,11 @@ fn piece_has_its_keys(piece: &Value) {
         assert_eq!(keys(hole), ["id", "name", "x_mm", "y_mm", "meets", "chance"]);
     }
     for case in piece["verdict"]["cases"].as_array().into_iter().flatten() {
-        assert_eq!(keys(case), ["case", "word", "use", "turning_nm", "why"]);
-        assert!(case["word"] != "not_known" || !case["why"].is_null() || case["use"].is_number(), "{case}");
+        assert_eq!(keys(case), ["case", "if_probed", "use", "turning_nm", "why"]);
+        assert!(
+            case["if_probed"] != "not_known" || !case["why"].is_null() || case["use"].is_number(),
+            "{case}"
+        );
     }
 }
 

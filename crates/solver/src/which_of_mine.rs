@@ -78,7 +78,7 @@ pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, moun
     let mut of = OfMine { not_tried: mounts.len().saturating_sub(MOST), ..OfMine::default() };
     for (place, mount) in mounts.iter().enumerate().take(MOST) {
         if let Some(own) = base.mounts.last_mut() {
-            *own = Mount { id: id.clone(), ..mount.clone() };
+            *own = strange(mount, &id);
         }
         let plan = solve(&base, wall, shown.option.as_ref());
         if is_refused(&plan, piece) {
@@ -90,6 +90,21 @@ pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, moun
     // Stable: of equals as they were given.
     of.suits.sort_by(against);
     of
+}
+
+/// A mount of the shelf under an id of the job, with ids for its holes that no mark of the job has: what was drilled for
+/// another plate's hole 3 is not drilled for its own.
+fn strange(mount: &Mount, id: &Id) -> Mount {
+    let mut mount = Mount { id: id.clone(), ..mount.clone() };
+    let own = |hole: &Id| Id::new(&format!("{id}-{hole}"));
+    if let Some(plate) = &mut mount.plate {
+        plate.holes.iter_mut().for_each(|hole| hole.id = own(&hole.id));
+        plate.slots.iter_mut().for_each(|slot| slot.id = own(&slot.id));
+    }
+    if let Some(required) = &mut mount.required {
+        required.holes.iter_mut().for_each(|hole| *hole = own(hole));
+    }
+    mount
 }
 
 /// Whether its maker does not allow a mount there.

@@ -151,7 +151,7 @@ fn a_verdict_is_told_case_by_case() {
         other => panic!("{other:?}"),
     }
     let text = words::verdict(&plan(&job), &told).join(" ");
-    assert!(text.contains("Case by case: hanging, straight out: holds, 0."), "{text}");
+    assert!(text.contains("as if probed: hanging, straight out: holds, 0."), "{text}");
     assert!(text.contains("hanging, swung or turned aside: not known, turned with 1"), "{text}");
     // Where all come to the same that is not said of each.
     let even = room(&named("flush 30 kg behind 1/2 in board"));

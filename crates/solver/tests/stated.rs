@@ -74,6 +74,10 @@ fn a_pull_test_is_of_one_hole_and_a_load_that_is_not_given_is_asked_for() {
     job.kit.fasteners[0].report.as_mut().unwrap().tested = Some(true);
     let told = fastening(&job);
     assert!(told.verdict.rests_on.contains(&Rest::PullTest(0.25)));
+    assert!(
+        told.verdict.rests_on.contains(&Rest::MakersLoad("solid brick".to_owned())),
+        "its shear is the maker's"
+    );
     let text = words::rests_on(&plan(&job), &told).join(" ");
     assert!(text.contains("it proves one hole, not the group"), "{text}");
     job.kit.fasteners[0].report.as_mut().unwrap().shear = None;

@@ -173,7 +173,7 @@ fn case_by_case(plan: &Plan, verdict: &Verdict) -> Option<String> {
         format!("{}: {told}", case_kind(&one.kind))
     });
     let each: Vec<String> = each.collect();
-    Some(format!("Case by case: {}.", each.join("; ")))
+    Some(format!("Case by case, by published values and as if probed: {}.", each.join("; ")))
 }
 
 /// How much is used: up, so that nothing is told as less than it is.

@@ -106,6 +106,33 @@ fn what_is_stripped_is_stripped_for_every_mount() {
 }
 
 #[test]
+fn what_is_drilled_for_one_plate_is_not_drilled_for_another_of_the_same_ids() {
+    let mut job = room(&named("flush 30 kg behind 1/2 in board"));
+    let own = job.mounts.clone();
+    let before = asked(&job, &own);
+    let hung = plan(&job).pieces[0].mount.clone().unwrap();
+    let first = hung.holes.iter().find(|hole| hole.id == hung.fastening.fasteners[0].hole).unwrap();
+    // Far above: the plate that hangs now is held by it, one off the shelf is not.
+    let spot = Spot { x: Offset(first.place.x), y: Offset(first.place.y + Length::millimetres(400.0)) };
+    let option = job.walls[0].options[0].id.clone();
+    job.walls[0].facts.push(Fact {
+        id: rooms::id("fact-1"),
+        mark: MarkId::of(first.subject.clone()).unwrap(),
+        option: Some(option),
+        state: FactState::Drilled,
+        planned: Some(spot),
+        went: None,
+        across: None,
+        upright: None,
+        upright_at_right: None,
+        size: None,
+        fastener: None,
+    });
+    assert!(plan(&job).pieces[0].mount.as_ref().unwrap().held.is_some());
+    assert_eq!(asked(&job, &own), before);
+}
+
+#[test]
 fn what_is_assumed_of_a_wall_hangs_on_the_other_walls() {
     let job = room(&named("flush 30 kg behind 1/2 in board"));
     let own = job.mounts.clone();

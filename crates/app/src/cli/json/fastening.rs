@@ -102,7 +102,7 @@ fn by_case(plan: &Plan, verdict: &Verdict) -> Value {
         });
         json!({
             "case": words::case_kind(&one.kind),
-            "word": word_key(one.word),
+            "if_probed": word_key(one.word),
             "use": one.used.map(rounded),
             "turning_nm": turning,
             "why": one.why.map(|why| words::why(plan, &why)),

@@ -13,9 +13,28 @@ use read::{Spoken, read};
 /// A word that means every one of them stands at most so many words before "holes": "all of the mounting holes".
 const FEW_WORDS: usize = 4;
 
-/// A word that forbids stands at most so many words before a fastener or after it.
-const NO: [&str; 10] =
-    ["not", "no", "never", "nor", "don", "without", "cannot", "avoid", "forbidden", "prohibited"];
+/// A word that forbids stands at most so many words before a fastener or after it, in its sentence.
+const FORBIDS_WITHIN: usize = 6;
+
+/// Words that forbid.
+const NO: [&str; 16] = [
+    "not",
+    "no",
+    "never",
+    "nor",
+    "don",
+    "without",
+    "cannot",
+    "avoid",
+    "forbidden",
+    "prohibited",
+    "mustn",
+    "shouldn",
+    "doesn",
+    "isn",
+    "won",
+    "aren",
+];
 
 /// What follows a word that forbids and makes it ask instead, or forbid no fastener: "no fewer than", "do not overtighten".
 const YET: [&str; 4] = ["less", "fewer", "overtighten", "overtightened"];
@@ -77,8 +96,8 @@ impl<'a> Asks<'a> {
         let words = read(text);
         let says = |any: &[&str]| words.iter().any(|word| word.is(any));
         // The words that follow one, in its own sentence.
-        let follow =
-            |at: usize| words.iter().skip(at + 1).take_while(|next| **next != Spoken::End).take(FEW_WORDS);
+        let after = |at: usize| words.iter().skip(at + 1).take_while(|next| **next != Spoken::End);
+        let follow = |at: usize| after(at).take(FEW_WORDS);
         let beside = |one: &str, others: &[&str], within: usize| {
             words
                 .iter()
@@ -90,7 +109,7 @@ impl<'a> Asks<'a> {
             at.checked_sub(1).and_then(|before| words.get(before)).is_some_and(|before| before.is(any))
         };
         // "four lag screws", "at least 6 fasteners": sure only where nothing else is spoken of in between.
-        let (mut least, mut perhaps) = (0, 0);
+        let (mut least, mut perhaps, mut all) = (0, 0, 0_usize);
         for (at, word) in words.iter().enumerate() {
             let (Spoken::Count(count) | Spoken::Perhaps(count)) = *word else { continue };
             let is_of_fasteners = || {
@@ -105,18 +124,34 @@ impl<'a> Asks<'a> {
             let is_count = matches!(word, Spoken::Count(_));
             if is_count && is_of_fasteners() {
                 least = least.max(count);
+                all = all.saturating_add(count);
             } else if is_near() || is_of_fasteners() || is_count && is_before(at, &FASTENERS) {
                 perhaps = perhaps.max(count);
             }
         }
+        // "Two at the top and two at the bottom" may be four; of "two in each stud" only a reader can tell how many.
+        if all > least {
+            perhaps = perhaps.max(all);
+        }
+        let each = ["per", "each", "every"];
+        let studs =
+            ["stud", "studs", "row", "rows", "side", "sides", "bracket", "brackets", "column", "columns"];
+        if least.max(perhaps) > 0 && each.iter().any(|one| beside(one, &studs, 2)) {
+            perhaps = usize::MAX;
+        }
+        // "Do not overtighten the screws" forbids none; "do not overtighten or use screws" does.
+        let is_excused = |at: usize| {
+            follow(at).take(2).any(|next| next.is(&YET))
+                && !follow(at).any(|next| next.is(&["or", "use", "used", "nor"]))
+        };
         let forbids = words.iter().enumerate().any(|(at, word)| {
             let before = || {
                 let back = words.iter().take(at).rev();
-                back.take_while(|one| **one != Spoken::End).take(FEW_WORDS)
+                back.take_while(|one| **one != Spoken::End).take(FORBIDS_WITHIN)
             };
             word.is(&NO)
-                && !follow(at).take(2).any(|next| next.is(&YET))
-                && follow(at).chain(before()).any(|one| one.is(&FASTENERS))
+                && !is_excused(at)
+                && after(at).take(FORBIDS_WITHIN).chain(before()).any(|one| one.is(&FASTENERS))
         });
         Self {
             holes: said.map(|said| said.holes.as_slice()).unwrap_or_default(),
@@ -218,6 +253,8 @@ mod tests {
             ("No. 10 wood screws", screw, &wood, Required::Met),
             ("No fewer than four lag screws", lag, &wood, Required::Met),
             ("Lag screws. Do not overtighten them.", lag, &wood, Required::Met),
+            ("Do not overtighten or use wood screws", lag, &wood, Required::NotKnown),
+            ("Drywall screws mustn't be used", lag, &wood, Required::NotKnown),
             ("Lag screws only; not for steel", lag, &wood, Required::Met),
             ("Lag screws 5/16", lag, &wood, Required::Met),
             ("Lag screws 5/16", screw, &wood, Required::NotMet),
@@ -256,6 +293,10 @@ mod tests {
             ("lag screws (4)", 0, 4),
             ("Screws 8 x 60", 0, 0),
             ("two lag screws in one wood stud; not for steel", 2, 0),
+            ("Two lag screws at the top and two lag screws at the bottom", 2, 4),
+            ("Two lag screws per stud", 2, usize::MAX),
+            ("4 lags in each stud", 4, usize::MAX),
+            ("Lag screws, 4 in wall studs", 0, 4),
             ("", 0, 0),
         ] {
             let said = said(text);

@@ -12,14 +12,16 @@ const UNITS: [&str; 14] =
     ["in", "inch", "inches", "mm", "cm", "m", "ft", "feet", "foot", "mil", "mils", "ga", "gauge", "gage"];
 
 /// What makes the number after it a size.
-const SIZED: [&str; 7] = ["no", "nr", "number", "size", "gauge", "gage", "ga"];
+const SIZED: [&str; 6] = ["no", "nr", "size", "gauge", "gage", "ga"];
 
 /// After these a full stop ends no sentence.
 const SHORTENED: [&str; 9] = ["no", "nr", "in", "ft", "min", "max", "dia", "approx", "qty"];
 
 /// What follows an `in` that is no inch: "4 in each stud".
-const INTO: [&str; 12] =
-    ["each", "every", "the", "a", "one", "two", "both", "all", "total", "wood", "concrete", "studs"];
+const INTO: [&str; 16] = [
+    "each", "every", "the", "a", "one", "two", "both", "all", "total", "wood", "concrete", "studs", "wall",
+    "solid", "brick", "masonry",
+];
 
 /// A part of what a maker says.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -114,6 +116,10 @@ fn number(run: &Run, before: Option<&Run>, after: Option<&Run>, second: Option<&
     {
         return Spoken::Size;
     }
+    // "Number 10 screws", "minimum number: 4 lags".
+    if is(before, &["number"]) {
+        return Spoken::Perhaps(count);
+    }
     match after {
         // "1-1/2" is one size; "4 5/16" may be four of them.
         Some(next) if next.is_broken() && run.after == Some('-') => Spoken::Size,
@@ -197,6 +203,8 @@ mod tests {
             ("0.25 in lags", vec![Size]),
             ("4 in each stud", vec![Count(4)]),
             ("at least 6 fasteners", vec![Count(6)]),
+            ("minimum number: 4 lags", vec![Perhaps(4)]),
+            ("4 in solid wood", vec![Count(4)]),
             ("400 lags", vec![Size]),
             ("16 gauge steel, gauge 16", vec![Size, Size]),
             ("hex heads, box of 4", vec![Count(4)]),

@@ -143,7 +143,9 @@ impl Kind<'_> {
         if masonry.solid.is_none() {
             self.wants.push(Want::Solid { wall: site.ground.wall.id.clone(), base: base.clone() });
         }
-        self.rests.push(if is_tested { Rest::PullTest(TESTED_SHARE) } else { Rest::MakersLoad(base) });
+        // What was pulled on this wall says nothing of shear, which stays the maker's.
+        self.rests.push(Rest::MakersLoad(base));
+        self.rests.extend(is_tested.then_some(Rest::PullTest(TESTED_SHARE)));
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
         self.hold = if masonry.solid == Some(false) {
             Err(Why::Hollow)
