@@ -161,8 +161,8 @@ pub enum What {
     OverFire,
     /// One person should not lift it there.
     HeavyLift {
-        /// What it weighs; `None` where nobody weighed it.
-        mass: Option<Mass>,
+        /// What it weighs.
+        mass: Mass,
         /// What one person should lift there.
         limit: Mass,
     },

@@ -94,6 +94,9 @@ pub const CORNER_DOUBT_MM: f64 = 3.175;
 /// A distance meter whose doubt nobody said: 1/16 in (chosen: what their cases print is less).
 pub const METER_DOUBT_MM: f64 = 1.5875;
 
+/// What a display wants above and beside it where its maker says nothing: 2 in (chosen; common practice).
+pub const AIR_MM: f64 = 50.8;
+
 /// From the ankles out to hands that hold a flat piece by its sides: 40 cm (chosen).
 pub const LIFT_OUT_MM: f64 = 400.0;
 

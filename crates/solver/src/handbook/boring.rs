@@ -18,7 +18,9 @@ pub const NOTCH_NOT_BEARING: Row<f64> =
 pub const BORE_EDGE_IN: Row<f64> = Row::read(0.625, "IRC section R602.6, older wording and a state rule");
 /// From the edge of a bored hole, or from a cable along framing, to the wood's face: nearer than this, in inches, a
 /// steel plate covers it. Written for power wiring.
-pub const PLATE_WITHIN_IN: Row<f64> = Row::read(1.25, "NEC 300.4(A)(1), as quoted; 300.4(D), as reported");
+pub const PLATE_WITHIN_IN: Row<f64> = Row::read(1.25, "NEC 300.4(A)(1), as quoted");
+/// The same from cables along framing, or behind the face, to where fasteners are likely.
+pub const FASTENER_WITHIN_IN: Row<f64> = Row::second_hand(1.25, "NEC 300.4(D), second-hand");
 /// How thick that plate is, at least, in inches.
 pub const PLATE_IN: Row<f64> = Row::read(0.0625, "NEC 300.4(A)(1), as quoted");
 /// How high a bay may be without a fire block, in feet.

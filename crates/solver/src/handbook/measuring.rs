@@ -24,14 +24,14 @@ pub const CLASS_II: Row<TapeClass> = Row::read(TapeClass { a_mm: 0.3, b_mm: 0.2,
 pub const CLASS_III: Row<TapeClass> = Row::read(TapeClass { a_mm: 0.6, b_mm: 0.4, c_mm: 0.3 }, MID);
 
 /// What a metal tape may be off from zero: up to so many feet, so many inches.
-pub const US_TAPE: Row<[(f64, f64); 5]> = Row::read(
+pub const US_TAPE: Row<[(f64, f64); 5]> = Row::second_hand(
     [(6.0, 1.0 / 32.0), (30.0, 1.0 / 16.0), (55.0, 1.0 / 8.0), (80.0, 3.0 / 16.0), (100.0, 1.0 / 4.0)],
     "NIST Handbook 44 section 5.52, second-hand",
 );
 
-/// A spirit level of construction grade, millimetres in a metre.
+/// A spirit level of construction grade, millimetres in a metre: the worse of the two that are sold.
 pub const SPIRIT_LEVEL_MM_PER_M: Row<f64> =
-    Row::read(0.5, "construction levels as two makers print it, second-hand");
+    Row::second_hand(1.0, "construction levels as their makers print it, second-hand");
 /// A line laser, millimetres in a metre.
 pub const LINE_LASER_MM_PER_M: Row<f64> =
     Row::read(0.3, "a laser maker's manual, its check between two walls");

@@ -2,7 +2,7 @@
 
 use crate::handbook::Row;
 use crate::handbook::measuring::{CLASS_III, TapeClass, US_TAPE};
-use crate::ledger::Given;
+use crate::ledger::{Given, Label};
 use crate::units::Length;
 
 /// What a tape of a class may be off over a length. `from_surface` where one end is a hook, or an end that is butted.
@@ -18,7 +18,8 @@ pub fn by_class(class: Row<TapeClass>, length: Length, from_surface: bool) -> Gi
 /// The same of a tape whose class nobody said: the worst of them.
 #[must_use]
 pub fn of_unknown_class(length: Length, from_surface: bool) -> Given<Length> {
-    by_class(CLASS_III, length, from_surface)
+    let Given { value, .. } = by_class(CLASS_III, length, from_surface);
+    Given::new(value, Label::Chosen).because("the worst class of tape, as nobody said which it is")
 }
 
 /// What a tape sold by the table of the United States may be off over a length from its zero. Past the table's end each

@@ -11,13 +11,17 @@ use crate::tolerance::SAME_PLACE_MM;
 
 pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
     let mut told = Vec::new();
-    for fact in plan.facts.iter().filter(|fact| fact.is_own) {
-        let mark = plan.marks.iter().find(|mark| mark.id == fact.mark);
+    for fact in &plan.facts {
+        let mark = plan.marks.iter().find(|mark| fact.is_own && mark.id == fact.mark);
         // Its mark knows the size of what the plan opens where the fact does not.
         let Some(usual) = fact.opening() else { continue };
         let cut = mark.and_then(|mark| mark.outline).unwrap_or(usual);
         let mut met = in_the_wall(plan, cut);
-        let piece = plan.pieces.iter().find(|piece| piece.id == fact.mark.id);
+        if !fact.is_own {
+            // Of what was cut for another option only what it is on matters here.
+            met.retain(|(level, _)| *level == Level::Stop);
+        }
+        let piece = plan.pieces.iter().find(|piece| fact.is_own && piece.id == fact.mark.id);
         if let Some(piece) = piece.filter(|_| fact.mark.part_str() == "entry") {
             met.extend(behind(plan, piece, cut));
         }
@@ -81,7 +85,7 @@ mod tests {
     use super::super::sample::{Sample, mm, rect};
     use super::*;
     use crate::geometry::Point;
-    use crate::job::fact::{FactState, OpeningSize};
+    use crate::job::fact::{CutSize, FactState};
     use crate::job::hidden::HiddenKind;
     use crate::plan::fact::PlacedFact;
     use crate::subject::Id;
@@ -97,7 +101,7 @@ mod tests {
             place: Some(Point::new(mm(x), mm(y))),
             right_end: None,
             fastener: None,
-            size: size.map(|(width, height)| OpeningSize { width: mm(width), height: mm(height) }),
+            size: size.map(|(width, height)| CutSize { width: mm(width), height: mm(height) }),
         }
     }
 
@@ -153,6 +157,8 @@ mod tests {
         assert_eq!(meets(&room), told);
         room.plan.pieces.clear();
         assert_eq!(meets(&room), told);
+        room.plan.facts[0].is_own = false;
+        assert_eq!(meets(&room), told, "cut for another option");
         assert_eq!(room.told(check)[0].0, Level::Stop);
     }
 

@@ -13,11 +13,10 @@ use crate::units::{Angle, Length, Mass};
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let told = hung::all(job, wall, plan).into_iter().filter_map(|hung| {
         let middle = hung.at.outline.centre();
-        let mass = hung.piece.mass;
+        // What nobody weighed is told of as missing.
+        let mass = hung.piece.mass?;
         let limit = one_person(middle.y - plan.survey.floor.y_at(middle.x));
-        // What nobody weighed is told of as missing; only a display is that heavy.
-        let is_heavy = mass.is_some_and(|mass| mass.kg() > limit.kg());
-        is_heavy.then(|| Finding {
+        (mass.kg() > limit.kg()).then(|| Finding {
             level: Level::Caution,
             subject: hung.at.id.whole(),
             what: What::HeavyLift { mass, limit },

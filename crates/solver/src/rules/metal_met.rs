@@ -4,7 +4,7 @@
 
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};
-use crate::handbook::boring::PLATE_WITHIN_IN;
+use crate::handbook::boring::FASTENER_WITHIN_IN;
 use crate::job::Job;
 use crate::job::framing::WallFraming;
 use crate::job::hit::HitKind;
@@ -32,7 +32,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
         });
         let hole = in_line
             .into_iter()
-            .find(|hole| (hole.place.x - hit.x).abs() <= Length::inches(PLATE_WITHIN_IN.value));
+            .find(|hole| (hole.place.x - hit.x).abs() <= Length::inches(FASTENER_WITHIN_IN.value));
         let hole = hole.map(|hole| hole.subject.clone());
         let level = if hole.is_some() { Level::Stop } else { Level::Caution };
         let what = What::MetalMet { hole };

@@ -4,11 +4,13 @@
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::feature::FeatureKind;
+use crate::job::piece::PieceKind;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 
 pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
-    let told = plan.pieces.iter().filter(|piece| {
+    let displays = plan.pieces.iter().filter(|piece| piece.kind == PieceKind::Display);
+    let told = displays.filter(|piece| {
         plan.survey.features.iter().any(|feature| {
             let across = feature.rect.across().overlaps(piece.outline.across());
             let is_under = match feature.kind {

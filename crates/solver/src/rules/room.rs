@@ -48,9 +48,18 @@ pub(super) fn room_beside(
 
 /// The floor's highest place under a stretch of the wall.
 pub(super) fn highest_floor(survey: &Survey, across: Span) -> Length {
+    floor_under(survey, across, Length::max)
+}
+
+/// The floor's lowest place under a stretch of the wall.
+pub(super) fn lowest_floor(survey: &Survey, across: Span) -> Length {
+    floor_under(survey, across, Length::min)
+}
+
+fn floor_under(survey: &Survey, across: Span, of_two: fn(Length, Length) -> Length) -> Length {
     let floor = &survey.floor;
     let between = floor.readings.iter().filter(|reading| across.holds(reading.x)).map(|reading| reading.y);
-    between.fold(floor.y_at(across.from).max(floor.y_at(across.to)), Length::max)
+    between.fold(of_two(floor.y_at(across.from), floor.y_at(across.to)), of_two)
 }
 
 #[cfg(test)]

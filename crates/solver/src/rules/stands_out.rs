@@ -3,12 +3,15 @@
 //! local code: it is told, never passed.
 
 use super::hung;
-use super::room::highest_floor;
+use super::room::{highest_floor, lowest_floor};
 use crate::clearances::projecting::may_stand_out;
 use crate::finding::{Finding, Level, Mend, What};
+use crate::job::mount::MountKind;
 use crate::job::wall::Wall;
 use crate::job::{Job, Purpose};
+use crate::numeric::sine;
 use crate::plan::Plan;
+use crate::units::{Angle, Length};
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     if !matches!(job.purpose, Some(Purpose::Workplace | Purpose::Public)) {
@@ -16,13 +19,12 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     }
     let told = hung::all(job, wall, plan).into_iter().filter_map(|hung| {
         let bounds = hung.bounds();
-        let edge = bounds.bottom - highest_floor(&plan.survey, bounds.across());
-        let off = hung
-            .mount
-            .and_then(|(_, mount)| mount.arm.as_ref().and_then(|arm| arm.reach).or(mount.stand_off));
-        let out = off.zip(hung.piece.depth).map(|(off, depth)| off + depth);
+        // On a floor that falls an edge may be too high at one end and too low at the other: any height between counts.
+        let floors = [highest_floor, lowest_floor].map(|floor| floor(&plan.survey, bounds.across()));
+        let out = out(&hung);
         // Out by what nobody measured is out too far.
-        let is_told = out.is_none_or(|out| !may_stand_out(edge, out));
+        let is_told =
+            out.is_none_or(|out| floors.iter().any(|floor| !may_stand_out(bounds.bottom - *floor, out)));
         is_told.then(|| Finding {
             level: Level::Caution,
             subject: hung.at.id.whole(),
@@ -31,6 +33,29 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
         })
     });
     told.collect()
+}
+
+/// How far it stands out of the wall, tilted as far as it tilts; `None` where a part of that was not measured. What hangs
+/// on another piece is as far out as its own depth, at least.
+fn out(hung: &hung::Hung<'_>) -> Option<Length> {
+    let depth = hung.piece.depth?;
+    let Some((_, mount)) = hung.mount else { return Some(depth) };
+    let off = mount.arm.as_ref().and_then(|arm| arm.reach).or(mount.stand_off)?;
+    let tilts = matches!(mount.kind, MountKind::Tilting | MountKind::Arm | MountKind::PullDown);
+    if !tilts && mount.tilt.is_none() {
+        return Some(off + depth);
+    }
+    let tilt = mount.tilt.as_ref()?;
+    if tilt.down.is_none() && tilt.up.is_none() {
+        return None;
+    }
+    let height = hung.at.outline.height();
+    let above = tilt.pivot_down.unwrap_or(height / 2.0).min(height);
+    // Its top comes forward as it faces down, its foot as it faces up.
+    let forward = |arm: Length, angle: Option<Angle>| {
+        angle.map_or(Length::default(), |angle| arm * sine(Angle::degrees(angle.deg().abs().min(90.0))))
+    };
+    Some(off + depth + forward(above, tilt.down).max(forward(height - above, tilt.up)))
 }
 
 #[cfg(test)]
@@ -50,6 +75,12 @@ mod tests {
         assert_eq!(told(&room), [What::StandsOut { out: Some(mm(110.0)) }]);
         room.job.mounts[0].stand_off = Some(mm(41.0));
         assert_eq!(told(&room), [], "101 mm");
+        // Tilted by 2 degrees half of its 700 mm come 12.21 mm farther out.
+        room.job.mounts[0].tilt =
+            Some(crate::job::mount::Tilt { down: Some(Angle::degrees(2.0)), up: None, pivot_down: None });
+        let [What::StandsOut { out: Some(out) }] = told(&room)[..] else { panic!("{:?}", told(&room)) };
+        assert!((out.mm() - 113.215).abs() < 0.01, "{out:?}");
+        room.job.mounts[0].tilt = None;
         room.job.pieces[0].depth = None;
         assert_eq!(told(&room), [What::StandsOut { out: None }]);
     }

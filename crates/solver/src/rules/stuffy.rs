@@ -1,5 +1,5 @@
-//! A display gives off heat: with less than a hand's breadth of a finger or two round it there is no air to take that (common
-//! practice, no source; its maker's manual governs). What it stands on, or hangs right under, is told where it is nearer.
+//! A display gives off heat: with too little room above and beside it there is no air to take that (common practice, no
+//! source; its maker's manual governs).
 
 use super::hung;
 use super::room::room_beside;
@@ -9,11 +9,8 @@ use crate::job::Job;
 use crate::job::piece::PieceKind;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
-use crate::tolerance::SAME_PLACE_MM;
+use crate::tolerance::{AIR_MM, SAME_PLACE_MM};
 use crate::units::Length;
-
-/// What a display wants round it where its maker says nothing: 2 in (chosen; common practice).
-const WANTS_MM: f64 = 50.8;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let all = hung::all(job, wall, plan);
@@ -21,7 +18,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     for hung in all.iter().filter(|hung| hung.piece.kind == PieceKind::Display) {
         for side in [Direction::Up, Direction::Left, Direction::Right] {
             let Some(room) = room_beside(&plan.survey, &all, hung, side) else { continue };
-            if room.mm() < WANTS_MM - SAME_PLACE_MM {
+            if room.mm() < AIR_MM - SAME_PLACE_MM {
                 let room = room.max(Length::default());
                 told.push(Finding {
                     level: Level::Note,

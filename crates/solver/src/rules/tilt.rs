@@ -14,14 +14,8 @@ use crate::job::wall::Wall;
 use crate::numeric::{cosine, sine};
 use crate::plan::Plan;
 use crate::subject::Subject;
-use crate::tolerance::SAME_PLACE_MM;
+use crate::tolerance::{DEPTH_MM, SAME_PLACE_MM, TILT_DEG};
 use crate::units::{Angle, Length};
-
-/// How far a tilting mount turns down where nobody measured it (chosen; memory: few turn farther).
-const TILT_NOT_GIVEN_DEG: f64 = 15.0;
-
-/// A piece's depth where nobody measured it: 4 in (chosen: deeper than a usual display).
-const DEPTH_NOT_GIVEN_MM: f64 = 101.6;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let all = hung::all(job, wall, plan);
@@ -56,7 +50,7 @@ struct Swing {
 impl Swing {
     /// How a piece turns; `None` where it does not. Of a tilt that is given, a way not given is not there.
     fn of(hung: &Hung<'_>, mount: &Mount) -> Option<Self> {
-        let unknown = Tilt { down: Some(Angle::degrees(TILT_NOT_GIVEN_DEG)), ..Tilt::default() };
+        let unknown = Tilt { down: Some(Angle::degrees(TILT_DEG)), ..Tilt::default() };
         let tilt = match (&mount.tilt, mount.kind) {
             (Some(tilt), _) => tilt,
             (None, MountKind::Tilting) => &unknown,
@@ -70,7 +64,7 @@ impl Swing {
             down: tilt.down.unwrap_or_default(),
             up: tilt.up.unwrap_or_default(),
             below_pivot: pivot_y - outline.bottom,
-            depth: hung.piece.depth.unwrap_or(Length::millimetres(DEPTH_NOT_GIVEN_MM)),
+            depth: hung.piece.depth.unwrap_or(Length::millimetres(DEPTH_MM)),
         })
     }
 

@@ -38,13 +38,14 @@ impl Cabling<'_> {
             |value: Length, other: Given<Length>| Given::new(value, reach.label.weaker(other.label));
         // A plug to the wall needs its reach there, and one of which nobody said where it points may be such; any other
         // needs the room that its cable bends in.
-        let depth_needed = match port.points {
-            Some(Points::Left | Points::Right | Points::Up | Points::Down) => {
-                Given::new(bend.value.max(outside.value), bend.label)
-            }
-            Some(Points::Back) => of_both(reach.value + bend.value, bend),
-            None => Given::new(reach.value + bend.value, Label::Assumed),
-        };
+        let depth_needed =
+            match port.points {
+                Some(Points::Left | Points::Right | Points::Up | Points::Down) => {
+                    if outside.value > bend.value { outside } else { bend }
+                }
+                Some(Points::Back) => of_both(reach.value + bend.value, bend),
+                None => Given::new(reach.value + bend.value, Label::Assumed),
+            };
         Lead {
             id: wish.map_or_else(|| port.id.clone(), |wish| wish.id.clone()),
             port: port.id.clone(),

@@ -172,8 +172,8 @@ impl Space {
         let widest = nm(Length::millimetres(WIDEST_BAY_MM));
         let xs = corners.iter().map(|place| place.x);
         let (Some(left), Some(right)) = (xs.clone().min(), xs.max()) else { return false };
-        let mut met = self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
-        !self.studs.is_empty() && met.all(|bay| bay.right - bay.left <= widest)
+        let met = || self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
+        !self.studs.is_empty() && met().count() > 0 && met().all(|bay| bay.right - bay.left <= widest)
     }
 }
 

@@ -10,7 +10,7 @@ use crate::finding::{Finding, What};
 use crate::handbook::clearances::{PROJECTING, STEADY, TRIM_FREE_IN, TRIM_NONE_IN};
 use crate::handbook::lifting::CONSTANT_KG;
 use crate::plan::Plan;
-use crate::tolerance::{LIFT_BEGUN_MM, LIFT_OUT_MM};
+use crate::tolerance::{AIR_MM, LIFT_BEGUN_MM, LIFT_OUT_MM};
 use crate::units::{Length, Mass, MassUnit};
 
 /// The finding as a clause, without its capital and full stop; empty for any other.
@@ -68,17 +68,16 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             )
         }
         What::HeavyLift { mass: weighs, limit } => {
-            let told = weighs
-                .map_or_else(|| "nobody weighed".to_owned(), |weighs| format!("weighs {}", mass(weighs)));
-            let limit = match weighs.map(Mass::unit) {
-                Some(MassUnit::Pound) => Mass::pounds(limit.lb()),
-                _ => *limit,
+            let limit = match weighs.unit() {
+                MassUnit::Pound => Mass::pounds(limit.lb()),
+                MassUnit::Kilogram => *limit,
             };
             let most = if limit.kg() < 0.05 { "nothing".to_owned() } else { mass(limit) };
             format!(
-                "{}, which {told}, is lifted there by two: one person should lift {most} so far out and so high ({}; hands {} \
+                "{}, which weighs {}, is lifted there by two: one person should lift {most} so far out and so high ({}; hands {} \
                  from the ankles, begun at {}, chosen)",
                 piece(),
+                mass(*weighs),
                 CONSTANT_KG.source,
                 amount(plan, Length::millimetres(LIFT_OUT_MM)),
                 amount(plan, Length::millimetres(LIFT_BEGUN_MM))
@@ -97,10 +96,11 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             piece()
         ),
         What::Stuffy { side, room } => format!(
-            "{} has {} {}: its maker says how much its heat wants (2 in where nothing is said; common practice, no source)",
+            "{} has {} {}: its maker says how much its heat wants ({} where nothing is said; common practice, no source)",
             piece(),
             amount(plan, *room),
-            beside(*side)
+            beside(*side),
+            amount(plan, Length::millimetres(AIR_MM))
         ),
         _ => String::new(),
     }
@@ -133,11 +133,14 @@ mod tests {
             ("display-1", What::OverFire, "its maker's limit governs"),
             (
                 "display-1",
-                What::HeavyLift { mass: Some(Mass::pounds(60.0)), limit: Mass::pounds(25.0) },
-                "by two",
+                What::HeavyLift { mass: Mass::pounds(60.0), limit: Mass::pounds(25.0) },
+                "lift 25 lb so",
             ),
-            ("display-1", What::HeavyLift { mass: None, limit: Mass::pounds(25.0) }, "nobody weighed"),
-            ("display-1", What::HeavyLift { mass: None, limit: Mass::pounds(0.0) }, "lift nothing so far"),
+            (
+                "display-1",
+                What::HeavyLift { mass: Mass::pounds(60.0), limit: Mass::pounds(0.0) },
+                "lift nothing so",
+            ),
             ("wall-1", What::PullSmall { push: Force::newtons(58.84) }, "59 N"),
             ("display-1", What::DoorMeets { door: Id::new("door-1") }, "opens"),
             ("display-1", What::Stuffy { side: Direction::Up, room: inches("1") }, "above it"),
