@@ -37,7 +37,7 @@ pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,
     things, upright_datums, upright_rule,
 };
-pub use went::{Shown, off, shown_readings, went, went_by_reading};
+pub use went::{Shown, shown_readings, went, went_by_reading};
 pub use whereabouts::whereabouts;
 
 use edge::Side;

@@ -2,7 +2,7 @@
 
 use strikeline_solver::geometry::{Axis, Direction};
 use strikeline_solver::job::Job;
-use strikeline_solver::job::fact::{Fact, FactState, MarkId, OpeningSize, Spot, StruckFrom, StruckReading};
+use strikeline_solver::job::fact::{CutSize, Fact, FactState, MarkId, Spot, StruckFrom, StruckReading};
 use strikeline_solver::job::place::{Sideways, UpDown};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkWhat, Reading, ReadingDatum};
@@ -56,7 +56,7 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
                 fact.fastener = bored_for(plan, mark, state);
             }
             if before.state != FactState::Cut {
-                fact.size = opened(plan, mark);
+                fact.size = opened(plan, mark, state);
             }
             fact.state = state;
         }
@@ -84,7 +84,7 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
             .nth(1)
             .and_then(|reading| struck(plan, reading, up_down(reading))),
         fastener: bored_for(plan, mark, state),
-        size: opened(plan, mark),
+        size: opened(plan, mark, state),
     };
     if let Some(wall) = after.walls.iter_mut().find(|wall| wall.id == plan.wall) {
         wall.facts.push(fact);
@@ -103,14 +103,14 @@ fn bored_for(plan: &Plan, mark: &Mark, state: FactState) -> Option<strikeline_so
     fasteners.find(|fastener| fastener.subject == mark.id).map(|fastener| fastener.stock.clone())
 }
 
-/// How large the opening of a mark is; none of another mark.
-fn opened(plan: &Plan, mark: &Mark) -> Option<OpeningSize> {
-    if !matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) {
+/// How large the opening of a mark is cut; none while it is only struck, or of another mark.
+fn opened(plan: &Plan, mark: &Mark, state: FactState) -> Option<CutSize> {
+    if state != FactState::Cut {
         return None;
     }
     let unit = plan.style.graduation.unit();
     let size = |length: Length| length.quantised().with_unit(unit);
-    mark.outline.map(|outline| OpeningSize { width: size(outline.width()), height: size(outline.height()) })
+    mark.outline.map(|outline| CutSize { width: size(outline.width()), height: size(outline.height()) })
 }
 
 /// The job in which nothing was done yet at a mark in the plan's option.

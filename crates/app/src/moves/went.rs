@@ -1,7 +1,7 @@
 //! Where a mark really went: how far off its plan, and what a tape shows there.
 
 use super::facts::fact_of;
-use strikeline_solver::geometry::{Axis, Direction, Point};
+use strikeline_solver::geometry::{Axis, Direction};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, Spot, StruckFrom};
 use strikeline_solver::job::place::{Sideways, UpDown};
@@ -27,14 +27,6 @@ pub fn went(job: &Job, plan: &Plan, mark: &Subject, right: Length, up: Length) -
     after
 }
 
-/// How far right of, and above, its plan a mark went; `None` of a step without a place.
-#[must_use]
-pub fn off(fact: &Fact) -> Option<Point> {
-    let planned = fact.planned?;
-    let went = fact.went.unwrap_or(planned);
-    Some(Point::new(went.x.length() - planned.x.length(), went.y.length() - planned.y.length()))
-}
-
 /// A reading that a mark was struck by, as a tape shows it where the mark really went.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shown {
@@ -49,7 +41,7 @@ pub struct Shown {
 /// What a tape shows at a mark where it really went, sideways first; empty of a step without a place.
 #[must_use]
 pub fn shown_readings(fact: &Fact, plan: &Plan) -> Vec<Shown> {
-    let Some(off) = off(fact) else { return Vec::new() };
+    let Some(off) = fact.off() else { return Vec::new() };
     let shown = |from: &StruckFrom, direction: Direction, shown: Length| Shown {
         from: datum_of(plan, from),
         direction,
@@ -76,7 +68,7 @@ pub fn shown_readings(fact: &Fact, plan: &Plan) -> Vec<Shown> {
 #[must_use]
 pub fn went_by_reading(job: &Job, plan: &Plan, mark: &Subject, read: Direction, shows: Length) -> Job {
     let Some(fact) = fact_of(job, plan, mark) else { return job.clone() };
-    let (Some(off), all) = (off(fact), shown_readings(fact, plan)) else { return job.clone() };
+    let (Some(off), all) = (fact.off(), shown_readings(fact, plan)) else { return job.clone() };
     let Some(now) = all.iter().find(|one| one.direction == read) else { return job.clone() };
     let by = (shows - now.value) * read.sign();
     match read.axis() {
@@ -132,7 +124,7 @@ mod tests {
         for shown in shown_readings(&of(&struck), &plan) {
             let more = shown.value + Length::inches(0.375);
             let moved = went_by_reading(&struck, &plan, &corner.id, shown.direction, more);
-            let off = off(&of(&moved)).unwrap().along(shown.direction.axis()) * shown.direction.sign();
+            let off = of(&moved).off().unwrap().along(shown.direction.axis()) * shown.direction.sign();
             assert!((off - Length::inches(0.375)).mm().abs() < 1e-5, "{shown:?}: {off:?}");
             let again = shown_readings(&of(&moved), &plan);
             let again = again.iter().find(|one| one.direction == shown.direction).unwrap();

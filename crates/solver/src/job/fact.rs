@@ -4,6 +4,7 @@
 //! from what it was read from when a measurement changes later.
 
 use super::place::{Sideways, UpDown};
+use crate::geometry::Point;
 use crate::subject::{Id, Subject};
 use crate::tape::Offset;
 use crate::units::Length;
@@ -42,16 +43,25 @@ pub struct Fact {
     /// The upright reading at the right end of a line read at both its ends.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upright_at_right: Option<StruckReading<UpDown>>,
-    /// How large an opening is as it was struck or cut, its middle at the place; none of anything else, or where that is
-    /// not known.
+    /// How large an opening is as it was cut, its middle at the place; none of anything else, or where that is not known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub size: Option<OpeningSize>,
+    pub size: Option<CutSize>,
+}
+
+impl Fact {
+    /// How far right of, and above, its plan it went; `None` of a step without a place.
+    #[must_use]
+    pub fn off(&self) -> Option<Point> {
+        let planned = self.planned?;
+        let went = self.went.unwrap_or(planned);
+        Some(Point::new(went.x.length() - planned.x.length(), went.y.length() - planned.y.length()))
+    }
 }
 
 /// How large an opening in the face is.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub struct OpeningSize {
+pub struct CutSize {
     /// Across.
     pub width: Length,
     /// Up and down.

@@ -2,7 +2,7 @@
 
 use crate::geometry::{Point, Rect, Span};
 use crate::handbook::boxes;
-use crate::job::fact::{FactState, OpeningSize};
+use crate::job::fact::{CutSize, FactState};
 use crate::subject::{Id, Subject};
 use crate::units::Length;
 
@@ -25,17 +25,18 @@ pub struct PlacedFact {
     pub place: Option<Point>,
     /// The right end of a line that was read at both ends.
     pub right_end: Option<Point>,
-    /// How large an opening is as it was struck or cut; `None` of anything else, or where that is not known.
-    pub size: Option<OpeningSize>,
+    /// How large an opening is as it was cut; `None` of anything else, or where that is not known.
+    pub size: Option<CutSize>,
 }
 
 impl PlacedFact {
-    /// What is cut out of the face; `None` where nothing was cut. One gang where its size is not known.
+    /// What is cut out of the face; `None` where nothing was cut. Two gangs where its size is not known: of the usual ones
+    /// the larger.
     #[must_use]
     pub fn opening(&self) -> Option<Rect> {
         let place = self.place.filter(|_| self.state == FactState::Cut)?;
-        let (width, height) = boxes::ONE_GANG_IN.value;
-        let usual = OpeningSize { width: Length::inches(width), height: Length::inches(height) };
+        let (width, height) = boxes::TWO_GANG_IN.value;
+        let usual = CutSize { width: Length::inches(width), height: Length::inches(height) };
         let size = self.size.unwrap_or(usual);
         Some(Rect::new(Span::about(place.x, size.width), Span::about(place.y, size.height)))
     }

@@ -50,10 +50,7 @@ impl Placing<'_> {
     /// Where a fact stands, and the right end of a line that was read at both; `None` of a step without a place.
     fn of(&self, fact: &Fact, steps: usize) -> Option<(Point, Option<Point>)> {
         let planned = point(fact.planned?);
-        let off = fact
-            .went
-            .map(point)
-            .map_or(Point::default(), |went| Point::new(went.x - planned.x, went.y - planned.y));
+        let off = fact.off()?;
         let across = fact.across.as_ref().and_then(|reading| self.across(fact, reading, planned.x, steps));
         let upright = |reading: &Option<StruckReading<UpDown>>, at: Length| {
             reading.as_ref().and_then(|reading| self.upright(fact, reading, at, planned.y, steps))

@@ -3,7 +3,7 @@
 use super::done::{follow_up, state};
 use super::fastening::stock;
 use super::finding::done::off;
-use super::mark_name::{in_words, mark_name};
+use super::mark_name::mark_name;
 use super::phrase::{capital, list, one_line, sentence};
 use super::things::{above_floor, along, thing};
 use crate::geometry::Point;
@@ -60,7 +60,7 @@ fn done(job: &Job, plan: &Plan, mark: &Mark) -> Option<HandedOver> {
     let wall = job.wall(&plan.wall)?;
     let own = |fact: &&Fact| *fact.mark.subject() == mark.id && fact.option == plan.option;
     let fact = wall.facts.iter().rev().find(own);
-    let mut told = vec![match fact.and_then(went) {
+    let mut told = vec![match fact.and_then(Fact::off) {
         Some(by) if plan.style.steps(by.x.abs()) != 0 || plan.style.steps(by.y.abs()) != 0 => {
             sentence(&format!("{word} {} where it was planned", off(plan, by.x, by.y)))
         }
@@ -88,13 +88,6 @@ fn done(job: &Job, plan: &Plan, mark: &Mark) -> Option<HandedOver> {
     Some(HandedOver { name: mark_name(plan, mark), told: told.join(" ") })
 }
 
-/// How far right of, and above, its plan it went; `None` of a step without a place.
-fn went(fact: &Fact) -> Option<Point> {
-    let planned = fact.planned?;
-    let went = fact.went.unwrap_or(planned);
-    Some(Point::new(went.x.length() - planned.x.length(), went.y.length() - planned.y.length()))
-}
-
 /// What is still to be done, a stage a sentence.
 fn left(plan: &Plan) -> Vec<String> {
     let mut stages: Vec<_> = plan.marks.iter().map(|mark| mark.stage).collect();
@@ -104,7 +97,7 @@ fn left(plan: &Plan) -> Vec<String> {
             .marks
             .iter()
             .filter(|mark| mark.stage == stage && mark.state == MarkState::ToDo && mark.is_needed)
-            .map(|mark| in_words(plan, mark))
+            .map(|mark| mark_name(plan, mark))
             .collect();
         (!names.is_empty()).then(|| format!("{}: {}.", capital(super::stage(stage)), list(&names)))
     });
@@ -152,6 +145,6 @@ mod tests {
         for line in handed.left.iter().chain(&handed.met).chain(&handed.follows) {
             well_told(line);
         }
-        assert!(handed.left.iter().any(|line| line.contains("hole 1")), "{:?}", handed.left);
+        assert!(handed.left.iter().any(|line| line.contains("Hole 1")), "{:?}", handed.left);
     }
 }

@@ -62,7 +62,7 @@ impl Went {
     /// Takes a finger's drag on the close look, in whole graduations.
     pub(super) fn drag(&mut self, response: &egui::Response, session: &mut Session, plan: &Plan, view: View) {
         let Some(fact) = moves::fact_of(&session.job, plan, &self.mark) else { return };
-        let Some(now) = moves::off(fact) else { return };
+        let Some(now) = fact.off() else { return };
         if response.drag_started() {
             self.drag = Some((now, Vec2::ZERO));
         }
