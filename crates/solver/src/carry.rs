@@ -140,10 +140,10 @@ pub enum Asks {
     Blocks(usize),
     /// So many holes or openings that nothing covers.
     Uncovered(usize),
-    /// So many pieces that hang on brackets.
-    Pieces(usize),
+    /// A piece that hangs on brackets.
+    Piece,
     /// A piece that one person should not lift there.
-    Weight(Option<Mass>),
+    Weight(Mass),
     /// A wall that is out of flat.
     OutOfFlat,
     /// Every mark.

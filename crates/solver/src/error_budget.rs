@@ -62,8 +62,8 @@ pub enum ErrorFrom {
     Pencil,
     /// A tape's end in an inside corner.
     Corner,
-    /// The line that heights are read from.
-    LevelLine,
+    /// The control line that heights are read from.
+    ControlLine,
     /// The plate on its fasteners.
     Plate,
     /// The piece on its plate: from where its hooks sit to its edge or middle.
@@ -77,7 +77,7 @@ pub const ERRORS: [ErrorFrom; 8] = [
     ErrorFrom::Graduation,
     ErrorFrom::Pencil,
     ErrorFrom::Corner,
-    ErrorFrom::LevelLine,
+    ErrorFrom::ControlLine,
     ErrorFrom::Plate,
     ErrorFrom::Drop,
 ];
@@ -103,7 +103,7 @@ pub fn error_budget(job: &Job, plan: &Plan) -> Option<ErrorBudget> {
     let mut centre = chain.of(centre_line, across);
     centre.extend(onto_plate::sideways(job, plan, mounted));
     let mut top = chain.of(level_line, upright);
-    top.extend(onto_plate::up(job, plan, mounted));
+    top.extend(onto_plate::up(&chain, mounted));
 
     let run = level_line.line.map(|(left, right)| right.x - left.x).filter(|run| run.mm() > 0.0)?;
     let ends = level_line.readings.iter().filter(|reading| reading.direction.axis() == Axis::Upright);

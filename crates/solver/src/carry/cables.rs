@@ -7,7 +7,6 @@ use crate::job::option::Opening;
 use crate::plan::Plan;
 use crate::plan::cable::{CablePlan, Way, WayBy};
 use crate::route;
-use crate::solve::chosen_option;
 use crate::units::Length;
 
 pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
@@ -15,7 +14,7 @@ pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
         plans.iter().flat_map(|plan| &plan.pieces).filter_map(|piece| piece.cable.as_ref()).collect();
     let ways: Vec<&Way> = planned.iter().filter_map(|cable| cable.way.as_ref()).collect();
     let mut lines = leads(job, &planned);
-    lines.extend(boxes(job));
+    lines.extend(boxes(job, plans));
     let in_wall: Vec<&&Way> = ways.iter().filter(|way| way.by == WayBy::InWall).collect();
     let openings = in_wall.iter().filter(|way| way.entry.is_some()).count() * 2;
     let bored: usize = ways.iter().map(|way| count(way.cost.studs_bored)).sum();
@@ -32,6 +31,7 @@ pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
         ask(Carried::PullString, None, Asks::Cables(led));
     }
     if bored > 0 {
+        // One on either face.
         ask(Carried::NailPlates, Some(bored * 2), Asks::Bored(bored));
         let is_steel = job.walls.iter().any(|wall| matches!(wall.framing, Some(WallFraming::Steel(_))));
         if is_steel {
@@ -81,12 +81,19 @@ fn leads(job: &Job, planned: &[&CablePlan]) -> Vec<CarryLine> {
     lines.into_iter().map(line).collect()
 }
 
-/// Boxes and brackets for the openings of the chosen options.
-fn boxes(job: &Job) -> Vec<CarryLine> {
+/// Boxes and brackets for the openings that are planned.
+fn boxes(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
     let mut wanted: Vec<(Carried, usize, Option<u32>)> = Vec::new();
-    let chosen = job.walls.iter().filter_map(chosen_option);
-    for hanging in chosen.flat_map(|option| &option.hangings).filter(|hanging| !hanging.cables.is_empty()) {
-        for opening in [&hanging.way.entry_kind, &hanging.way.exit_kind] {
+    let opened = plans.iter().flat_map(|plan| &plan.pieces).filter(|piece| {
+        let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
+        way.is_some_and(|way| way.by == WayBy::InWall && way.entry.is_some())
+    });
+    let all = || job.walls.iter().flat_map(|wall| &wall.options).flat_map(|option| &option.hangings);
+    for piece in opened {
+        let hanging = all().find(|hanging| hanging.id == piece.hanging);
+        let (entry, exit) =
+            hanging.map_or((None, None), |one| (one.way.entry_kind.as_ref(), one.way.exit_kind.as_ref()));
+        for opening in [entry, exit] {
             let (what, stocked) = match opening {
                 Some(Opening::PlainHole) => continue,
                 None | Some(Opening::OneGang) => (Carried::Gang { two: false }, None),

@@ -5,6 +5,9 @@ use crate::finding::What;
 use crate::job::Job;
 use crate::plan::Plan;
 
+/// A mounting pattern has so many threads (common practice, no source).
+const THREADS: usize = 4;
+
 pub(super) fn tools(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
     let mut lines = Vec::new();
     let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
@@ -16,15 +19,15 @@ pub(super) fn tools(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
         let pattern = piece.pattern.as_ref();
         let (thread, insert) =
             (pattern.and_then(|pattern| pattern.thread), pattern.and_then(|pattern| pattern.insert_depth));
-        ask(Carried::PieceScrews { thread, insert }, Some(4), Asks::Pieces(1));
+        ask(Carried::PieceScrews { thread, insert }, Some(THREADS), Asks::Piece);
     }
-    let found =
-        |is: fn(&What) -> bool| plans.iter().flat_map(|plan| &plan.findings).find(|one| is(&one.what));
-    if let Some(finding) = found(|what| matches!(what, What::HeavyLift { .. })) {
-        let mass = if let What::HeavyLift { mass, .. } = finding.what { mass } else { None };
-        ask(Carried::SecondPerson, Some(1), Asks::Weight(mass));
+    let all = || plans.iter().flat_map(|plan| &plan.findings).map(|finding| &finding.what);
+    let heavy =
+        all().filter_map(|what| if let What::HeavyLift { mass, .. } = what { Some(*mass) } else { None });
+    if let Some(heaviest) = heavy.max_by(|a, b| a.kg().total_cmp(&b.kg())) {
+        ask(Carried::SecondPerson, Some(1), Asks::Weight(heaviest));
     }
-    if found(|what| matches!(what, What::PlateOverHump { .. })).is_some() {
+    if all().any(|what| matches!(what, What::PlateOverHump { .. })) {
         ask(Carried::Shims, None, Asks::OutOfFlat);
     }
     ask(Carried::TapeMeasure, None, Asks::Marks);

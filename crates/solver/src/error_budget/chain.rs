@@ -39,7 +39,7 @@ impl Chain<'_> {
                 // It is read from somewhere on that line.
                 push(ErrorFrom::Pencil, half_line);
             }
-            ReadingDatum::ControlLine => push(ErrorFrom::LevelLine, self.control_line()),
+            ReadingDatum::ControlLine => push(ErrorFrom::ControlLine, self.control_line()),
             _ => {}
         }
         match reading.how {
@@ -67,7 +67,7 @@ impl Chain<'_> {
 
     /// What the tape may be off: as the kit says, else by the table where the job is, of the worst class in the United
     /// Kingdom.
-    fn tape(&self, length: Length, at_surface: bool) -> Given<Length> {
+    pub(super) fn tape(&self, length: Length, at_surface: bool) -> Given<Length> {
         if let Some(doubt) = self.doubt(MeasureKind::Tape) {
             return doubt;
         }

@@ -1,10 +1,10 @@
 //! The errors between the struck lines and the piece: the plate on its fasteners, the piece on its plate.
 
+use super::chain::Chain;
 use super::{Error, ErrorFrom};
 use crate::handbook::measuring::PENCIL_MM;
 use crate::job::Job;
 use crate::ledger::{Given, Label};
-use crate::measuring::tape_error::by_table;
 use crate::plan::Plan;
 use crate::plan::piece::MountedPlan;
 use crate::tolerance::PLATE_SHIFT_MM;
@@ -21,10 +21,11 @@ pub(super) fn sideways(job: &Job, plan: &Plan, mounted: &MountedPlan) -> Vec<Err
 }
 
 /// Up and down: the plate's shift, and the drop from the piece's top to its plate as it was measured on the bench.
-pub(super) fn up(job: &Job, plan: &Plan, mounted: &MountedPlan) -> Vec<Error> {
+pub(super) fn up(chain: &Chain<'_>, mounted: &MountedPlan) -> Vec<Error> {
+    let (job, plan) = (chain.job, chain.plan);
     let mut errors = vec![Error { from: ErrorFrom::Plate, given: shift(job, mounted) }];
     if let Some(drop) = job.mount(&mounted.id).and_then(|mount| mount.drop) {
-        errors.push(Error { from: ErrorFrom::Drop, given: by_table(drop) });
+        errors.push(Error { from: ErrorFrom::Drop, given: chain.tape(drop, true) });
         errors.push(Error { from: ErrorFrom::Drop, given: half_step(plan) });
     }
     errors

@@ -83,11 +83,10 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
         Asks::Bored(studs) => format!("{} bored for cables", count(*studs, "stud", "studs")),
         Asks::Blocks(blocks) => format!("{} that cables pass", count(*blocks, "fire block", "fire blocks")),
         Asks::Uncovered(holes) => format!("{} that nothing covers", count(*holes, "place", "places")),
-        Asks::Pieces(pieces) => count(*pieces, "piece on brackets", "pieces on brackets"),
-        Asks::Weight(weighs) => match weighs {
-            Some(weighs) => format!("a piece of {} is more than one person should lift there", mass(*weighs)),
-            None => "a piece is more than one person should lift there".to_owned(),
-        },
+        Asks::Piece => "a piece on brackets".to_owned(),
+        Asks::Weight(weighs) => {
+            format!("a piece of {} is more than one person should lift there", mass(*weighs))
+        }
         Asks::OutOfFlat => "a wall that is out of flat under the plate".to_owned(),
         Asks::Marks => "every mark".to_owned(),
         Asks::Drilling => "every wall that is drilled or opened".to_owned(),
@@ -134,12 +133,12 @@ mod tests {
         for (what, count, why, said) in [
             (lag, Some(5), Asks::Holes(4), "5 x lag screw 5/16\" x 3\", one of them to spare"),
             (Carried::Saw, None, Asks::Openings(2), "Saw for openings"),
-            (Carried::SecondPerson, Some(1), Asks::Weight(Some(Mass::pounds(60.0))), "1 x second person"),
+            (Carried::SecondPerson, Some(1), Asks::Weight(Mass::pounds(60.0)), "1 x second person"),
             (Carried::Channel(inches("30")), None, Asks::Cables(2), "30\" in all"),
             (
                 Carried::PieceScrews { thread: None, insert: Some(inches("3/4")) },
                 Some(4),
-                Asks::Pieces(1),
+                Asks::Piece,
                 "insert, 3/4\" here",
             ),
         ] {

@@ -1,9 +1,11 @@
 //! How far off the finished piece can be, what makes the most of it, and what would halve that.
 
-use super::phrase::sentence;
+use super::phrase::{amount, sentence};
 use super::things::Called;
 use crate::error_budget::{Budget, ErrorBudget, ErrorFrom};
+use crate::handbook::measuring::{LINE_LASER_MM_PER_M, SPIRIT_LEVEL_MM_PER_M};
 use crate::ledger::Label;
+use crate::measuring::level::{between_walls, out_of_level};
 use crate::plan::Plan;
 use crate::units::LengthUnit;
 
@@ -21,9 +23,14 @@ pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
     };
     let degrees = |deg: f64| format!("{:.2} degrees", up(deg, 100.0));
     vec![
-        sentence(&told(&format!("{} can be off sideways", of("middle")), &budget.centre, length)),
-        sentence(&told(&format!("{} can be off up or down", of("top edge")), &budget.top, length)),
-        sentence(&told(&format!("{whole} can be out of level"), &budget.tilt, degrees)),
+        sentence(&told(plan, &format!("{} can be off sideways", of("middle")), &budget.centre, length)),
+        sentence(&told(plan, &format!("{} can be off up or down", of("top edge")), &budget.top, length)),
+        sentence(&told(plan, &format!("{whole} can be out of level"), &budget.tilt, degrees)),
+        format!(
+            "A spirit level on it is itself off by up to {} ({}).",
+            degrees(out_of_level(SPIRIT_LEVEL_MM_PER_M.value).deg()),
+            SPIRIT_LEVEL_MM_PER_M.source
+        ),
         "Not counted: how the mount's own parts give, a face out of plumb, a floor read at no place."
             .to_owned(),
     ]
@@ -34,7 +41,7 @@ fn up(value: f64, parts: f64) -> f64 {
     (value * parts - 1e-6).ceil() / parts
 }
 
-fn told(what: &str, budget: &Budget, print: impl Fn(f64) -> String) -> String {
+fn told(plan: &Plan, what: &str, budget: &Budget, print: impl Fn(f64) -> String) -> String {
     let Some(largest) = budget.largest() else { return format!("{what} by nothing that can be worked out") };
     let memory = if budget.label() >= Label::Memory { "; a part of it is from memory" } else { "" };
     format!(
@@ -42,7 +49,7 @@ fn told(what: &str, budget: &Budget, print: impl Fn(f64) -> String) -> String {
         print(budget.stack.worst),
         print(budget.stack.rss),
         error_from(largest),
-        halved(largest),
+        halved(plan, largest),
         print(budget.with_half(largest).rss)
     )
 }
@@ -56,24 +63,34 @@ pub fn error_from(from: ErrorFrom) -> &'static str {
         ErrorFrom::Graduation => "reading to the nearest graduation",
         ErrorFrom::Pencil => "the width of pencil lines",
         ErrorFrom::Corner => "the tape's end in the corner",
-        ErrorFrom::LevelLine => "the line that heights are read from",
+        ErrorFrom::ControlLine => "the control line",
         ErrorFrom::Plate => "the plate's holes round its fasteners",
         ErrorFrom::Drop => "the drop as it was measured",
     }
 }
 
 /// What the hand does to halve it.
-fn halved(from: ErrorFrom) -> &'static str {
-    match from {
+fn halved(plan: &Plan, from: ErrorFrom) -> String {
+    let what = match from {
         ErrorFrom::Tape => "read a tape of a better class",
         ErrorFrom::Meter => "take the mean of two readings from either side",
         ErrorFrom::Graduation => "read to half of a graduation",
         ErrorFrom::Pencil => "strike with a knife or an awl",
         ErrorFrom::Corner => "hold a block of known length into the corner and read from that",
-        ErrorFrom::LevelLine => "check the line from both walls and split the difference",
         ErrorFrom::Plate => "sleeve or centre the fasteners in their holes as they are tightened",
         ErrorFrom::Drop => "measure the drop on both brackets and take the mean",
-    }
+        ErrorFrom::ControlLine => {
+            let width = plan.survey.outline.width();
+            let apart = between_walls(LINE_LASER_MM_PER_M.value, width);
+            return format!(
+                "strike a laser's line at both ends of the wall, once from beside each, and split the difference, which should \
+                 be no more than {} ({})",
+                amount(plan, apart),
+                LINE_LASER_MM_PER_M.source
+            );
+        }
+    };
+    what.to_owned()
 }
 
 #[cfg(test)]

@@ -29,7 +29,7 @@ fn name(from: ErrorFrom) -> &'static str {
         ErrorFrom::Graduation => "graduation",
         ErrorFrom::Pencil => "pencil",
         ErrorFrom::Corner => "corner",
-        ErrorFrom::LevelLine => "level_line",
+        ErrorFrom::ControlLine => "control_line",
         ErrorFrom::Plate => "plate",
         ErrorFrom::Drop => "drop",
     }

@@ -1,0 +1,49 @@
+//! What to bring for each demo is what its chosen options ask for, no more and no less.
+#![allow(clippy::unwrap_used, reason = "a failure here is a failed test")]
+
+use strikeline::files::job_file::read_job;
+use strikeline_solver::carry::{Carried, carry};
+use strikeline_solver::job::option::Opening;
+use strikeline_solver::plan::cable::WayBy;
+use strikeline_solver::solve::{chosen_option, solve};
+
+#[test]
+fn boxes_are_for_openings_that_are_cut_and_fasteners_for_holes_in_use() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-jobs");
+    let (mut on_face, mut opened) = (0, 0);
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let job = read_job(&entry.unwrap().path()).unwrap().job;
+        let (mut openings, mut used) = (0, 0);
+        for wall in &job.walls {
+            let option = chosen_option(wall);
+            let plan = solve(&job, &wall.id, option.map(|option| &option.id));
+            for piece in &plan.pieces {
+                used += piece.mount.as_ref().map_or(0, |mount| mount.fastening.fasteners.len());
+                let Some(way) = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()) else { continue };
+                on_face += usize::from(way.by == WayBy::OnFace);
+                let hanging = option.and_then(|one| one.hangings.iter().find(|one| one.id == piece.hanging));
+                for kind in hanging.iter().flat_map(|one| [&one.way.entry_kind, &one.way.exit_kind]) {
+                    openings += usize::from(way.by == WayBy::InWall && *kind != Some(Opening::PlainHole));
+                }
+            }
+        }
+        let lines = carry(&job);
+        let count = |is: fn(&Carried) -> bool| -> usize {
+            lines.iter().filter(|line| is(&line.what)).filter_map(|line| line.count).sum()
+        };
+        assert_eq!(
+            count(|what| matches!(what, Carried::Gang { .. } | Carried::Box(_))),
+            openings,
+            "{}",
+            job.title
+        );
+        let spares: usize = lines
+            .iter()
+            .map(|line| if let Carried::Fasteners { spares, .. } = line.what { spares } else { 0 })
+            .sum();
+        assert_eq!(count(|what| matches!(what, Carried::Fasteners { .. })), used + spares, "{}", job.title);
+        assert!(spares * 4 >= used, "one to spare in four");
+        opened += openings;
+    }
+    assert!(on_face > 0 && opened > 0, "{on_face} on the face, {opened} opened");
+}
