@@ -369,7 +369,7 @@ impl eframe::App for App {
                 self.strip.listen(ui, session, &self.view_state);
             }
         }
-        if !self.panes.whole(ui, session, &mut self.queue) {
+        if !self.panes.whole(ui, session, &mut self.queue, closes) {
             self.drawing(ui);
             self.panes.working.ui(ui, &mut self.session, &mut self.view_state, closes);
         }

@@ -110,10 +110,13 @@ impl Strip {
         self.held = Some(Held { start_job, start_plan: plan, handle, swept: swept.clone(), at: None });
     }
 
-    /// Shows it: a line of what it tells, and the rows. `canvas` is what the elevation has before it is shown.
+    /// Shows it: a line of what it tells, and the rows.
     pub fn ui(&mut self, ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, is_held: bool) {
         let plan = session.plan();
         let Some(piece) = session.meant_piece(&plan).map(|piece| piece.id.clone()) else {
+            // Nothing is pulled for what is there no more.
+            self.swept = None;
+            self.is_pale = false;
             Panel::bottom("offers").show(ui, |ui| ui.label(words::sweep_nothing(None)));
             return;
         };

@@ -107,3 +107,16 @@ fn a_wall_with_one_arrangement_is_shown_alone_at_once() {
     assert!(harness.query_by_label("The wall as it will be seen").is_some());
     assert!(harness.query_by_label("Side by side").is_none());
 }
+
+#[test]
+fn what_was_read_out_is_void_once_a_piece_is_moved() {
+    let mut harness = choosing(two());
+    finger_on(&mut harness, "Look at Higher");
+    finger_on(&mut harness, "This one\u{2026}");
+    assert!(harness.query_by_label("Agreed").is_some());
+    harness.state_mut().session_mut().job.walls[0].options[1].hangings[0].nudge.up =
+        strikeline_solver::tape::Offset(strikeline_solver::units::Length::inches(6.0));
+    harness.run();
+    assert!(harness.query_by_label("Agreed").is_none(), "it was of another place");
+    assert_eq!(wall(&harness).chosen, None);
+}

@@ -7,22 +7,22 @@ use crate::canvas::drag::Drag;
 use crate::canvas::grab::{Grabbable, grab};
 use crate::canvas::paint::paint;
 use crate::moves::{self, Handle, HandleKind};
+use crate::panels::top_line::{named_options, named_walls};
 use crate::session::Session;
+use crate::solved::Solved;
 use crate::theme;
 use crate::view_state::{View, Window};
 use crate::widgets::unbroken::unbroken;
 use cards::{Card, cards};
 use egui::accesskit::Role;
 use egui::{
-    Button, CentralPanel, Frame, Id as UiId, Key, Label, Modifiers, Panel, Pos2, Rect, RichText, ScrollArea,
+    Button, CentralPanel, Frame, Id as UiId, Key, Label, Modifiers, Panel, Rect, RichText, ScrollArea,
 };
 use egui::{Sense, TextEdit, Ui, WidgetInfo, vec2};
 use std::rc::Rc;
 use strikeline_drawing::customer_view::customer_view;
 use strikeline_drawing::font::Weight;
-use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
-use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 use strikeline_solver::words::{self, OfferPart};
 
@@ -40,18 +40,17 @@ const AGREEING_SHARE: f32 = 0.52;
 pub(super) struct Choosing {
     /// The option that is shown alone; all side by side where none is.
     alone: Option<Id>,
-    /// The words that are being agreed to.
-    agreeing: Option<String>,
-    held: Option<(Drag, Pos2)>,
-    /// What the options are, and the job that they are of.
-    known: Option<Known>,
+    agreeing: Option<Agreeing>,
+    held: Option<Drag>,
+    /// The plan of each option, while its job is the same.
+    solved: Vec<(Id, Solved)>,
 }
 
+/// Words that are being agreed to, and what they are of: of another plan they are void.
 #[derive(Debug)]
-struct Known {
-    job: Job,
-    wall: Id,
-    plans: Vec<(Id, Rc<Plan>)>,
+struct Agreeing {
+    words: String,
+    plan: Rc<Plan>,
 }
 
 impl Choosing {
@@ -60,8 +59,8 @@ impl Choosing {
         self.held.is_some()
     }
 
-    /// Shows it over the whole window. Whether it is left.
-    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session) -> bool {
+    /// Shows it over the whole window. `closes` is whether Escape is free to go back. Whether it is left.
+    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, closes: bool) -> bool {
         let leaves = Panel::top("choosing").show(ui, |ui| self.top(ui, session)).inner;
         match self.shown(session) {
             Some(option) => {
@@ -76,10 +75,10 @@ impl Choosing {
                 }
             }
         }
-        let is_free = ui.memory(|memory| memory.focused().is_none()) && self.held.is_none();
-        let escaped = is_free && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
+        let escaped = closes && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
         if escaped && self.agreeing.take().is_none() {
-            if self.alone.is_none() || self.plans(session).len() < 2 {
+            let options = session.job.wall(&session.wall).map_or(0, |wall| wall.options.len());
+            if self.alone.is_none() || options < 2 {
                 return true;
             }
             self.look_at(None);
@@ -89,10 +88,13 @@ impl Choosing {
 
     /// The option that is shown alone: that which was asked for, or the only one.
     fn shown(&mut self, session: &mut Session) -> Option<Id> {
-        let plans = self.plans(session);
-        match plans.as_slice() {
-            [(only, _)] => Some(only.clone()),
-            _ => self.alone.clone().filter(|id| plans.iter().any(|(one, _)| one == id)),
+        // Asked first: it lets go of a wall that is no more.
+        let _ = session.plan();
+        let options = session.job.wall(&session.wall).map(|wall| wall.options.as_slice()).unwrap_or_default();
+        match options {
+            [] => Some(Id::default()),
+            [only] => Some(only.id.clone()),
+            several => self.alone.clone().filter(|id| several.iter().any(|one| one.id == *id)),
         }
     }
 
@@ -106,19 +108,22 @@ impl Choosing {
     fn plans(&mut self, session: &mut Session) -> Vec<(Id, Rc<Plan>)> {
         // Asked first: it lets go of a wall that is no more.
         let now = session.plan();
-        let is_known =
-            self.known.as_ref().is_some_and(|known| known.wall == session.wall && known.job == session.job);
-        if !is_known {
-            let options =
-                session.job.wall(&session.wall).map(|wall| wall.options.as_slice()).unwrap_or_default();
-            let solved = |id: &Id| Rc::new(solve(&session.job, &session.wall, Some(id)));
-            let mut plans: Vec<_> = options.iter().map(|one| (one.id.clone(), solved(&one.id))).collect();
-            if plans.is_empty() {
-                plans.push((Id::default(), now));
-            }
-            self.known = Some(Known { job: session.job.clone(), wall: session.wall.clone(), plans });
+        let options = session.job.wall(&session.wall).map(|wall| wall.options.as_slice()).unwrap_or_default();
+        if options.is_empty() {
+            return vec![(Id::default(), now)];
         }
-        self.known.as_ref().map(|known| known.plans.clone()).unwrap_or_default()
+        self.solved.retain(|(id, _)| options.iter().any(|option| option.id == *id));
+        let mut plans = Vec::new();
+        for option in options {
+            let at = self.solved.iter().position(|(id, _)| *id == option.id).unwrap_or_else(|| {
+                self.solved.push((option.id.clone(), Solved::default()));
+                self.solved.len() - 1
+            });
+            if let Some((id, solved)) = self.solved.get_mut(at) {
+                plans.push((id.clone(), solved.plan(&session.job, &session.wall, Some(&option.id))));
+            }
+        }
+        plans
     }
 
     /// The way back, the walls, and the options. Whether the view is left.
@@ -128,11 +133,9 @@ impl Choosing {
             ui.spacing_mut().interact_size.y = theme::TAKEN;
             leaves = ui.button("Back to the drawing").clicked();
             ui.separator();
-            if session.job.walls.len() > 1 {
-                for index in 0..session.job.walls.len() {
-                    let Some(wall) = session.job.walls.get(index) else { continue };
-                    let name = wall.name.clone().unwrap_or_else(|| format!("Wall {}", index + 1));
-                    let id = wall.id.clone();
+            let walls = named_walls(session);
+            if walls.len() > 1 {
+                for (id, name) in walls {
                     if ui.selectable_label(session.wall == id, name).clicked() && session.wall != id {
                         session.wall = id;
                         session.option = None;
@@ -141,16 +144,15 @@ impl Choosing {
                 }
                 ui.separator();
             }
-            let plans = self.plans(session);
-            if plans.len() > 1 {
+            let options = named_options(session);
+            if options.len() > 1 {
                 let shown = self.shown(session);
                 if ui.selectable_label(shown.is_none(), "Side by side").clicked() {
                     self.look_at(None);
                 }
-                for card in list(session, &plans) {
-                    let is_shown = shown.as_ref() == Some(&card.option);
-                    if ui.selectable_label(is_shown, &card.name).clicked() {
-                        self.look_at(Some(card.option));
+                for (id, name) in options {
+                    if ui.selectable_label(shown.as_ref() == Some(&id), name).clicked() {
+                        self.look_at(Some(id));
                     }
                 }
             }
@@ -180,7 +182,9 @@ impl Choosing {
     /// Whether this one is taken, in which words.
     fn decide(&mut self, ui: &mut Ui, session: &mut Session) {
         let plan = session.plan();
-        if let Some(text) = &mut self.agreeing {
+        // What was read out is of the picture as it was then.
+        self.agreeing.take_if(|agreeing| !Rc::ptr_eq(&agreeing.plan, &plan));
+        if let Some(Agreeing { words: text, .. }) = &mut self.agreeing {
             let name = ui.label("The customer agrees to");
             let rows = TextEdit::multiline(text).desired_rows(3).desired_width(f32::INFINITY);
             ui.add(rows).labelled_by(name.id);
@@ -211,7 +215,7 @@ impl Choosing {
             }
             let again = if is_chosen { "Agree anew\u{2026}" } else { "This one\u{2026}" };
             if ui.add(big(again)).clicked() {
-                self.agreeing = Some(words::to_agree(&plan));
+                self.agreeing = Some(Agreeing { words: words::to_agree(&plan), plan: Rc::clone(&plan) });
             }
         });
         if let Some(agreed) = agreed {
@@ -228,7 +232,7 @@ impl Choosing {
         let plan = session.plan();
         let window = window(&plan, canvas);
         if self.held.is_some() && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
-            if let Some((drag, _)) = self.held.take() {
+            if let Some(drag) = self.held.take() {
                 drag.give_back(session);
             }
         } else if response.drag_started()
@@ -236,10 +240,9 @@ impl Choosing {
         {
             let handles = handles(&plan, &window);
             let held = grab(press, &handles);
-            self.held =
-                held.and_then(|one| Drag::begin(session, one, press, &window)).map(|drag| (drag, press));
+            self.held = held.and_then(|one| Drag::begin(session, one, press, &window));
         }
-        if let (Some((drag, _)), Some(pointer)) = (&mut self.held, response.interact_pointer_pos()) {
+        if let (Some(drag), Some(pointer)) = (&mut self.held, response.interact_pointer_pos()) {
             drag.follow(session, pointer, &window, false);
         }
         if !ui.input(|input| input.pointer.any_down()) {
@@ -247,7 +250,7 @@ impl Choosing {
         }
         let plan = session.plan();
         let mut look = window.look();
-        look.held = self.held.as_ref().map(|(drag, _)| drag.handle.id.whole());
+        look.held = self.held.as_ref().map(|drag| drag.handle.id.whole());
         let scene = customer_view(&plan, &look);
         paint(&ui.painter_at(canvas), canvas.min, ui.theme(), &scene);
     }
@@ -278,19 +281,15 @@ fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
 
 /// The options as cards, in the job's order.
 fn list(session: &Session, plans: &[(Id, Rc<Plan>)]) -> Vec<Card> {
-    let wall = session.job.wall(&session.wall);
-    let options = wall.map(|wall| wall.options.as_slice()).unwrap_or_default();
-    let card = |(index, (id, plan)): (usize, &(Id, Rc<Plan>))| {
-        let option = options.iter().find(|option| option.id == *id);
-        let letter = char::from(b'A'.saturating_add(u8::try_from(index.min(25)).unwrap_or(0)));
-        Card {
-            option: id.clone(),
-            name: option.and_then(|option| option.name.clone()).unwrap_or_else(|| format!("Option {letter}")),
-            is_chosen: wall.is_some_and(|wall| wall.chosen.as_ref() == Some(id)),
-            plan: Rc::clone(plan),
-        }
+    let chosen = session.job.wall(&session.wall).and_then(|wall| wall.chosen.clone());
+    let named = named_options(session);
+    let card = |(id, plan): &(Id, Rc<Plan>)| Card {
+        option: id.clone(),
+        name: named.iter().find(|(one, _)| one == id).map(|(_, name)| name.clone()).unwrap_or_default(),
+        is_chosen: chosen.as_ref() == Some(id),
+        plan: Rc::clone(plan),
     };
-    plans.iter().enumerate().map(card).collect()
+    plans.iter().map(card).collect()
 }
 
 fn big(text: &str) -> Button<'_> {

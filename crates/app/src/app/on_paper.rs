@@ -82,6 +82,8 @@ struct Drawn {
     plan: Rc<Plan>,
     kind: Kind,
     paper: PaperSize,
+    /// The job's file: its name stands in the title block.
+    path: Option<PathBuf>,
     document: Rc<Result<Document, Unset>>,
 }
 
@@ -92,12 +94,13 @@ impl OnPaper {
         Self { kind: Kind::One(SheetKind::MarkOut), paper, drawn: None, said: String::new() }
     }
 
-    /// The pages; drawn anew only where plan, kind or paper differ from the last time.
+    /// The pages; drawn anew only where plan, kind, paper or the job's file differ from the last time.
     pub(super) fn document(&mut self, session: &mut Session) -> Rc<Result<Document, Unset>> {
         let plan = session.plan();
         if let Some(drawn) = &self.drawn
             && Rc::ptr_eq(&drawn.plan, &plan)
             && (drawn.kind, drawn.paper) == (self.kind, self.paper)
+            && drawn.path == session.path
         {
             return Rc::clone(&drawn.document);
         }
@@ -106,7 +109,8 @@ impl OnPaper {
         let drawn = document(&session.job, &[&plan], &self.kind.sheets(), self.paper, about);
         let document = Rc::new(drawn);
         let (kind, paper) = (self.kind, self.paper);
-        self.drawn = Some(Drawn { plan, kind, paper, document: Rc::clone(&document) });
+        let path = session.path.clone();
+        self.drawn = Some(Drawn { plan, kind, paper, path, document: Rc::clone(&document) });
         self.said.clear();
         document
     }
@@ -123,8 +127,8 @@ impl OnPaper {
         self.said = said;
     }
 
-    /// Shows the pages.
-    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session) -> Asked {
+    /// Shows the pages. `closes` is whether Escape is free to leave them.
+    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, closes: bool) -> Asked {
         let mut asked = Asked::Nothing;
         let document = self.document(session);
         Panel::top("on paper").show(ui, |ui| {
@@ -143,7 +147,7 @@ impl OnPaper {
                 });
             }
         });
-        if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
+        if closes && ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
             asked = Asked::Leave;
         }
         asked

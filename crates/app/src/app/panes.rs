@@ -91,16 +91,22 @@ impl App {
 impl Panes {
     /// Shows what takes the whole window: the options with the customer, the sheets, or the mark at which one is at the wall;
     /// false for none of them.
-    pub(super) fn whole(&mut self, ui: &mut Ui, session: &mut Session, queue: &mut Queue) -> bool {
+    pub(super) fn whole(
+        &mut self,
+        ui: &mut Ui,
+        session: &mut Session,
+        queue: &mut Queue,
+        closes: bool,
+    ) -> bool {
         if let Some(choosing) = &mut self.choosing {
-            if choosing.ui(ui, session) {
+            if choosing.ui(ui, session, closes) {
                 self.choosing = None;
                 ui.request_repaint();
             }
             return true;
         }
         if let Some(sheets) = &mut self.on_paper {
-            match sheets.ui(ui, session) {
+            match sheets.ui(ui, session, closes) {
                 on_paper::Asked::Nothing => {}
                 on_paper::Asked::Save => queue.push(Command::AskSheets),
                 on_paper::Asked::Leave => {

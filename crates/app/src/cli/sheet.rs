@@ -17,7 +17,7 @@ pub(super) struct SheetArguments {
     /// The file to write, ending in .pdf, .svg or .png; of SVG and PNG further pages are numbered -2, -3.
     #[arg(long)]
     out: PathBuf,
-    /// What to draw: elevation, mark-out, template or all.
+    /// What to draw: elevation, mark-out, template, carry, customer, handover or all.
     #[arg(long, default_value = "mark-out", value_parser = kinds)]
     kind: Kinds,
     /// The paper: letter, tabloid, ansi-c, ansi-d, a4, a3, a2 or a1; letter where not given, a4 for a metric job.

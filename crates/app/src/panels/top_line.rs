@@ -9,6 +9,7 @@ use crate::widgets::pick::menu;
 use crate::widgets::unbroken::unbroken;
 use egui::{RichText, ScrollArea, Ui};
 use strikeline_drawing::font::Weight;
+use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
@@ -94,25 +95,28 @@ fn has_options(session: &Session) -> bool {
     session.job.walls.len() > 1 || options > 1
 }
 
+/// An id and what it is called.
+pub(crate) type Named = (strikeline_solver::subject::Id, String);
+
+/// The walls of the job, each with its name, else its number.
+pub(crate) fn named_walls(session: &Session) -> Vec<Named> {
+    let named = |(place, wall): (usize, &Wall)| {
+        (wall.id.clone(), wall.name.clone().unwrap_or_else(|| format!("Wall {}", place + 1)))
+    };
+    session.job.walls.iter().enumerate().map(named).collect()
+}
+
+/// The options of the wall that is looked at, each with its name, else its letter.
+pub(crate) fn named_options(session: &Session) -> Vec<Named> {
+    let options = session.job.wall(&session.wall).into_iter().flat_map(|wall| &wall.options).enumerate();
+    options
+        .map(|(place, option)| (option.id.clone(), option.name.clone().unwrap_or_else(|| letter(place))))
+        .collect()
+}
+
 /// The walls and options of the job, where there are several.
 fn options(ui: &mut Ui, session: &mut Session, plan: &Plan) {
-    let walls: Vec<Named> = session
-        .job
-        .walls
-        .iter()
-        .enumerate()
-        .map(|(place, wall)| {
-            (wall.id.clone(), wall.name.clone().unwrap_or_else(|| format!("Wall {}", place + 1)))
-        })
-        .collect();
-    let options: Vec<Named> = session
-        .job
-        .wall(&session.wall)
-        .into_iter()
-        .flat_map(|wall| &wall.options)
-        .enumerate()
-        .map(|(place, option)| (option.id.clone(), option.name.clone().unwrap_or_else(|| letter(place))))
-        .collect();
+    let (walls, options) = (named_walls(session), named_options(session));
     if !has_options(session) {
         return;
     }
@@ -121,8 +125,6 @@ fn options(ui: &mut Ui, session: &mut Session, plan: &Plan) {
         ui.horizontal(|ui| chips(ui, session, plan, walls, options));
     });
 }
-
-type Named = (strikeline_solver::subject::Id, String);
 
 fn chips(ui: &mut Ui, session: &mut Session, plan: &Plan, walls: Vec<Named>, options: Vec<Named>) {
     if walls.len() > 1 {
