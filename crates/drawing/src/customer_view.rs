@@ -92,7 +92,7 @@ fn people(pen: &mut Pen<'_>, plan: &Plan) {
     }
 }
 
-/// The middle of the free wall beside what hangs, on the side with more of it; `None` where nobody fits.
+/// Close beside what hangs, on the side with more free wall; `None` where nobody fits.
 fn beside(plan: &Plan) -> Option<Length> {
     let outline = plan.survey.outline;
     let left = plan.pieces.iter().map(|piece| piece.outline.left).reduce(Length::min)?;

@@ -168,10 +168,14 @@ fn sheet(ask: &Ask<'_>, kind: SheetKind) -> Vec<Page> {
     let leaves = kind.leaves(ask);
     let of = leaves.len();
     let finished = leaves.into_iter().enumerate().map(|(index, mut leaf)| {
-        title_block::draw(&mut leaf, ask, index + 1, of);
+        title_block::draw(&mut leaf, ask, kind.is_of_job(), index + 1, of);
         let mut bookmarks = leaf.bookmarks;
         if index == 0 {
-            let words = on_paper::sheet_of(kind.name(), ask.job, ask.plan);
+            let words = if kind.is_of_job() {
+                kind.name().to_owned()
+            } else {
+                on_paper::sheet_of(kind.name(), ask.job, ask.plan)
+            };
             bookmarks.insert(0, Bookmark { words, depth: 0, y_mm: BORDER_MM });
         }
         Page { scene: leaf.scene, bookmarks }

@@ -39,9 +39,7 @@ fn by_hand(fastening: &Fastening, hole: &Id) -> Option<bool> {
 
 /// The cables' openings and the run between them.
 fn cable(pen: &mut Pen<'_>, piece: &PiecePlan, way: &Way) {
-    let assumed = piece.assumed
-        || piece.mount.as_ref().is_some_and(|mount| mount.assumed)
-        || piece.cable.as_ref().is_some_and(|cable| !cable.framing_known);
+    let assumed = piece.has_assumed_openings();
     pen.take(piece.id.part("run"), assumed);
     // A raceway is seen, a run in the wall is not.
     let ink = match way.by {

@@ -27,6 +27,8 @@ const LONG_TITLE: Letters = Letters::semibold(3.6);
 const NOTE: Letters = Letters::regular(3.2);
 const BAR_NOTE: Letters = Letters::regular(2.6);
 const FOOT: Letters = Letters::regular(2.6).quiet();
+/// A date gets no more room than this: any that is written in full (chosen).
+const MOST_DATE_MM: f64 = 60.0;
 /// The scale bar's height.
 const BAR_MM: f64 = 1.4;
 
@@ -40,8 +42,8 @@ pub(crate) fn room(page_mm: (f64, f64)) -> PaperRect {
     }
 }
 
-/// Draws the frame and the block of a page: `number` of `of`.
-pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, number: usize, of: usize) {
+/// Draws the frame and the block of a page, `number` of `of`; of a sheet of the whole job it names no wall.
+pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, is_of_job: bool, number: usize, of: usize) {
     let page = PaperRect {
         left_mm: 0.0,
         top_mm: 0.0,
@@ -58,7 +60,7 @@ pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, number: usize, of: usize) {
     }
     let upper = PaperRect { top_mm: top, bottom_mm: row, ..frame };
     let right = scale(&mut strokes, ask.job.units(), &leaf.scene, leaf.ratio, upper);
-    title(&mut strokes, ask, PaperRect { right_mm: right, ..upper });
+    title(&mut strokes, ask, is_of_job, PaperRect { right_mm: right, ..upper });
     let lower = PaperRect { top_mm: row, ..frame };
     cells(&mut strokes, ask, &on_paper::page(leaf.sheet, number, of), lower);
     let at = PaperPoint::new(frame.centre().x_mm, frame.bottom_mm + 3.6);
@@ -68,8 +70,10 @@ pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, number: usize, of: usize) {
 }
 
 /// Job, wall and option: on one line, or smaller on two.
-fn title(strokes: &mut Strokes, ask: &Ask<'_>, rect: PaperRect) {
-    let parts = [on_paper::title(ask.job), on_paper::wall_and_option(ask.job, ask.plan)];
+fn title(strokes: &mut Strokes, ask: &Ask<'_>, is_of_job: bool, rect: PaperRect) {
+    let of =
+        if is_of_job { on_paper::ALL_WALLS.to_owned() } else { on_paper::wall_and_option(ask.job, ask.plan) };
+    let parts = [on_paper::title(ask.job), of];
     let text = parts.join(" \u{2013} ");
     let (left, room) = (rect.left_mm + INSET_MM, rect.width_mm() - 2.0 * INSET_MM);
     if text_width_mm(&text, TITLE.height_mm, TITLE.weight) <= room {
@@ -105,6 +109,8 @@ fn cells(strokes: &mut Strokes, ask: &Ask<'_>, page: &str, rect: PaperRect) {
     };
     let mut left = cell(rect.left_mm, page);
     left = cell(left, on_paper::units(ask.plan));
+    let date = shortened(date, MOST_DATE_MM, NOTE.height_mm, NOTE.weight);
+    let date = date.as_str();
     let date_wide = text_width_mm(date, NOTE.height_mm, NOTE.weight);
     let date_left = rect.right_mm - date_wide - 2.0 * INSET_MM;
     strokes.text(PaperPoint::new(date_left + INSET_MM, base), date, NOTE, Anchor::Start);

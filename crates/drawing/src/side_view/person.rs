@@ -2,7 +2,7 @@
 
 use crate::ink::Ink;
 use crate::pen::Pen;
-use crate::symbol::figure::HEAD_MM;
+use crate::symbol::figure::{HEAD_MM, HIP_SHARE};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::handbook::eye_height::{KNEE, SEATED};
 use strikeline_solver::job::seat::Posture;
@@ -11,8 +11,6 @@ use strikeline_solver::units::Length;
 
 /// The eyes are so far in front of the head's middle (chosen).
 const EYES_FORWARD_MM: f64 = 80.0;
-/// Where the hips of a standing person are: this share of the eyes' height (chosen: a little over half).
-const HIP_SHARE: f64 = 0.56;
 /// From hip to knee of someone seated (chosen: a usual thigh).
 const THIGH_MM: f64 = 450.0;
 

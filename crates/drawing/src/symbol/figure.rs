@@ -12,7 +12,7 @@ const SHOULDERS_BELOW_MM: f64 = 290.0;
 /// Half of the width of the shoulders (chosen: about 400 mm from joint to joint).
 const HALF_SHOULDERS_MM: f64 = 200.0;
 /// The hips of someone standing: this share of the eyes' height (chosen: a little over half).
-const HIP_SHARE: f64 = 0.56;
+pub(crate) const HIP_SHARE: f64 = 0.56;
 /// How far an arm hangs down from the shoulder (chosen: to the middle of the thigh).
 const ARM_MM: f64 = 640.0;
 /// Half of the width of a chair (chosen: a usual easy chair).

@@ -37,6 +37,16 @@ pub struct PiecePlan {
     pub assumed: bool,
 }
 
+impl PiecePlan {
+    /// Whether where its cables' openings are hangs on an assumed value, or on studs that nobody found.
+    #[must_use]
+    pub fn has_assumed_openings(&self) -> bool {
+        self.assumed
+            || self.mount.as_ref().is_some_and(|mount| mount.assumed || mount.holes_assumed)
+            || self.cable.as_ref().is_some_and(|cable| !cable.framing_known)
+    }
+}
+
 /// A mount at its place.
 #[derive(Clone, Debug, PartialEq)]
 pub struct MountedPlan {

@@ -20,6 +20,8 @@ pub const ELEVATION: &str = "Elevation";
 pub const MARK_OUT: &str = "Mark-out";
 /// The plate at full size.
 pub const TEMPLATE: &str = "Full-size template";
+/// In the place of a wall and its option, on a sheet of the whole job.
+pub const ALL_WALLS: &str = "all walls, their chosen options";
 /// What to bring.
 pub const CARRY: &str = "To bring";
 /// The option for the customer.

@@ -6,7 +6,7 @@ use super::super::Ask;
 use super::labels::Label;
 use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
-use strikeline_solver::geometry::{Frame, Point, Rect};
+use strikeline_solver::geometry::{Point, Rect};
 use strikeline_solver::job::plate::{Plate, PlateSlot};
 use strikeline_solver::plan::cable::WayBy;
 use strikeline_solver::plan::piece::{HolePlan, MountedPlan, PiecePlan};
@@ -100,10 +100,8 @@ impl Hand<'_> {
 
     /// A place of the wall, from the plate's lines: the turned frame undone.
     fn at_wall_place(&self, place: Point) -> PaperPoint {
-        let Frame { origin, roll } = self.mount.frame;
-        let back = Frame { origin: Point::default(), roll: -roll };
-        let place = back.to_wall(place.x - origin.x, place.y - origin.y);
-        at(place.x, place.y)
+        let in_plate = self.mount.frame.from_wall(place);
+        at(in_plate.x, in_plate.y)
     }
 
     /// The plate's outline before it is turned, from its own lines.
@@ -203,19 +201,26 @@ impl Hand<'_> {
         }
     }
 
-    /// An opening, upright, since a saw follows no such turn: with two lines of its own through its middle, and how far
-    /// they are from the struck ones. One that is apart from the plate has paper of its own.
+    /// An opening as it is cut, upright on the wall: on paper that is laid on turned lines it is turned back. With two lines
+    /// of its own through its middle, and how far they are from the struck ones. One that is apart from the plate has
+    /// paper of its own.
     fn opening(&mut self, part: &str, name: &str, opening: Rect) {
         let middle = self.at_wall_place(opening.centre());
-        let (width, height) = (opening.width().mm() / 2.0, opening.height().mm() / 2.0);
-        let rect = PaperRect::of(middle.moved(-width, -height), middle.moved(width, height));
         let subject = self.piece.id.part(part);
-        let assumed = self.piece.assumed || self.mount.assumed;
-        self.rect(Ink::Entry, subject.clone(), assumed, rect);
-        for (from, to) in [((0.0, 0.5), (1.0, 0.5)), ((0.5, 0.0), (0.5, 1.0))] {
-            let outer = rect.grown(CROSS_MM);
-            let line = Shape::Line(vec![outer.at(from.0, from.1), outer.at(to.0, to.1)]);
-            self.put(Ink::Entry, subject.clone(), true, line);
+        let assumed = self.piece.has_assumed_openings();
+        let place = |x: Length, y: Length| self.at_wall_place(Point::new(x, y));
+        let Rect { left, right, bottom, top } = opening;
+        let corners = [(left, bottom), (right, bottom), (right, top), (left, top), (left, bottom)];
+        let outline: Vec<PaperPoint> = corners.into_iter().map(|(x, y)| place(x, y)).collect();
+        let rect = PaperRect::round(&outline).unwrap_or(PaperRect::of(middle, middle));
+        let (past, centre) = (Length::millimetres(CROSS_MM), opening.centre());
+        let lines = [
+            vec![place(left - past, centre.y), place(right + past, centre.y)],
+            vec![place(centre.x, bottom - past), place(centre.x, top + past)],
+        ];
+        self.put(Ink::Entry, subject.clone(), assumed, Shape::Line(outline));
+        for line in lines {
+            self.put(Ink::Entry, subject.clone(), true, Shape::Line(line));
         }
         let lines = on_paper::opening(self.ask.plan, name, right_of(middle), above(middle));
         self.drawn.labels.push(Label::of_opening(&lines, rect));
