@@ -36,7 +36,6 @@ pub fn customer_view(plan: &Plan, look: &Look) -> Scene {
         }
     }
     wall::edges(&mut pen, plan);
-    people(&mut pen, plan);
     for piece in &plan.pieces {
         if let Some(way) = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()) {
             pen.take(piece.id.part("run"), piece.assumed);
@@ -45,6 +44,8 @@ pub fn customer_view(plan: &Plan, look: &Look) -> Scene {
         pen.take(piece.id.whole(), piece.assumed);
         display::seen(&mut pen, piece.kind, piece.outline, piece.frame);
     }
+    // Nearer than all else: no display cuts off a head.
+    people(&mut pen, plan);
     let (width_mm, height_mm) = (scale.page().width_mm(), scale.page().height_mm());
     Scene { width_mm, height_mm, items, figures: Vec::new(), scale }
 }

@@ -6,9 +6,10 @@
 mod person;
 
 use crate::elevation::GROUND_MM;
+use crate::font::{CAPITALS, Weight, text_width_mm};
 use crate::ink::Ink;
 use crate::look::Look;
-use crate::paper::PaperRect;
+use crate::paper::{PaperPoint, PaperRect};
 use crate::pen::Pen;
 use crate::scale::Scale;
 use crate::scene::{Anchor, Scene};
@@ -26,8 +27,8 @@ use strikeline_solver::words;
 const WALL_MM: f64 = 120.0;
 /// Room behind the farthest person (chosen).
 const BEHIND_MM: f64 = 500.0;
-/// How deep a display is drawn whose depth nobody measured (chosen: a usual flat one).
-const DEPTH_MM: f64 = 60.0;
+/// So many lines up a name may stand to be clear of others (chosen: more would be over nobody's head).
+const LINES_UP: u8 = 8;
 /// Between the lines of a hatch, in paper millimetres.
 const HATCH_MM: f64 = 2.4;
 
@@ -44,14 +45,9 @@ pub fn extent(plan: &Plan) -> Rect {
 
 /// The display of a sight as it is seen from the side: its own stretch out from the wall, and its height.
 #[must_use]
-pub fn display(job: &Job, plan: &Plan, sight: &SeatSight) -> Option<Rect> {
+pub fn display(plan: &Plan, sight: &SeatSight) -> Option<Rect> {
     let piece = plan.pieces.iter().find(|piece| piece.id == sight.piece)?;
-    let depth = job.piece(&piece.id).and_then(|piece| piece.depth);
-    let (front, back) = match depth {
-        Some(depth) => (sight.proud, sight.proud - depth),
-        None => (sight.proud + Length::millimetres(DEPTH_MM), sight.proud),
-    };
-    Some(Rect::new(Span::new(back, front), piece.outline.upright()))
+    Some(Rect::new(Span::new(sight.proud - sight.depth, sight.proud), piece.outline.upright()))
 }
 
 /// The sights of the displays, each once.
@@ -78,8 +74,8 @@ pub fn side_view(job: &Job, plan: &Plan, look: &Look) -> Scene {
     room(&mut pen, plan, extent, floor);
     for sight in displays(plan) {
         below(&mut pen, plan, sight);
-        if let Some(body) = display(job, plan, sight) {
-            pen.take(sight.piece.whole(), sight.assumed);
+        if let Some(body) = display(plan, sight) {
+            pen.take(sight.piece.whole(), sight.assumed || sight.proud_assumed);
             rect(&mut pen, Ink::Piece, body, false);
         }
     }
@@ -88,6 +84,8 @@ pub fn side_view(job: &Job, plan: &Plan, look: &Look) -> Scene {
     }
     let text_mm = look.sound_text_height_mm();
     let mut told: Vec<&Id> = Vec::new();
+    let mut names: Vec<(&SeatSight, String)> = Vec::new();
+    let mut taken: Vec<PaperRect> = Vec::new();
     for sight in plan.sight.iter().filter(|sight| sight.seen.is_some()) {
         if told.contains(&&sight.seat) {
             continue;
@@ -98,12 +96,41 @@ pub fn side_view(job: &Job, plan: &Plan, look: &Look) -> Scene {
         let seat_height = seat.and_then(|seat| seat.seat_height);
         person::person(&mut pen, sight, seat_height);
         let name = words::capital(&words::thing(plan, &sight.seat.whole()));
-        let above =
-            pen.at(Point::new(sight.from_wall, sight.eyes_at.y)).moved(0.0, -text_mm - person::head(&pen));
-        pen.text(Ink::Label, above, &name, text_mm, Anchor::Middle);
+        let radius = person::head(&pen);
+        let head = pen.at(person::head_at(sight));
+        taken.push(PaperRect::of(head, head).grown(radius));
+        names.push((sight, name));
+    }
+    taken
+        .extend(displays(plan).into_iter().filter_map(|sight| Some(scale.paper_rect(display(plan, sight)?))));
+    for (sight, name) in names {
+        pen.take(sight.seat.whole(), sight.assumed);
+        let crown = pen.at(person::head_at(sight)).moved(0.0, -person::head(&pen));
+        let base = free_above(&mut taken, scale.page(), crown, &name, text_mm);
+        pen.text(Ink::Label, base, &name, text_mm, Anchor::Middle);
     }
     let scene = (scale.page().width_mm(), scale.page().height_mm());
     Scene { width_mm: scene.0, height_mm: scene.1, items, figures: Vec::new(), scale }
+}
+
+/// Where a name over a head stands clear of heads, displays and the names before it: as low as it can, and on the page.
+fn free_above(
+    taken: &mut Vec<PaperRect>,
+    page: PaperRect,
+    crown: PaperPoint,
+    name: &str,
+    text_mm: f64,
+) -> PaperPoint {
+    let half = text_width_mm(name, text_mm, Weight::Regular) / 2.0;
+    let x_mm = crown.x_mm.clamp(page.left_mm + half, (page.right_mm - half).max(page.left_mm + half));
+    let at = |line: f64| PaperPoint::new(x_mm, crown.y_mm - text_mm * (0.4 + 1.2 * line));
+    let bounds = |base: PaperPoint| {
+        PaperRect::of(base.moved(-half, text_mm * 0.2), base.moved(half, -text_mm * CAPITALS))
+    };
+    let is_free = |base: &PaperPoint| !taken.iter().any(|one| one.meets(bounds(*base)));
+    let base = (0..LINES_UP).map(|line| at(f64::from(line))).find(is_free).unwrap_or(at(0.0));
+    taken.push(bounds(base));
+    base
 }
 
 fn rect(pen: &mut Pen<'_>, ink: Ink, rect: Rect, filled: bool) {
@@ -212,6 +239,7 @@ mod tests {
             picture: outline,
             of_case: true,
             proud: mm(100.0),
+            depth: mm(60.0),
             proud_assumed: false,
             seen: Some(Seen {
                 distance: mm(2900.0),

@@ -2,7 +2,9 @@
 
 use super::room::*;
 use egui::{Event, Key, Modifiers, PointerButton, vec2};
+use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
+use strikeline::app::App;
 use strikeline::canvas;
 use strikeline::moves::HandleKind;
 use strikeline::session::Session;
@@ -34,11 +36,21 @@ fn nudge_marks_and_top_line_follow_a_drag_in_the_same_frame() {
     assert_ne!(line, words::place_line(&before, &before.pieces[0]));
     harness.get_by_label(&unbroken(&line));
     harness.get_by_label(&unbroken(&words::next(&after)));
+    // What is in sight follows in this frame; what is out of sight is left out, and never shown as it was.
+    let shown = |harness: &Harness<'_, App>, told: &str| harness.query_all_by_label(told).count() > 0;
+    for (mark, was) in after.marks.iter().zip(&before.marks) {
+        let (told, stale) = (unbroken(&words::mark(&after, mark)), unbroken(&words::mark(&before, was)));
+        assert!(told == stale || !shown(&harness, &stale), "stale: {stale}");
+    }
+    let label = |finding| unbroken(&words::finding(&after, finding));
+    assert!(after.findings.iter().any(|finding| shown(&harness, &label(finding))), "the list is there");
+    harness.drop_at(from + vec2(-41.0, 33.0));
+    harness.run();
     for mark in &after.marks {
         let row = harness.query_all_by_label(&unbroken(&words::mark_name(&after, mark))).count();
         assert!(row > 0, "{}", mark.id);
         let told = unbroken(&words::mark(&after, mark));
-        assert!(harness.query_all_by_label(&told).count() > 0, "not shown in this frame: {told}");
+        assert!(shown(&harness, &told), "not shown once the hand is off: {told}");
     }
     let mut same = held;
     same.walls[0].options[0].hangings[0].nudge = Nudge::default();

@@ -120,7 +120,8 @@ fn what_is_selected_on_the_drawing_is_scrolled_to_and_lit_in_the_list() {
     harness.drag_at(at);
     harness.run_steps(20);
     assert_eq!(harness.state().session().selected, Some(hole.subject.clone()));
-    assert_eq!(row(&harness), before, "nothing moves while the hand is down");
+    // Nothing moves while the hand is down; out of sight it may be left out.
+    assert!(harness.ctx.read_response(id).is_none_or(|row| row.rect == before));
     harness.drop_at(at);
     harness.run_steps(90);
     assert!(list.contains_rect(row(&harness)), "{:?}", row(&harness));

@@ -40,7 +40,7 @@ fn rect(harness: &Harness<'_, App>) -> Option<Rect> {
 /// Where the display is taken there.
 fn taken(harness: &mut Harness<'_, App>) -> Pos2 {
     let (rect, plan) = (rect(harness).unwrap(), plan(harness));
-    handles(&job(harness), &plan, &shown(&plan, rect))[0].body.center()
+    handles(&plan, &shown(&plan, rect))[0].body.center()
 }
 
 #[test]

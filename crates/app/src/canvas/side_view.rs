@@ -8,10 +8,10 @@ use crate::moves::{Handle, HandleKind};
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{View, Window};
+use crate::widgets::unbroken::unbroken;
 use egui::accesskit::Role;
-use egui::{Key, Modifiers, Pos2, Rect, ScrollArea, Sense, Ui, WidgetInfo, pos2};
+use egui::{Key, Label, Modifiers, Pos2, Rect, RichText, ScrollArea, Sense, Ui, WidgetInfo, pos2};
 use strikeline_drawing::side_view::{display, displays, extent, side_view};
-use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::words;
 
@@ -48,7 +48,7 @@ impl SideView {
             && let Some(press) = ui.input(|input| input.pointer.press_origin())
         {
             let plan = session.plan();
-            let handles = handles(&session.job, &plan, &window);
+            let handles = handles(&plan, &window);
             let held = grab(press, &handles).and_then(|one| Drag::begin(session, one, press, &window));
             if let Some(drag) = &held {
                 session.selected = Some(drag.subject.clone());
@@ -86,7 +86,7 @@ impl SideView {
         let painter = ui.painter_at(canvas);
         painter.rect_filled(canvas, 0.0, theme::desk(theme));
         paint::paint(&painter, canvas.min, theme, &scene);
-        let handles = handles(&session.job, &plan, &window);
+        let handles = handles(&plan, &window);
         let hovered = response.hover_pos().and_then(|pointer| grab(pointer, &handles));
         if self.held.is_some() || hovered.is_some() {
             ui.set_cursor_icon(egui::CursorIcon::ResizeVertical);
@@ -95,6 +95,12 @@ impl SideView {
             for sight in &plan.sight {
                 let seat = words::capital(&words::thing(&plan, &sight.seat.whole()));
                 ui.label(format!("{seat}: {}", words::sight_line(&plan, sight)));
+                // Each figure beside the published one that it is held against.
+                for line in words::sight(&plan, sight) {
+                    let text = RichText::new(unbroken(&line)).color(theme::quiet(theme));
+                    ui.add(Label::new(text).wrap());
+                }
+                ui.add_space(theme::TOUCH / 4.0);
             }
         });
     }
@@ -114,9 +120,9 @@ pub fn shown(plan: &Plan, canvas: Rect) -> Window {
 
 /// What can be taken there: the displays.
 #[must_use]
-pub fn handles(job: &Job, plan: &Plan, window: &Window) -> Vec<Grabbable> {
+pub fn handles(plan: &Plan, window: &Window) -> Vec<Grabbable> {
     let one = |sight| {
-        let body: strikeline_solver::geometry::Rect = display(job, plan, sight)?;
+        let body: strikeline_solver::geometry::Rect = display(plan, sight)?;
         Some(Grabbable {
             subject: sight.piece.whole(),
             handle: Handle { id: sight.piece.clone(), kind: HandleKind::Piece },

@@ -9,6 +9,7 @@ use crate::command::Queue;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::{ViewState, WorkingOf};
+use crate::widgets::in_sight::in_sight;
 use crate::widgets::row::{Row, row};
 use crate::widgets::unbroken::unbroken;
 use egui::{Id, ScrollArea, Ui};
@@ -39,12 +40,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         cable_ways(ui, session, view_state, plan);
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
-        if let Some(budget) = error_budget(&session.job, plan) {
-            section(ui, "How true it will be");
-            for line in words::error_budget(plan, &budget) {
-                ui.label(unbroken(&line));
-            }
-        }
+        in_sight(ui, Id::unique("error budget"), |ui| how_true(ui, session, plan));
         section(ui, "Cautions");
         for caution in words::cautions() {
             ui.add(egui::Label::new(egui::RichText::new(*caution).color(theme::quiet(ui.theme()))).wrap());
@@ -136,22 +132,23 @@ fn findings(ui: &mut Ui, list: &mut List<'_>, session: &mut Session, plan: &Plan
         ui.label("Nothing found.");
     }
     for (index, finding) in plan.findings.iter().enumerate() {
-        let theme = ui.theme();
-        let text = words::finding(plan, finding);
-        let title = format!("{}: {}", level(finding.level), words::thing(plan, &finding.subject));
         // A finding has no id of its own: its subject and its place among those of that subject.
         let earlier =
             plan.findings.iter().take(index).filter(|other| other.subject == finding.subject).count();
         let id = Id::unique(("finding", finding.subject.to_string(), earlier));
-        let shown = Row {
-            title: &title,
-            colour: Some(theme::level(theme, finding.level)),
-            text: &text,
-            is_selected: list.is_about(&finding.subject),
-        };
-        list.row(ui, id, &finding.subject, shown);
         let of_it = mends.of.get(index).map(|mends| mends.as_slice()).unwrap_or_default();
-        mending::mends(ui, id, session, plan, of_it, &mut taken);
+        in_sight(ui, id, |ui| {
+            let text = words::finding(plan, finding);
+            let title = format!("{}: {}", level(finding.level), words::thing(plan, &finding.subject));
+            let shown = Row {
+                title: &title,
+                colour: Some(theme::level(ui.theme(), finding.level)),
+                text: &text,
+                is_selected: list.is_about(&finding.subject),
+            };
+            list.row(ui, id, &finding.subject, shown);
+            mending::mends(ui, id, session, plan, of_it, &mut taken);
+        });
     }
     if let Some(job) = taken {
         session.job = job;
@@ -165,14 +162,16 @@ fn assumed(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
     }
     section(ui, "Assumed, not measured");
     for (index, assumed) in plan.assumed.iter().enumerate() {
-        let text = words::assumed(plan, assumed);
         let earlier =
             plan.assumed.iter().take(index).filter(|other| other.subject == assumed.subject).count();
         let id = Id::unique(("assumed", assumed.subject.to_string(), earlier));
-        let is_selected = list.is_about(&assumed.subject);
-        let colour = Some(theme::quiet(ui.theme()));
-        let shown = Row { title: &text, colour, text: "", is_selected };
-        list.row(ui, id, &assumed.subject, shown);
+        in_sight(ui, id, |ui| {
+            let text = words::assumed(plan, assumed);
+            let is_selected = list.is_about(&assumed.subject);
+            let colour = Some(theme::quiet(ui.theme()));
+            let shown = Row { title: &text, colour, text: "", is_selected };
+            list.row(ui, id, &assumed.subject, shown);
+        });
     }
 }
 
@@ -183,11 +182,22 @@ fn marks(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
             stage = Some(mark.stage);
             section(ui, words::stage(mark.stage));
         }
-        let name = words::mark_name(plan, mark);
-        let text = words::mark(plan, mark);
         let id = Id::unique(("mark", mark.id.to_string()));
-        let is_selected = list.is_mark(mark);
-        let colour = mark.assumed.then(|| theme::quiet(ui.theme()));
-        list.row(ui, id, &mark.id, Row { title: &name, colour, text: &text, is_selected });
+        in_sight(ui, id, |ui| {
+            let name = words::mark_name(plan, mark);
+            let text = words::mark(plan, mark);
+            let is_selected = list.is_mark(mark);
+            let colour = mark.assumed.then(|| theme::quiet(ui.theme()));
+            list.row(ui, id, &mark.id, Row { title: &name, colour, text: &text, is_selected });
+        });
+    }
+}
+
+/// What the finished display can be off by.
+fn how_true(ui: &mut Ui, session: &Session, plan: &Plan) {
+    let Some(budget) = error_budget(&session.job, plan) else { return };
+    section(ui, "How true it will be");
+    for line in words::error_budget(plan, &budget) {
+        ui.label(unbroken(&line));
     }
 }

@@ -8,6 +8,7 @@ use crate::kinds;
 use crate::moves::things::NewThing;
 use crate::session::Session;
 use crate::theme;
+use crate::widgets::in_sight::in_sight;
 use crate::widgets::pick::menu;
 use crate::widgets::row::{Row, row};
 use egui::{Align, Id, Key, ScrollArea, Ui};
@@ -105,7 +106,8 @@ impl List<'_> {
 
     fn row(&mut self, ui: &mut Ui, id: &JobId, title: &str, text: &str, is_open: bool) {
         let shown = Row { title, colour: None, text, is_selected: is_open };
-        let response = row(ui, Id::unique(("measured", id.as_str())), shown);
+        let row_id = Id::unique(("measured", id.as_str()));
+        let Some(response) = in_sight(ui, row_id, |ui| row(ui, row_id, shown)) else { return };
         if response.clicked() {
             self.tapped = Some(id.clone());
         }

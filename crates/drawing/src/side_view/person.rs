@@ -25,12 +25,17 @@ pub(super) fn head(pen: &Pen<'_>) -> f64 {
     pen.scale.paper_mm(Length::millimetres(HEAD_MM))
 }
 
+/// The middle of the head of the person at a seat, in the view.
+pub(super) fn head_at(sight: &SeatSight) -> Point {
+    Point::new(sight.from_wall + Length::millimetres(EYES_FORWARD_MM), sight.eyes_at.y)
+}
+
 /// Draws the person at a seat; `seat` is how high they sit, where it was measured.
 pub(super) fn person(pen: &mut Pen<'_>, sight: &SeatSight, seat: Option<Length>) {
     let mm = Length::millimetres;
     let eyes = Point::new(sight.from_wall, sight.eyes_at.y);
     let floor = eyes.y - sight.eyes.height;
-    let head = Point::new(eyes.x + mm(EYES_FORWARD_MM), eyes.y);
+    let head = head_at(sight);
     let neck = Point::new(head.x, head.y - mm(HEAD_MM));
     let mut joints = vec![neck];
     match sight.posture {

@@ -46,7 +46,7 @@ fn upper_body(pen: &mut Pen<'_>, ink: Ink, eyes: Point) -> Length {
     let mm = Length::millimetres;
     let radius = pen.scale.paper_mm(mm(HEAD_MM));
     let centre = pen.at(eyes);
-    pen.circle(ink, centre, radius, false);
+    pen.circle(ink, centre, radius, true);
     let shoulders = eyes.y - mm(SHOULDERS_BELOW_MM);
     strokes(pen, ink, &[Point::new(eyes.x, eyes.y - mm(HEAD_MM)), Point::new(eyes.x, shoulders)]);
     let half = mm(HALF_SHOULDERS_MM);

@@ -31,6 +31,8 @@ pub struct SeatSight {
     pub of_case: bool,
     /// From the wall's own face to the picture's: the chimney breast that the display is on, stand-off and depth.
     pub proud: Length,
+    /// How deep the display is, behind its picture's face.
+    pub depth: Length,
     /// Whether the stand-off or the depth in it was not measured, and taken on the safe side.
     pub proud_assumed: bool,
     /// What follows; `None` where the eyes are no farther from the wall than the picture is.
@@ -99,6 +101,7 @@ pub(crate) fn sample() -> SeatSight {
         picture: Rect::new(Span::new(inches(26.0), inches(70.0)), Span::new(inches(50.0), inches(76.0))),
         of_case: false,
         proud: inches(4.0),
+        depth: inches(3.0),
         proud_assumed: false,
         seen: Some(Seen {
             distance: inches(104.0),

@@ -58,6 +58,7 @@ fn one(seat: &Seat, survey: &Survey, at: &PiecePlan, piece: &Piece, mount: Optio
         picture,
         of_case,
         proud,
+        depth,
         proud_assumed,
         seen: None,
     };
