@@ -57,6 +57,7 @@ cases! {
     baseboard_passed
     baseboard_butted
     metric
+    cable_steel_opening
     cable_straight_drop
     cable_next_bay
     cable_through_block

@@ -36,7 +36,7 @@ list! { /// What is seen on a wall, the frequent first.
 list! { /// What is in a wall.
     HIDDEN of HiddenKind {
         FireBlock: "fire block", Pipe: "pipe", Cable: "cable", Drain: "drain pipe", Duct: "air duct", Flue: "flue",
-        Header: "header", Brace: "brace", PocketDoor: "sliding door's pocket",
+        Header: "header", Brace: "brace", StudOpening: "opening in a steel stud", PocketDoor: "sliding door's pocket",
         BoxBehind: "box on the other side", Other: "something else",
     }
 }

@@ -3,6 +3,7 @@
 pub mod chips;
 pub mod choice;
 pub mod field_order;
+pub mod in_sight;
 pub mod keypad;
 pub mod quantity_field;
 pub mod row;

@@ -201,8 +201,9 @@ fn hang(plan: &mut Plan, centre: Point, floor: Length) {
             middle_assumed: false,
         }),
         ports: vec![
-            PortPlan { id: Id::new("port-1"), place: centre, used: true },
+            PortPlan { id: Id::new("port-1"), name: String::new(), place: centre, used: true },
             PortPlan {
+                name: String::new(),
                 id: Id::new("port-2"),
                 place: Point::new(centre.x + inch(2.0), centre.y),
                 used: false,

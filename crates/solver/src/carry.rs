@@ -86,7 +86,7 @@ pub enum Carried {
     Patch,
     /// An approved material to seal fire blocks with.
     FireSeal,
-    /// Bushings for holes in steel studs.
+    /// Bushings for openings in steel studs.
     Bushings,
     /// Channel for the wall's face, so long in all.
     Channel(Length),
@@ -136,6 +136,8 @@ pub enum Asks {
     Cables(usize),
     /// So many studs bored.
     Bored(usize),
+    /// So many openings in steel studs that cables pass.
+    StudOpenings(usize),
     /// So many fire blocks that cables pass.
     Blocks(usize),
     /// So many holes or openings that nothing covers.

@@ -234,6 +234,12 @@ impl Rect {
         Self::new(self.across().grown(by), self.upright().grown(by))
     }
 
+    /// A place as a rectangle of no size.
+    #[must_use]
+    pub fn at(place: Point) -> Self {
+        Self { left: place.x, right: place.x, bottom: place.y, top: place.y }
+    }
+
     /// The rectangle moved.
     #[must_use]
     pub fn moved(self, right: Length, up: Length) -> Self {

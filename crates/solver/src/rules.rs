@@ -10,6 +10,7 @@ mod brackets_off_threads;
 mod brittle;
 mod by_hand_not_met;
 mod crooked_edge;
+mod bushing;
 mod cabled;
 mod cut_opening;
 mod does_not_close;
@@ -24,6 +25,7 @@ mod breast_way;
 mod entry_shows;
 mod few_outlets;
 mod exit_bay;
+mod face_instead;
 mod many_bends;
 mod nail_plate;
 mod near_opening;
@@ -87,8 +89,10 @@ mod swing;
 mod tilt;
 mod turned;
 mod veneer;
+mod way_shows;
 mod wet_wall;
 mod with_help;
+mod zones;
 
 use crate::finding::Finding;
 use crate::job::Job;
@@ -155,7 +159,10 @@ const RULES: &[Rule] = &[
     bay_blocked::check,
     blocks_expected::check,
     seal_block::check,
+    bushing::check,
     exit_bay::check,
+    face_instead::check,
+    way_shows::check,
     entry_shows::check,
     near_opening::check,
     few_outlets::check,

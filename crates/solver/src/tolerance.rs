@@ -77,6 +77,10 @@ pub const SAME_MIDDLE_MM: f64 = 0.79375;
 /// The plate under a stud: 1 1/2 in (PS 20 dressed size, read second-hand).
 pub const SOLE_PLATE_MM: f64 = 38.1;
 
+/// No ceiling that nobody measured counts as higher: 7 ft (the least of a habitable room by IRC R305.1, from memory; chosen:
+/// what is lower is seen).
+pub const LOWEST_CEILING_IN: f64 = 84.0;
+
 /// The two plates on a stud: 3 in (two of PS 20's dressed size; IRC section R602.3.2 asks for two, read second-hand).
 pub const TOP_PLATES_MM: f64 = 76.2;
 
@@ -169,6 +173,17 @@ pub const PLUG_CLEAR_MM: f64 = 6.35;
 
 /// A hand plugs in behind a hung piece from this stand-off on: 2 1/2 in (chosen: the thickness of a hand with a plug).
 pub const HAND_MM: f64 = 63.5;
+
+/// An arm of which nobody measured how far it reaches: 600 mm (chosen; assumed).
+pub const ARM_REACH_MM: f64 = 600.0;
+
+/// A pull-down of which nobody measured how far it comes down: 900 mm (chosen: from a mantel to the height of seated eyes; a
+/// cable that is too short is none).
+pub const LOWERS_MM: f64 = 900.0;
+
+/// A tube of which only the bore was measured is at most so much wider outside (chosen: the thinnest sizes of the trade's
+/// plastic tube have 1.35, from memory).
+pub const TUBE_OUTSIDE: f64 = 1.4;
 
 /// How far a piece is held off the wall while it is plugged: 16 in (chosen: two hands and a look behind).
 pub const HELD_OFF_MM: f64 = 406.4;

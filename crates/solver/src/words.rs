@@ -45,8 +45,8 @@ pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
 pub use error_budget::{error_budget, error_from};
 pub use fastening::{
-    asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, rests_on, rests_on_title, stock,
-    verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,
+    asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, pull, rests_on, rests_on_title,
+    stock, verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,
 };
 pub use finding::finding;
 pub use framing::{outlier, spacing, stud};

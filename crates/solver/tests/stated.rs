@@ -15,8 +15,10 @@ use strikeline_solver::capacity::group::Word;
 use strikeline_solver::capacity::why::Why;
 use strikeline_solver::finding::What;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::framing::{Masonry, WallFraming};
+use strikeline_solver::job::feature::{Feature, FeatureKind};
+use strikeline_solver::job::framing::{Front, Masonry, WallFraming};
 use strikeline_solver::job::kit::{FastenerKind, FastenerStock, Report};
+use strikeline_solver::job::place::{AcrossExtent, AcrossReading, UprightExtent};
 use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Rest, Want};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::{Force, Length};
@@ -195,4 +197,56 @@ fn a_drywall_screw_is_never_used_and_that_is_told() {
     assert!(fastening(&job).fasteners.is_empty());
     let finding = told.findings.iter().find(|one| one.what == What::Brittle).unwrap();
     assert!(words::finding(&told, finding).contains("brittle"));
+}
+
+#[test]
+fn what_is_stated_names_its_document_and_its_date() {
+    let good = in_brick(4000.0, 4000.0);
+    let told = fastening(&good).verdict;
+    assert_eq!(told.as_stated, Word::Holds);
+    let rest = Rest::Document { name: "A data sheet".to_owned(), date: "2024".to_owned() };
+    assert!(told.rests_on.contains(&rest), "{:?}", told.rests_on);
+    for spoil in [(|report: &mut Report| report.document.clear()) as fn(&mut Report), |report| {
+        report.date = " ".to_owned();
+    }] {
+        let mut job = good.clone();
+        spoil(job.kit.fasteners[0].report.as_mut().unwrap());
+        let told = fastening(&job).verdict;
+        assert_eq!(told.as_stated, Word::NotKnown);
+        assert!(told.wanted.contains(&Want::FastenerReport(job.kit.fasteners[0].id.clone())), "{told:?}");
+    }
+}
+
+#[test]
+fn a_breast_of_concrete_has_its_own_face() {
+    let plain = job(|into| matches!(into, Into::Concrete { gap } if *gap == 0.0));
+    let on_wall = fastening(&plain).verdict;
+    assert_eq!(on_wall.word, Word::Holds);
+    let mut job = plain.clone();
+    let wall = &mut job.walls[0];
+    let framing =
+        wall.framing.replace(WallFraming::Wood(strikeline_solver::job::framing::WoodStuds::default()));
+    let bare = Front { layers: Vec::new(), thickness: Some(Length::default()) };
+    wall.front = Some(Front { layers: Vec::new(), thickness: Some(Length::inches(0.5)) });
+    wall.features.push(Feature {
+        id: id("breast-1"),
+        kind: FeatureKind::ChimneyBreast,
+        name: None,
+        across: AcrossExtent {
+            left: Some(AcrossReading::from_left(Length::millimetres(1000.0))),
+            width: Some(Length::millimetres(2000.0)),
+            ..AcrossExtent::default()
+        },
+        upright: UprightExtent::default(),
+        proud: Some(Length::millimetres(200.0)),
+        framing,
+        front: Some(bare),
+        notes: None,
+    });
+    let told = fastening(&job).verdict;
+    assert_eq!((told.word, told.wanted), (Word::Holds, Vec::new()), "as on a wall of concrete");
+    job.walls[0].features[0].front = None;
+    let told = fastening(&job).verdict;
+    assert_eq!(told.wanted, [Want::Front(id("breast-1"))], "the wall's own board says nothing of it");
+    assert!(words::wanted(&plan(&job), &fastening(&job))[0].contains("chimney breast"));
 }

@@ -47,7 +47,7 @@ pub(super) fn cable(expected: &ExpectedCable, plan: &Plan, wrong: &mut Wrong) {
         let told = way.map(|way| {
             let names = way.crosses.iter().map(|crosses| match crosses {
                 Crosses::Stud(_) => "stud".to_owned(),
-                Crosses::Hidden(id, _) => id.to_string(),
+                Crosses::Hidden(id, ..) => id.to_string(),
                 Crosses::Insulation => "insulation".to_owned(),
             });
             format!("{:?}", names.collect::<Vec<_>>())

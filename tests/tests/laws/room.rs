@@ -204,6 +204,7 @@ impl Room {
                 }
             };
             Feature {
+                front: None,
                 id: Id::new(&format!("feature-{index}")),
                 kind,
                 name: None,
@@ -368,6 +369,7 @@ impl Room {
                 height: mm(down * 2.0),
             };
             Plate {
+                bearing: None,
                 solids: vec![solid],
                 thickness: None,
                 holes: vec![

@@ -19,7 +19,7 @@ pub fn doable(mark: &Mark) -> &'static [FactState] {
         | MarkWhat::CentreLine
         | MarkWhat::PieceCentre
         | MarkWhat::Help => &[FactState::Struck],
-        MarkWhat::Entry | MarkWhat::Exit => &[FactState::Struck, FactState::Cut],
+        MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage => &[FactState::Struck, FactState::Cut],
         MarkWhat::Hole { .. } => &[FactState::Struck, FactState::Drilled, FactState::Stripped],
         MarkWhat::Sweep { .. }
         | MarkWhat::MakeSafe

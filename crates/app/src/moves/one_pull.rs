@@ -294,6 +294,7 @@ fn add_feature(job: &mut Job, wall: &Id, seen: Seen, across: AcrossExtent) {
         upright: strikeline_solver::job::place::UprightExtent::default(),
         proud: None,
         framing: None,
+        front: None,
         notes: None,
     };
     if let Some(wall) = job.walls.iter_mut().find(|candidate| candidate.id == *wall) {

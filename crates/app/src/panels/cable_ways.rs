@@ -5,6 +5,7 @@ use crate::moves;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::ViewState;
+use crate::widgets::in_sight::in_sight;
 use crate::widgets::row::{Row, row};
 use crate::widgets::unbroken::unbroken;
 use egui::{Button, Id, Label, Ui, vec2};
@@ -23,7 +24,8 @@ pub(super) fn cable_ways(ui: &mut Ui, session: &mut Session, view_state: &mut Vi
         if index == 0 {
             section(ui, "Cables");
         }
-        of_piece(ui, session, view_state, plan, piece);
+        let id = Id::unique(("cables", piece.id.to_string()));
+        in_sight(ui, id, |ui| of_piece(ui, session, view_state, plan, piece));
     }
 }
 

@@ -22,6 +22,8 @@ pub(crate) fn hidden(pen: &mut Pen<'_>, hidden: &PlacedHidden) {
             pen.outline(Ink::Hidden, &rect.corners());
             pen.line(Ink::Hatch, rect.at(0.0, 1.0), rect.at(1.0, 0.0));
         }
+        // Nothing is there: no hatch.
+        HiddenKind::StudOpening => pen.outline(Ink::Hidden, &rect.corners()),
         HiddenKind::Pipe
         | HiddenKind::Drain
         | HiddenKind::Cable

@@ -64,7 +64,10 @@ pub fn bite<L: Ledger>(ledger: &mut L, screw: &Screw, stack: &Stack) -> Known<Bi
         label,
     });
     if depth.value > stud {
-        return Err(Why::PastStud { by: depth.value - stud });
+        return Err(Why::PastStud {
+            by: depth.value - stud,
+            supposed: stack.stud_depth.label != Label::Measured,
+        });
     }
     in_wood(ledger, screw, depth)
 }

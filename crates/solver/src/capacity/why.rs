@@ -65,6 +65,8 @@ pub enum Why {
     },
     /// It would reach past the stud.
     PastStud {
+        /// Whether nobody measured how deep the stud is, and the least usual depth was taken.
+        supposed: bool,
         /// By so much.
         by: Length,
     },

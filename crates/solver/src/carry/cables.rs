@@ -2,10 +2,10 @@
 
 use super::{Asks, Carried, CarryLine, short};
 use crate::job::Job;
-use crate::job::framing::WallFraming;
+use crate::job::hidden::HiddenKind;
 use crate::job::option::Opening;
 use crate::plan::Plan;
-use crate::plan::cable::{CablePlan, Way, WayBy};
+use crate::plan::cable::{CablePlan, Crosses, Way, WayBy};
 use crate::route;
 use crate::units::Length;
 
@@ -17,7 +17,6 @@ pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
     lines.extend(boxes(job, plans));
     let in_wall: Vec<&&Way> = ways.iter().filter(|way| way.by == WayBy::InWall).collect();
     let openings = in_wall.iter().filter(|way| way.entry.is_some()).count() * 2;
-    let bored: usize = ways.iter().map(|way| count(way.cost.studs_bored)).sum();
     let blocks: usize = ways.iter().map(|way| count(way.cost.blocks)).sum();
     let patches: usize = ways.iter().map(|way| count(way.cost.patches)).sum();
     let led = planned.iter().map(|cable| cable.leads.len()).sum::<usize>();
@@ -30,13 +29,21 @@ pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
         ask(Carried::FishTape, None, Asks::Cables(led));
         ask(Carried::PullString, None, Asks::Cables(led));
     }
-    if bored > 0 {
-        // One on either face.
-        ask(Carried::NailPlates, Some(bored * 2), Asks::Bored(bored));
-        let is_steel = job.walls.iter().any(|wall| matches!(wall.framing, Some(WallFraming::Steel(_))));
-        if is_steel {
-            ask(Carried::Bushings, Some(bored), Asks::Bored(bored));
-        }
+    // Where a hole is so near to the stud's face that it wants one, or that is not known: one on either face.
+    let plated: usize = planned
+        .iter()
+        .filter(|cable| cable.stud.is_none_or(|stud| cable.bore.value > stud.without_plate.value))
+        .filter_map(|cable| cable.way.as_ref())
+        .map(|way| count(way.cost.studs_bored))
+        .sum();
+    if plated > 0 {
+        ask(Carried::NailPlates, Some(plated * 2), Asks::Bored(plated));
+    }
+    let is_stud_opening =
+        |crosses: &&Crosses| matches!(crosses, Crosses::Hidden(_, HiddenKind::StudOpening, _));
+    let passed: usize = in_wall.iter().map(|way| way.crosses.iter().filter(is_stud_opening).count()).sum();
+    if passed > 0 {
+        ask(Carried::Bushings, Some(passed), Asks::StudOpenings(passed));
     }
     if blocks > 0 {
         ask(Carried::FireSeal, None, Asks::Blocks(blocks));

@@ -66,9 +66,11 @@ pub(super) fn fasteners(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
 
 fn bits(job: &Job, used: &[&FastenerPlan]) -> Vec<CarryLine> {
     let mut sizes: Vec<(Length, bool, usize)> = Vec::new();
-    for one in used {
-        let Some(diameter) = one.lead else { continue };
+    let drilled = used.iter().flat_map(|one| {
         let masonry = one.kind == FastenerKind::ConcreteScrew;
+        one.lead.into_iter().chain(one.shank.map(|(wide, _)| wide)).map(move |wide| (wide, masonry))
+    });
+    for (diameter, masonry) in drilled {
         match sizes.iter_mut().find(|(size, of, _)| *size == diameter && *of == masonry) {
             Some((_, _, count)) => *count += 1,
             None => sizes.push((diameter, masonry, 1)),

@@ -19,6 +19,18 @@ pub enum CableWhat {
         /// Only while the piece is swung out.
         swung: bool,
     },
+    /// The way is on the wall's face, since something speaks against the best one inside.
+    FaceInstead {
+        /// What is not allowed.
+        against: Vec<Against>,
+        /// How much of the cables shows that way, since nothing leads down to where they should come out.
+        shows: Length,
+    },
+    /// The exit is not where it should be, and what lies between shows.
+    WayShows {
+        /// How much.
+        shows: Length,
+    },
     /// Something stands in the straight drop.
     BayBlocked {
         /// What.
@@ -66,6 +78,8 @@ pub enum CableWhat {
         longest: Length,
         /// Whether nobody said what it carries.
         unknown: bool,
+        /// Whether only the stocked cable is too long, and a shorter one would do.
+        stocked: bool,
     },
     /// Behind the piece is too little room for a plug or the bend of its cable.
     BendTight {
@@ -120,6 +134,11 @@ pub enum CableWhat {
         /// Which.
         block: Id,
     },
+    /// An opening of a steel stud is passed.
+    Bushing {
+        /// Which.
+        opening: Id,
+    },
     /// Much old paint is disturbed.
     PaintDisturbed {
         /// How much, in hundredths of a square foot.
@@ -159,6 +178,8 @@ impl CableWhat {
         match self {
             Self::NoWay { .. } => "no_way",
             Self::EntryShows { .. } => "entry_shows",
+            Self::FaceInstead { .. } => "face_instead",
+            Self::WayShows { .. } => "way_shows",
             Self::BayBlocked { .. } => "bay_blocked",
             Self::ExitBay { .. } => "exit_bay",
             Self::SealPierced { .. } => "seal_pierced",
@@ -173,6 +194,7 @@ impl CableWhat {
             Self::BoxDeep { .. } => "box_deep",
             Self::NailPlate { .. } => "nail_plate",
             Self::SealBlock { .. } => "seal_block",
+            Self::Bushing { .. } => "bushing",
             Self::PaintDisturbed { .. } => "paint_disturbed",
             Self::BreastWay => "breast_way",
             Self::PowerCord => "power_cord",

@@ -1,6 +1,6 @@
 //! What is seen on a wall: a rectangle whose edges can be measured from.
 
-use super::framing::WallFraming;
+use super::framing::{Front, WallFraming};
 use super::place::{AcrossExtent, UprightExtent};
 use crate::subject::Id;
 use crate::units::Length;
@@ -30,6 +30,9 @@ pub struct Feature {
     /// What a chimney breast is made of, where it is not as the wall.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub framing: Option<WallFraming>,
+    /// What stands in front of a chimney breast's own framing.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub front: Option<Front>,
     /// The height of the fire opening's top, or anything worth remembering.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub notes: Option<String>,

@@ -50,6 +50,8 @@ pub enum HiddenKind {
     Header,
     /// A brace let into the studs.
     Brace,
+    /// A factory opening in a steel stud.
+    StudOpening,
     /// The pocket of a sliding door.
     PocketDoor,
     /// A box in the wall's other side.

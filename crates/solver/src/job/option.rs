@@ -184,6 +184,9 @@ pub struct CableWay {
     /// The bore of the tube that the cables run in, where there is one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub tube: Option<Length>,
+    /// How wide that tube is outside.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tube_outside: Option<Length>,
 }
 
 /// Whether cables may run on a wall's face.

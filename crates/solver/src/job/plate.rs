@@ -4,7 +4,7 @@
 use crate::geometry::Rect;
 use crate::subject::Id;
 use crate::tape::Offset;
-use crate::units::Length;
+use crate::units::{Length, Stress};
 use serde::{Deserialize, Serialize};
 
 /// The part of a mount that is fixed to the wall.
@@ -17,6 +17,9 @@ pub struct Plate {
     /// How thick its sheet is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thickness: Option<Length>,
+    /// The dowel bearing strength of its sheet, where its maker tells it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bearing: Option<Stress>,
     /// Round holes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub holes: Vec<PlateHole>,

@@ -98,6 +98,17 @@ impl Wall {
         let breast = on.and_then(|id| self.features.iter().find(|feature| feature.id == *id));
         breast.and_then(|breast| breast.framing.as_ref()).or(self.framing.as_ref())
     }
+
+    /// What stands in front of that framing: what stands in front of the wall's says nothing of a breast that is built in its
+    /// own way.
+    #[must_use]
+    pub fn front_on(&self, on: Option<&Id>) -> Option<&Front> {
+        let breast = on.and_then(|id| self.features.iter().find(|feature| feature.id == *id));
+        match breast {
+            Some(breast) if breast.framing.is_some() || breast.front.is_some() => breast.front.as_ref(),
+            _ => self.front.as_ref(),
+        }
+    }
 }
 
 /// What a wall's end is.

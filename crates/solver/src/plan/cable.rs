@@ -102,12 +102,25 @@ pub enum WayBy {
 /// What a way goes through.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Crosses {
-    /// A stud: its middle.
-    Stud(Length),
-    /// Something hidden: a fire block, or a cable that it goes past.
-    Hidden(Id, HiddenKind),
+    /// A stud that is bored for it: where.
+    Stud(Point),
+    /// Something hidden, where: a fire block, an opening in a steel stud, or a cable that it goes past.
+    Hidden(Id, HiddenKind, Point),
     /// What fills the bay.
     Insulation,
+}
+
+impl Crosses {
+    /// Where the face is opened to get through; `None` for what is only gone past.
+    #[must_use]
+    pub fn passage(&self) -> Option<Point> {
+        match self {
+            Self::Stud(at) | Self::Hidden(_, HiddenKind::FireBlock | HiddenKind::StudOpening, at) => {
+                Some(*at)
+            }
+            Self::Hidden(..) | Self::Insulation => None,
+        }
+    }
 }
 
 /// What is not allowed.
@@ -119,6 +132,8 @@ pub enum Against {
     Steel,
     /// A cable that is not listed for it runs in the wall.
     Unlisted,
+    /// A flexible cord runs in the wall.
+    Cord,
     /// The face was not to be used.
     Face,
     /// Another bay than the one asked for.
@@ -136,6 +151,8 @@ pub struct Lead {
     pub id: Id,
     /// Its port.
     pub port: Id,
+    /// The outlet or box that it should end beside.
+    pub beside: Option<Id>,
     /// What it carries, where told.
     pub signal: Option<Signal>,
     /// Its outside diameter.
@@ -150,10 +167,16 @@ pub struct Lead {
     pub longest: Option<Given<Length>>,
     /// The way from its port to where it should end; `None` without a way.
     pub length: Option<Given<Length>>,
-    /// What is left over at the port, the plug's own reach in it.
+    /// What is left over at the port: the plug's own reach and the mount's travel in it.
     pub slack_above: Given<Length>,
+    /// How far the plug stands out with the start of its cable.
+    pub plug_reach: Given<Length>,
+    /// How far the mount carries the port from where it hangs: an arm's reach, and what it comes down.
+    pub travel: Given<Length>,
     /// What is left over at the other end.
     pub slack_below: Given<Length>,
+    /// How long it has to be at least; `None` without a way.
+    pub needs: Option<Length>,
     /// The length to cut: stocked where one is long enough, else exactly what is needed.
     pub cut_length: Option<Length>,
     /// The stocked cable that is taken; `None` where none of the kit is long enough, or nobody said how long they are.

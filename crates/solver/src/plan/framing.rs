@@ -1,5 +1,6 @@
 //! What the wall is made of, as far as its hits tell, and how sure that is.
 
+use crate::geometry::Span;
 use crate::numeric;
 use crate::subject::Id;
 use crate::units::Length;
@@ -50,6 +51,24 @@ impl Stud {
         self.centre + (height - self.at_height) * self.lean
     }
 }
+
+impl Stud {
+    /// Where its face may be anywhere between two heights, by 90 % of what is believed of its place and its lean.
+    #[must_use]
+    pub fn face_within(&self, heights: Span) -> Span {
+        let half = (self.right - self.left) / 2.0;
+        let ends = [heights.from, heights.to].map(|y| {
+            let lean_mm = NINETY * self.lean_doubt * (y - self.at_height).mm();
+            let doubt = Length::millimetres(self.doubt.mm().hypot(lean_mm));
+            Span::about(self.middle_at(y), (half + doubt) * 2.0)
+        });
+        let [low, high] = ends;
+        Span { from: low.from.min(high.from), to: low.to.max(high.to) }
+    }
+}
+
+/// A 90 % interval of the normal distribution is so many standard deviations to either side.
+const NINETY: f64 = 1.645;
 
 /// How an upright is known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -78,7 +78,7 @@ impl Mark {
             return true;
         }
         match self.what {
-            MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit => {
+            MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage => {
                 !matches!(self.state, MarkState::ToDo | MarkState::Struck)
             }
             _ => self.state != MarkState::ToDo,
@@ -145,6 +145,8 @@ pub enum MarkWhat {
     Entry,
     /// Cut the opening where the cables come out.
     Exit,
+    /// Open the face where the cables pass a stud or a block.
+    Passage,
     /// A hole of the plate.
     Hole {
         /// The hole.

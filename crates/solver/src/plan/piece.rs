@@ -189,6 +189,8 @@ pub enum Meets {
 pub struct PortPlan {
     /// Its id.
     pub id: Id,
+    /// What it is called; empty where not told.
+    pub name: String,
     /// Where it is.
     pub place: Point,
     /// Whether the option uses it.

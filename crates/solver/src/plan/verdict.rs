@@ -132,6 +132,19 @@ pub enum Rest {
     ScrewMade,
     /// What the maker of a fixing recommends for a base, in the document's own words: stated.
     MakersLoad(String),
+    /// What is stated in a document, by its name and date.
+    Document {
+        /// Its name.
+        name: String,
+        /// Its date.
+        date: String,
+    },
+    /// That a fastener's own steel bears a third of its bending yield strength in tension.
+    SteelInTension,
+    /// That a hole counts where solid wood is round it by so much of a chance, 0 to 1.
+    Chance(f64),
+    /// That nothing thicker than so much lies between a plate and the concrete.
+    ConcreteGap(Length),
     /// A pull test on this wall: stated, of one hole, and counted at this share.
     PullTest(f64),
     /// The strength of concrete that nobody measured.
@@ -175,8 +188,10 @@ pub enum Want {
     HoleWidth(Subject),
     /// Where the piece goes hangs on something assumed.
     Place(Id),
-    /// What stands in front of the framing.
+    /// What stands in front of the framing: of the wall, or of the chimney breast that is built in its own way.
     Front(Id),
+    /// How deep the studs are.
+    StudDepth(Id),
     /// What the wall is made of.
     Framing(Id),
     /// The thickness of the steel studs.
@@ -192,7 +207,7 @@ pub enum Want {
         /// What is stated of the fixing is for this base, in the document's own words.
         base: String,
     },
-    /// The wall's width or height, for the distance to the concrete's edges.
+    /// The wall's width or height, for the distance to the concrete's edges or to a stud's end.
     WallSize(Id),
     /// Where the studs are.
     Hits(Id),
@@ -225,6 +240,9 @@ pub struct FastenerPlan {
     pub lead: Option<Length>,
     /// Where that bit is from.
     pub bit: BitFrom,
+    /// The hole for its smooth shank, as wide as the shank itself and so deep from the wall's face; `None` where all of what is in
+    /// wood is thread, or that is not known.
+    pub shank: Option<(Length, Length)>,
     /// How deep its hole is from the wall's face, tip included, for the bit's stop; `None` where that is not known.
     pub depth: Option<Length>,
     /// Whether it was chosen by hand that this hole is used.

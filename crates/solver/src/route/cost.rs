@@ -41,6 +41,12 @@ impl Add for Cost {
 }
 
 impl Cost {
+    /// Without its lengths, all but what shows.
+    #[must_use]
+    pub fn but_length(self) -> Self {
+        Self { length_nm: 0, behind_nm: 0, ..self }
+    }
+
     /// One turn.
     pub const TURN: Self = Self { tight_bends: 1, ..Self::NONE };
     /// Nothing.

@@ -16,7 +16,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 fn of(of: &Cabled<'_>) -> Option<Finding> {
     let by = of.cable.in_the_way.clone()?;
     let way = of.in_wall()?;
-    let passed = way.crosses.iter().any(|crosses| matches!(crosses, Crosses::Hidden(id, _) if *id == by));
+    let passed = way.crosses.iter().any(|crosses| matches!(crosses, Crosses::Hidden(id, ..) if *id == by));
     Some(told(of, Level::Note, Mend::OnSite, CableWhat::BayBlocked { by, passed }))
 }
 
@@ -25,6 +25,7 @@ mod tests {
     use super::super::sample::Sample;
     use super::*;
     use crate::finding::What;
+    use crate::geometry::Point;
     use crate::job::hidden::HiddenKind;
     use crate::subject::Id;
     #[test]
@@ -43,7 +44,11 @@ mod tests {
             )]
         );
         let cable = room.plan.pieces[0].cable.as_mut().unwrap();
-        cable.way.as_mut().unwrap().crosses.push(Crosses::Hidden(by.clone(), HiddenKind::FireBlock));
+        cable.way.as_mut().unwrap().crosses.push(Crosses::Hidden(
+            by.clone(),
+            HiddenKind::FireBlock,
+            Point::default(),
+        ));
         assert_eq!(
             room.told(check),
             [(

@@ -19,6 +19,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
                 HiddenKind::BoxBehind => Level::Caution,
                 _ => continue,
             };
+            let level = if hung::stays_empty(mounted, hole) { Level::Note } else { level };
             let what = What::BehindHole { hidden: id.clone(), kind: hidden.kind };
             told.push(Finding { level, subject: hole.subject.clone(), what, mend: Mend::Move });
         }

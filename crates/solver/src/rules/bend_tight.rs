@@ -8,6 +8,7 @@ use crate::job::Job;
 use crate::job::wall::Wall;
 use crate::ledger::Label;
 use crate::plan::Plan;
+use crate::units::Length;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     all(job, wall, plan).iter().flat_map(of).collect()
@@ -18,10 +19,10 @@ fn of(of: &Cabled<'_>) -> Vec<Finding> {
     let needs = of.cable.leads.iter().map(|lead| lead.depth_needed);
     // What was assumed of plug and cable is asked for, not held against them.
     let tight = needs.filter(|needs| needs.label != Label::Assumed && needs.value > room);
-    tight
-        .map(|needs| {
-            told(of, Level::Caution, Mend::Choose, CableWhat::BendTight { needs: needs.value, room })
-        })
+    // Told once, by the one that needs most.
+    let most = tight.map(|needs| needs.value).reduce(Length::max);
+    most.map(|needs| told(of, Level::Caution, Mend::Choose, CableWhat::BendTight { needs, room }))
+        .into_iter()
         .collect()
 }
 

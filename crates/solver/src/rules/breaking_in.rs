@@ -12,6 +12,7 @@ pub(super) fn marks(plan: &Plan) -> impl Iterator<Item = &Mark> {
                 | MarkWhat::Look
                 | MarkWhat::Entry
                 | MarkWhat::Exit
+                | MarkWhat::Passage
                 | MarkWhat::Hole { .. }
         )
     })

@@ -18,7 +18,9 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
             let level = match hidden.kind {
                 // A rule of its own tells of these.
                 HiddenKind::PocketDoor | HiddenKind::BoxBehind => continue,
-                HiddenKind::FireBlock | HiddenKind::Header | HiddenKind::Brace => Level::Caution,
+                HiddenKind::FireBlock | HiddenKind::Header | HiddenKind::Brace | HiddenKind::StudOpening => {
+                    Level::Caution
+                }
                 HiddenKind::Pipe
                 | HiddenKind::Drain
                 | HiddenKind::Cable
@@ -26,6 +28,8 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
                 | HiddenKind::Flue
                 | HiddenKind::Other => Level::Stop,
             };
+            // A hole that stays empty, and that nobody asked for, is not drilled.
+            let level = if hung::stays_empty(mounted, hole) { Level::Note } else { level };
             let what = What::HoleOnHidden { hidden: id.clone(), kind: hidden.kind };
             told.push(Finding { level, subject: hole.subject.clone(), what, mend: Mend::Move });
         }
@@ -37,7 +41,11 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 mod tests {
     use super::super::sample::Sample;
     use super::*;
+    use crate::job::kit::FastenerKind;
+    use crate::plan::piece::Meets;
+    use crate::plan::verdict::{BitFrom, EmptyWhy, FastenerPlan, LeftEmpty, Required};
     use crate::subject::Id;
+    use crate::units::Length;
 
     #[test]
     fn a_hole_on_a_pipe_stops_and_on_a_block_warns() {
@@ -48,6 +56,38 @@ mod tests {
             let what = What::HoleOnHidden { hidden: Id::new("hidden-1"), kind };
             assert_eq!(room.told(check), [(level, "display-1.hole-1".to_owned(), what)]);
         }
+    }
+
+    #[test]
+    fn a_hole_that_stays_empty_is_only_noted() {
+        let mut room = Sample::good();
+        room.hide_behind_first_hole("hidden-1", HiddenKind::Pipe);
+        let mounted = room.mounted();
+        let hole = mounted.holes[0].clone();
+        mounted.fastening.fasteners = vec![FastenerPlan {
+            hole: Id::new("hole-2"),
+            subject: Id::new("display-1").part("hole-2"),
+            stock: Id::new("lag-1"),
+            kind: FastenerKind::Lag,
+            diameter: Length::inches(0.3125),
+            length: Length::inches(3.0),
+            lead: None,
+            bit: BitFrom::UsualSet,
+            shank: None,
+            depth: None,
+            by_hand: false,
+            asked: None,
+        }];
+        let why = EmptyWhy::Meets(Meets::Hidden);
+        let empty = LeftEmpty { hole: hole.id, subject: hole.subject, why, wanted: false };
+        mounted.fastening.left_empty = vec![empty];
+        let level = |room: &Sample| room.told(check)[0].0;
+        assert_eq!(level(&room), Level::Note);
+        room.mounted().fastening.left_empty[0].wanted = true;
+        assert_eq!(level(&room), Level::Stop, "somebody chose it");
+        room.mounted().fastening.left_empty[0].wanted = false;
+        room.mounted().fastening.verdict.required = Required::NotMet;
+        assert_eq!(level(&room), Level::Stop, "its maker may ask for it");
     }
 
     #[test]

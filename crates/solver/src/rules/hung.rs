@@ -8,7 +8,8 @@ use crate::job::option::Hanging;
 use crate::job::piece::Piece;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
-use crate::plan::piece::{MountedPlan, PiecePlan};
+use crate::plan::piece::{HolePlan, MountedPlan, PiecePlan};
+use crate::plan::verdict::Required;
 use crate::units::Length;
 
 /// A piece at its place, with what the job says of it.
@@ -39,6 +40,14 @@ impl Hung<'_> {
     pub(super) fn hangs_on(&self, other: &Hung<'_>) -> bool {
         self.hanging.and_then(|hanging| hanging.hung_on.as_ref()) == Some(&other.at.id)
     }
+}
+
+/// Whether a hole is left empty for good: others hold the plate, nobody chose this one, and all is met that its maker
+/// requires.
+pub(super) fn stays_empty(mounted: &MountedPlan, hole: &HolePlan) -> bool {
+    let fastening = &mounted.fastening;
+    let is_empty = fastening.left_empty.iter().any(|one| one.hole == hole.id && !one.wanted);
+    is_empty && !fastening.fasteners.is_empty() && fastening.verdict.required == Required::Met
 }
 
 /// Every piece of a plan, in its order.

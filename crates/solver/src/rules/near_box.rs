@@ -4,24 +4,27 @@
 //! In line: within 12 in of the box's height, within which a cable is fixed to the stud beside its box (NEC 334.30:
 //! within 12 in of each box; read as quoted). The other limits are chosen: 4 in from the stud's face to the box, a box
 //! being nailed to a stud or let in close to it; 2 in above and below, a bored cable running about level with its box;
-//! the same or the next bay, a bay being 24 in where studs do not tell.
+//! the same or the next bay, a bay being 24 in where studs do not tell. In a UK job the zones say where.
 
 use super::hung;
+use super::zones::{in_band, in_line};
 use crate::finding::{Finding, Level, Mend, What};
-use crate::geometry::Span;
+use crate::geometry::{Rect, Span};
 use crate::handbook::power_wiring::BESIDE_BOX_IN;
-use crate::job::Job;
 use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
+use crate::job::{CodeSet, Job};
 use crate::plan::Plan;
 use crate::plan::framing::Stud;
-use crate::plan::piece::Meets;
+use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::PlacedFeature;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
 
 /// 4 in: see above.
 const IN_LINE_ACROSS_MM: f64 = 101.6;
+/// A hole and a cable beside it meet so far from its middle: half an inch (chosen: half of a fastener and half of a cable).
+const HOLE_REACH_MM: f64 = 12.7;
 /// 2 in: see above.
 const LEVEL_WITHIN_MM: f64 = 50.8;
 
@@ -32,6 +35,9 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
         .iter()
         .filter(|feature| matches!(feature.kind, FeatureKind::Outlet | FeatureKind::Switch));
     let boxes: Vec<&PlacedFeature> = boxes.collect();
+    if job.codes == Some(CodeSet::Uk) {
+        return in_zones(job, wall, plan, &boxes);
+    }
     let studs = &plan.framing.studs;
     let mut told = Vec::new();
     for (_, mounted, _) in hung::mounted(job, wall, plan) {
@@ -46,10 +52,31 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
                     && apart(face(stud), one.rect.across()).mm() <= 2.0 * WIDEST_BAY_MM
                     && between(studs, stud, one) <= 1;
                 if in_line || level {
-                    let what = What::NearBox { feature: one.id.clone(), in_line };
+                    let what = What::NearBox { feature: Some(one.id.clone()), in_line };
                     let subject = hole.subject.clone();
                     told.push(Finding { level: Level::Caution, subject, what, mend: Mend::OnSite });
                 }
+            }
+        }
+    }
+    told
+}
+
+/// In a UK job: the holes in the zones that cables may run in.
+fn in_zones(job: &Job, wall: &Wall, plan: &Plan, boxes: &[&PlacedFeature]) -> Vec<Finding> {
+    let mut told = Vec::new();
+    for (_, mounted, _) in hung::mounted(job, wall, plan) {
+        let takes = |hole: &&HolePlan| matches!(hole.meets, Meets::Stud | Meets::Masonry);
+        for hole in mounted.holes.iter().filter(takes) {
+            let at = Rect::at(hole.place).grown(Length::millimetres(HOLE_REACH_MM));
+            let lined = boxes.iter().filter(|one| in_line(at, one.rect)).map(|one| What::NearBox {
+                feature: Some(one.id.clone()),
+                in_line: at.across().overlaps(one.rect.across()),
+            });
+            let band = in_band(plan, at).then_some(What::NearBox { feature: None, in_line: false });
+            for what in lined.chain(band) {
+                let subject = hole.subject.clone();
+                told.push(Finding { level: Level::Caution, subject, what, mend: Mend::OnSite });
             }
         }
     }
@@ -94,7 +121,7 @@ mod tests {
             own.map(|(level, _, what)| {
                 assert_eq!(level, Level::Caution);
                 let What::NearBox { feature, in_line } = what else { panic!("{what:?}") };
-                assert_eq!(feature, Id::new("outlet-1"));
+                assert_eq!(feature, Some(Id::new("outlet-1")));
                 in_line
             })
         });
@@ -111,6 +138,28 @@ mod tests {
         assert_eq!(told_beside(0.0, 1630.0 + 110.0 + 304.8), Some(true));
         assert_eq!(told_beside(101.6, 1630.0 - 200.0), Some(true));
         assert_eq!(told_beside(102.0, 1630.0 - 200.0), None);
+    }
+
+    #[test]
+    fn in_a_uk_job_the_zones_say_where_cables_may_run() {
+        let told = |feature: Option<(f64, f64)>| {
+            let mut room = Sample::good();
+            room.job.codes = Some(CodeSet::Uk);
+            if let Some((left, top)) = feature {
+                room.feature("outlet-1", FeatureKind::Outlet, (left, left + 70.0), (top - 110.0, top), 0.0);
+            }
+            let told = room.told(check);
+            told.into_iter().map(|(_, subject, what)| (subject, what)).collect::<Vec<_>>()
+        };
+        assert_eq!(told(None), []);
+        // Straight below the hole at 1800, however far.
+        let below = What::NearBox { feature: Some(Id::new("outlet-1")), in_line: true };
+        assert_eq!(told(Some((1770.0, 400.0))), [("display-1.hole-1".to_owned(), below)]);
+        assert_eq!(told(Some((1700.0, 400.0))), [], "30 mm beside its line");
+        // Level with both, however far.
+        let level = What::NearBox { feature: Some(Id::new("outlet-1")), in_line: false };
+        let both = ["hole-1", "hole-2"].map(|hole| (format!("display-1.{hole}"), level.clone()));
+        assert_eq!(told(Some((3800.0, 1680.0))), both);
     }
 
     #[test]

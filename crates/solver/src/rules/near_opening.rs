@@ -4,12 +4,13 @@
 //! 334.30, read as quoted).
 
 use super::cabled::{all, told};
+use super::zones::{in_band, in_line};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::geometry::Rect;
-use crate::handbook::power_wiring::{BESIDE_BOX_IN, ZONE_AT_CORNER_MM, ZONE_AT_TOP_MM};
+use crate::handbook::power_wiring::BESIDE_BOX_IN;
 use crate::job::feature::FeatureKind;
-use crate::job::wall::{End, Wall};
+use crate::job::wall::Wall;
 use crate::job::{CodeSet, Job};
 use crate::plan::Plan;
 use crate::subject::Id;
@@ -38,20 +39,11 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 /// Whether a cable of a box may be expected at an opening.
 fn is_near(job: &Job, opening: Rect, one: Rect) -> bool {
     if job.codes == Some(CodeSet::Uk) {
-        return opening.across().overlaps(one.across()) || opening.upright().overlaps(one.upright());
+        return in_line(opening, one);
     }
     let within = Length::inches(BESIDE_BOX_IN.value);
     let reach = Rect { bottom: one.bottom - within, top: one.top + within, ..one };
     reach.overlaps(opening)
-}
-
-/// Whether an opening is in a band in which cables may run without a box to tell of them.
-fn in_band(plan: &Plan, opening: Rect) -> bool {
-    let survey = &plan.survey;
-    let corner = Length::millimetres(ZONE_AT_CORNER_MM.value);
-    let left = survey.left_end == End::InsideCorner && opening.left < survey.outline.left + corner;
-    let right = survey.right_end == End::InsideCorner && opening.right > survey.outline.right - corner;
-    left || right || opening.top > survey.outline.top - Length::millimetres(ZONE_AT_TOP_MM.value)
 }
 
 #[cfg(test)]
@@ -59,6 +51,7 @@ mod tests {
     use super::super::sample::Sample;
     use super::*;
     use crate::finding::What;
+    use crate::job::wall::End;
 
     #[test]
     fn a_cable_of_a_box_is_expected_beside_it() {

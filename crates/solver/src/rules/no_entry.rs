@@ -6,14 +6,22 @@ use super::plane::framing_at;
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::framing::WallFraming;
+use crate::job::option::Surface;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
+use crate::plan::cable::WayBy;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let without = hung::mounted(job, wall, plan).filter(|(hung, mounted, _)| {
         let framing = framing_at(wall, &plan.survey, hung.at.outline.centre());
-        let is_used = hung.at.cable.as_ref().is_some_and(|cable| !cable.leads.is_empty());
-        mounted.entry.is_none() && is_used && framing.is_none_or(WallFraming::has_bays)
+        let is_asked = hung.at.cable.as_ref().is_some_and(|cable| {
+            let inside = cable.way.iter().chain(&cable.alternatives).any(|way| way.by == WayBy::InWall);
+            !cable.leads.is_empty() && !inside
+        });
+        let on_face = hung.hanging.is_some_and(|hanging| {
+            hanging.way.surface == Some(Surface::Only) || hanging.way.on_face == Some(true)
+        });
+        mounted.entry.is_none() && is_asked && !on_face && framing.is_none_or(WallFraming::has_bays)
     });
     let told = without.map(|(hung, ..)| Finding {
         level: Level::Caution,
@@ -34,7 +42,12 @@ mod tests {
         let mut room = Sample::good();
         assert!(room.told(check).is_empty());
         room.mounted().entry = None;
+        assert!(room.told(check).is_empty(), "there is a way inside the wall");
+        room.plan.pieces[0].cable.as_mut().unwrap().way = None;
         assert_eq!(room.told(check), [(Level::Caution, "display-1".to_owned(), What::NoEntry)]);
+        room.hanging().way.surface = Some(Surface::Only);
+        assert!(room.told(check).is_empty(), "nobody asked for one");
+        room.hanging().way.surface = None;
         let cable = room.plan.pieces[0].cable.take();
         assert!(room.told(check).is_empty(), "no cable asks for one");
         room.plan.pieces[0].cable = cable;

@@ -18,7 +18,10 @@ pub(super) fn check(_job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     };
     // A probe stays within the framing's face; a look makes way for the opening.
     let opened = breaking_in::marks(plan).any(|mark| {
-        matches!(mark.what, MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Look)
+        matches!(
+            mark.what,
+            MarkWhat::Hole { .. } | MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage | MarkWhat::Look
+        )
     });
     if !opened {
         return Vec::new();

@@ -12,7 +12,7 @@ use crate::plan::verdict::EmptyWhy;
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let told = hung::mounted(job, wall, plan).filter_map(|(_, mounted, _)| {
         mounted.fastening.left_empty.iter().find_map(|empty| {
-            let EmptyWhy::Refused(Why::PastStud { by }) = empty.why else { return None };
+            let EmptyWhy::Refused(Why::PastStud { by, .. }) = empty.why else { return None };
             Some(Finding {
                 level: Level::Stop,
                 subject: empty.subject.clone(),
@@ -44,7 +44,7 @@ mod tests {
         };
         room.mounted().fastening.left_empty = vec![empty("hole-1", Why::DoesNotPass)];
         assert!(room.told(check).is_empty());
-        let past = Why::PastStud { by };
+        let past = Why::PastStud { by, supposed: false };
         room.mounted().fastening.left_empty = vec![empty("hole-1", past), empty("hole-2", past)];
         let stop = [(Level::Stop, "display-1.hole-1".to_owned(), What::PastStud { by })];
         assert_eq!(room.told(check), stop);

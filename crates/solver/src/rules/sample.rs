@@ -91,6 +91,7 @@ impl Sample {
             upright: UprightExtent::default(),
             proud: Some(mm(proud)),
             framing: None,
+            front: None,
             notes: None,
         });
         let rect = rect(across, upright);
@@ -225,6 +226,7 @@ fn mount() -> Mount {
         plate: Some(Plate {
             solids: Vec::new(),
             thickness: None,
+            bearing: None,
             holes: vec![hole("hole-1", -200.0, 20.0), hole("hole-2", 200.0, 20.0)],
             slots: Vec::new(),
         }),
@@ -360,7 +362,12 @@ fn piece_plan() -> PiecePlan {
         ruled_centre: outline.centre(),
         frame: Frame { origin: outline.centre(), roll: Angle::default() },
         mount: Some(mount),
-        ports: vec![PortPlan { id: Id::new("port-1"), place: outline.centre(), used: true }],
+        ports: vec![PortPlan {
+            id: Id::new("port-1"),
+            name: String::new(),
+            place: outline.centre(),
+            used: true,
+        }],
         cable: Some(cable()),
         gaps: Gaps::default(),
         assumed: false,
@@ -421,6 +428,7 @@ fn cable() -> CablePlan {
     let lead = Lead {
         id: Id::new("port-1"),
         port: Id::new("port-1"),
+        beside: None,
         signal: None,
         outside,
         plug,
@@ -429,6 +437,9 @@ fn cable() -> CablePlan {
         longest: None,
         length: Some(Given::measured(mm(1200.0))),
         slack_above: Given::measured(mm(406.4)),
+        plug_reach: Given::measured(mm(0.0)),
+        travel: Given::measured(mm(0.0)),
+        needs: Some(mm(2000.0)),
         slack_below: Given::measured(mm(304.8)),
         cut_length: Some(mm(2000.0)),
         stock: None,

@@ -17,7 +17,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 fn of(of: &Cabled<'_>) -> Vec<Finding> {
     let crosses = of.in_wall().map(|way| way.crosses.as_slice()).unwrap_or_default();
     let blocks = crosses.iter().filter_map(|crosses| match crosses {
-        Crosses::Hidden(id, HiddenKind::FireBlock) => Some(id.clone()),
+        Crosses::Hidden(id, HiddenKind::FireBlock, _) => Some(id.clone()),
         _ => None,
     });
     blocks.map(|block| told(of, Level::Caution, Mend::OnSite, CableWhat::SealBlock { block })).collect()
@@ -28,6 +28,7 @@ mod tests {
     use super::super::sample::Sample;
     use super::*;
     use crate::finding::What;
+    use crate::geometry::Point;
     use crate::subject::Id;
     #[test]
     fn a_block_that_is_passed_is_sealed() {
@@ -35,7 +36,11 @@ mod tests {
         assert!(room.told(check).is_empty());
         let cable = room.plan.pieces[0].cable.as_mut().unwrap();
         let block = Id::new("block-1");
-        cable.way.as_mut().unwrap().crosses.push(Crosses::Hidden(block.clone(), HiddenKind::FireBlock));
+        cable.way.as_mut().unwrap().crosses.push(Crosses::Hidden(
+            block.clone(),
+            HiddenKind::FireBlock,
+            Point::default(),
+        ));
         assert_eq!(
             room.told(check),
             [(Level::Caution, "display-1".to_owned(), What::Cable(CableWhat::SealBlock { block }))]

@@ -7,6 +7,7 @@ mod hidden_zone;
 mod leads;
 mod may_hide;
 mod openings;
+mod plate_opening;
 mod space;
 mod tell;
 mod ways;
@@ -34,6 +35,8 @@ pub(super) struct Cabling<'a> {
     pub(super) at: &'a PiecePlan,
     /// The outlines of all pieces that hang on the wall.
     pub(super) outlines: &'a [Rect],
+    /// The fasteners of all pieces that hang on the wall, each as wide as it is.
+    pub(super) fastened: &'a [Rect],
     /// Whether openings that were struck or cut hold nothing: to see where they would be.
     pub(super) is_free: bool,
 }
@@ -45,7 +48,7 @@ impl<'a> Cabling<'a> {
         hanging: &'a Hanging,
         piece: &'a Piece,
         at: &'a PiecePlan,
-        outlines: &'a [Rect],
+        (outlines, fastened): (&'a [Rect], &'a [Rect]),
     ) -> Self {
         let mount = at.mount.as_ref().and_then(|mount| job.mount(&mount.id));
         Self {
@@ -57,6 +60,7 @@ impl<'a> Cabling<'a> {
             mount,
             at,
             outlines,
+            fastened,
             is_free: false,
         }
     }

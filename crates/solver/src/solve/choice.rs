@@ -1,6 +1,6 @@
 //! Step 5: the best of the plate's possible places and the best fasteners there; and what moving the piece would give.
 //!
-//! At each place the set of all usable holes is weighed; every set is tried at the few places that lead by it. Where
+//! At each place the set of all usable holes is weighed; every set is tried at the places that lead by it. Where
 //! nothing is there to choose from, the place that meets most studs.
 
 mod asks;
@@ -19,6 +19,7 @@ use super::holes::{Ground, holes};
 use super::load::Load;
 use crate::capacity::case::Case;
 use crate::capacity::seat::Edges;
+use crate::capacity::why::Known;
 use crate::geometry::{Frame, Point, Rect};
 use crate::job::kit::Kit;
 use crate::job::mount::Mount;
@@ -30,12 +31,12 @@ use crate::plan::verdict::{Fastening, Want};
 use crate::subject::Id;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
-use asks::Asks;
+pub(super) use asks::Asks;
 use by_hand::ByHandOf;
 pub(super) use fixed::Fixed;
 use kind::{Kind, kinds};
 use rank::Rank;
-use sets::{Asked, Set, Table};
+use sets::{Asked, EXACT, Set, Table};
 use site::Site;
 
 /// The plate at its chosen place.
@@ -63,6 +64,8 @@ pub(super) struct Candidates<'a> {
     /// Whether outline or holes are not its own.
     pub(super) plate_assumed: bool,
     pub(super) load: &'a Load,
+    /// What the mount's maker requires.
+    pub(super) asks: Asks<'a>,
     /// What is on the truck.
     pub(super) kit: &'a Kit,
     /// What was chosen by hand, of holes and fasteners that are there.
@@ -75,8 +78,9 @@ pub(super) struct Candidates<'a> {
     pub(super) explains: bool,
 }
 
-/// Every set of holes is tried at so many of the leading places (chosen: enough to see past the first).
-const EXACT_PLACES: usize = 3;
+/// Of more holes than are tried in every set, the search is made at so many of the leading places (chosen: enough to see past
+/// the first).
+const SEARCHED_PLACES: usize = 3;
 
 impl Candidates<'_> {
     fn frame(&self, offset: Length) -> Frame {
@@ -86,6 +90,10 @@ impl Candidates<'_> {
     fn holes(&self, offset: Length) -> Vec<HolePlan> {
         let along = |slot: &Id| ByHandOf(self.by_hand).along(slot);
         holes(&self.ground, self.piece, self.plate, self.frame(offset), &along)
+    }
+
+    fn place(&self, offset: Length) -> Place {
+        Place { offset, holes: self.holes(offset), cases: self.load.cases(offset) }
     }
 
     /// Every offset that puts a hole, or a slot's middle or end, on a stud's centre, within `reach` of none.
@@ -133,8 +141,7 @@ impl Candidates<'_> {
     /// The best place and the best fasteners there.
     pub(super) fn choose(&self) -> Chosen {
         let (least, most) = self.mount.offsets();
-        let mut places: Vec<Place> =
-            self.offsets().into_iter().map(|offset| Place { offset, holes: self.holes(offset) }).collect();
+        let mut places: Vec<Place> = self.offsets().into_iter().map(|offset| self.place(offset)).collect();
         let middle = places.first().map_or(Length::default(), |place| place.offset);
         let site = Site::of(
             self.ground,
@@ -160,7 +167,10 @@ impl Candidates<'_> {
         {
             picked = self.exact(&site, &kinds, &mut places, first).or(picked);
         }
-        let at = picked.as_ref().map_or_else(|| most_studs(&places), |picked| picked.place);
+        let at = picked.as_ref().map_or_else(
+            || most_studs(places.iter().map(|place| place.holes.as_slice())),
+            |picked| picked.place,
+        );
         let Some(place) = places.into_iter().nth(at) else {
             // There is always the place of rest.
             return self.nowhere();
@@ -179,13 +189,8 @@ impl Candidates<'_> {
     /// Where fasteners of more than one type were chosen by hand: at the place where most of them can be put in.
     fn mixed(&self, site: &Site<'_>, kinds: &[Kind<'_>], places: Vec<Place>) -> Chosen {
         let (least, most) = self.mount.offsets();
-        let asks = Asks::of(self.mount.required.as_ref());
         let go_in = |place: &Place| {
-            self.told(site, &asks, place)
-                .in_mixed(kinds, &place.holes)
-                .iter()
-                .filter(|goes| goes.is_ok())
-                .count()
+            self.told(site, place).in_mixed(kinds, &place.holes).iter().filter(|goes| goes.is_ok()).count()
         };
         let mut best: Option<(usize, Place)> = None;
         for place in places {
@@ -195,22 +200,21 @@ impl Candidates<'_> {
             }
         }
         let Some((_, place)) = best else { return self.nowhere() };
-        let fastening = self.told(site, &asks, &place).mixed(kinds);
+        let fastening = self.told(site, &place).mixed(kinds);
         let wish = self.wish(studs(&place.holes), least, most);
         let frame = self.frame(place.offset);
         let explained = self.explains.then(|| Explained::nothing(self.piece.clone()));
         Chosen { frame, offset: place.offset, holes: place.holes, fastening, wish, explained }
     }
 
-    fn told<'t>(&'t self, site: &'t Site<'t>, asks: &'t Asks<'t>, place: &'t Place) -> tell::Told<'t> {
-        let cases = self.load.cases(place.offset).unwrap_or_default();
+    fn told<'t>(&'t self, site: &'t Site<'t>, place: &'t Place) -> tell::Told<'t> {
         tell::Told {
             site,
             load: self.load,
             holes: &place.holes,
-            asks,
+            asks: &self.asks,
             by_hand: ByHandOf(self.by_hand),
-            first_case: cases.first().map(|case| case.name),
+            first_case: place.cases().first().map(|case| case.name),
             stocks: &self.kit.fasteners,
         }
     }
@@ -233,8 +237,8 @@ impl Candidates<'_> {
     }
 
     /// The fasteners of one kind at one place, ready to be weighed.
-    fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place, cases: &[Case]) -> Table<'k> {
-        self.table_with(site, kind, place, &[], cases)
+    fn table<'k>(&self, site: &Site<'_>, kind: &'k Kind<'k>, place: &Place) -> Table<'k> {
+        self.table_with(site, kind, place, &[])
     }
 
     /// The same with slots' other positions, each by the slot's place in the plate's list.
@@ -244,11 +248,9 @@ impl Candidates<'_> {
         kind: &'k Kind<'k>,
         place: &Place,
         variants: &[(usize, HolePlan)],
-        cases: &[Case],
     ) -> Table<'k> {
-        let asks = Asks::of(self.mount.required.as_ref());
         let asked = Asked {
-            cases,
+            cases: place.cases(),
             edges: Edges {
                 left_mm: self.outline.left.mm(),
                 right_mm: self.outline.right.mm(),
@@ -257,7 +259,7 @@ impl Candidates<'_> {
             },
             weight_x_mm: self.load.weight_x_mm(place.offset),
             swings_out: self.load.swings_out,
-            asks: &asks,
+            asks: &self.asks,
             by_hand: ByHandOf(self.by_hand),
             most_reserve: self.most_reserve,
         };
@@ -266,14 +268,17 @@ impl Candidates<'_> {
 
     /// The best kind and set; `None` where no hole takes any fastener, or what hangs makes no sense.
     fn pick(&self, site: &Site<'_>, kinds: &[Kind<'_>], places: &[Place]) -> Option<Picked> {
-        if kinds.is_empty() {
+        if kinds.is_empty() || places.iter().any(|place| place.cases.is_err()) {
             return None;
         }
         let mut full: Vec<(usize, Rank)> = Vec::new();
+        let mut usable = 0;
         for (index, place) in places.iter().enumerate() {
-            // Places that differ in nothing are one.
-            let cases = self.load.cases(place.offset).ok()?;
-            let ranks = kinds.iter().filter_map(|kind| self.table(site, kind, place, &cases).full());
+            let tables = kinds.iter().map(|kind| self.table(site, kind, place));
+            let ranks = tables.filter_map(|table| {
+                usable = usable.max(table.seated.len());
+                table.full()
+            });
             let best = ranks.map(|full| full.rank).max_by(Rank::against);
             full.extend(best.map(|rank| (index, rank)));
         }
@@ -281,15 +286,16 @@ impl Candidates<'_> {
         full.retain(|(_, rank)| rank.leads_with(&lead));
         // Stable: of equals the least shift stays first.
         full.sort_by(|(_, a), (_, b)| b.against(a));
-        full.truncate(EXACT_PLACES);
+        if usable > EXACT {
+            full.truncate(SEARCHED_PLACES);
+        }
         full.sort_by_key(|(index, _)| *index);
         let mut picked: Option<Picked> = None;
         for (index, _) in full {
             let Some(place) = places.get(index) else { continue };
-            let cases = self.load.cases(place.offset).ok()?;
             for (kind, own) in kinds.iter().enumerate() {
                 let to_beat = picked.as_ref().map(|picked| picked.set.rank);
-                if let Some(set) = self.table(site, own, place, &cases).best(to_beat.as_ref()) {
+                if let Some(set) = self.table(site, own, place).best(to_beat.as_ref()) {
                     picked = Some(Picked { place: index, kind, set });
                 }
             }
@@ -306,12 +312,10 @@ impl Candidates<'_> {
         place: &Place,
         picked: Option<&Picked>,
     ) -> Fastening {
-        let asks = Asks::of(self.mount.required.as_ref());
-        let told = self.told(site, &asks, place);
-        let cases = self.load.cases(place.offset).unwrap_or_default();
+        let told = self.told(site, place);
         let chosen = picked.and_then(|picked| Some((kinds.get(picked.kind)?, &picked.set)));
         match chosen {
-            Some((kind, set)) => told.chosen(&self.table(site, kind, place, &cases), set),
+            Some((kind, set)) => told.chosen(&self.table(site, kind, place), set),
             None => told.none(kinds, missing, self.kit.fasteners.is_empty()),
         }
     }
@@ -349,6 +353,15 @@ impl Candidates<'_> {
 struct Place {
     offset: Length,
     holes: Vec<HolePlan>,
+    /// Every case of what hangs there.
+    cases: Known<Vec<Case>>,
+}
+
+impl Place {
+    /// Its cases; none where what hangs makes no sense.
+    fn cases(&self) -> &[Case] {
+        self.cases.as_deref().unwrap_or_default()
+    }
 }
 
 /// The best set of holes, of which kind, at which place.
@@ -358,12 +371,12 @@ struct Picked {
     set: Set,
 }
 
-/// The place that meets most studs, then in solid wood most surely; of equals the first.
-fn most_studs(places: &[Place]) -> usize {
+/// Of the plate's holes at each place, the place that meets most studs, then in solid wood most surely; of equals the first.
+fn most_studs<'h>(places: impl Iterator<Item = &'h [HolePlan]>) -> usize {
     let mut best = 0;
     let mut met: Option<(usize, f64)> = None;
-    for (index, place) in places.iter().enumerate() {
-        let (more, surer) = (studs(&place.holes), sum_of_chances(&place.holes));
+    for (index, holes) in places.enumerate() {
+        let (more, surer) = (studs(holes), sum_of_chances(holes));
         let is_better =
             met.is_none_or(|(most, sure)| more > most || (more == most && surer > sure + WORTH_A_SHIFT));
         if is_better {

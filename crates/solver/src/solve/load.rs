@@ -11,6 +11,7 @@ use crate::job::mount::{Mount, MountKind};
 use crate::job::piece::Piece;
 use crate::ledger::Label;
 use crate::plan::verdict::{Rest, Want};
+use crate::tolerance::ARM_REACH_MM;
 use crate::units::{Angle, Force, Length, Mass};
 
 /// Of a piece that nobody weighed: kilograms for every square metre of its outline (chosen; assumed, so it makes no
@@ -20,8 +21,6 @@ const UNWEIGHED_KG_PER_M2: f64 = 30.0;
 const DEPTH_NOT_MEASURED_MM: f64 = 80.0;
 /// Of a mount whose stand-off nobody measured (chosen; assumed).
 const STAND_OFF_NOT_MEASURED_MM: f64 = 60.0;
-/// Of an arm whose reach nobody measured (chosen; assumed).
-const REACH_NOT_MEASURED_MM: f64 = 600.0;
 /// Of a mount that nobody weighed (chosen; assumed).
 const UNWEIGHED_MOUNT_KG: f64 = 5.0;
 /// Nothing turns farther to count (a quarter turn is the worst).
@@ -113,6 +112,12 @@ impl Load {
                 from_back_mm: told.and_then(|told| told.forward).map_or(depth_mm / 2.0, Length::mm),
             });
         }
+        if comes_out(mount) {
+            // An arm turns the piece about its own middle: what sticks out to one side is taken to do so to both, for the
+            // pulls at its ends (chosen: safer); the masses stay where they are.
+            let half = (outline.right - centre.x).max(centre.x - outline.left);
+            outline = Rect { left: centre.x - half, right: centre.x + half, ..outline };
+        }
         let middle_mm = (outline.centre().x - centre.x).mm();
         for mass in &mut masses {
             mass.right_mm -= middle_mm;
@@ -196,6 +201,11 @@ fn around(a: Rect, b: Rect) -> Rect {
     }
 }
 
+/// Whether a mount lets its piece come out of the wall.
+fn comes_out(mount: &Mount) -> bool {
+    matches!(mount.kind, MountKind::PullDown | MountKind::Arm) || mount.arm.is_some()
+}
+
 /// How a mount lets its piece move.
 fn manner(
     mount: &Mount,
@@ -205,10 +215,10 @@ fn manner(
     rests: &mut Vec<Rest>,
 ) -> Manner {
     let arm = mount.arm.as_ref();
-    if mount.kind == MountKind::PullDown || mount.kind == MountKind::Arm || arm.is_some() {
+    if comes_out(mount) {
         let reach_mm = arm.and_then(|arm| arm.reach).map(Length::mm).unwrap_or_else(|| {
             wants.push(Want::Reach(mount.id.clone()));
-            REACH_NOT_MEASURED_MM
+            ARM_REACH_MM
         });
         let turns = |given: Option<Angle>, rest: fn(Angle) -> Rest, rests: &mut Vec<Rest>| {
             given.map(|angle| angle.deg().abs()).unwrap_or_else(|| {
@@ -229,12 +239,11 @@ fn manner(
             lowers_mm: lowers(mount, wants),
         };
     }
-    let tilt = mount.tilt.as_ref();
-    let (down, up) = (tilt.and_then(|tilt| tilt.down), tilt.and_then(|tilt| tilt.up));
+    let (down, up) = tilts(mount);
+    if mount.kind == MountKind::Tilting && !is_told(down, up) {
+        wants.push(Want::Tilt(mount.id.clone()));
+    }
     if down.is_none() && up.is_none() {
-        if mount.kind == MountKind::Tilting {
-            wants.push(Want::Tilt(mount.id.clone()));
-        }
         return Manner::Fixed;
     }
     let pivot_down = pivot_down(mount, place.outline, wants);
@@ -246,32 +255,47 @@ fn manner(
     }
 }
 
+/// How far a mount tilts, down and up.
+fn tilts(mount: &Mount) -> (Option<Angle>, Option<Angle>) {
+    let tilt = mount.tilt.as_ref();
+    (tilt.and_then(|tilt| tilt.down), tilt.and_then(|tilt| tilt.up))
+}
+
+/// Whether that is enough to go by: both ways, or one that is more than nothing, which the other then counts as too.
+fn is_told(down: Option<Angle>, up: Option<Angle>) -> bool {
+    let tilts = |angle: Angle| angle.deg() != 0.0;
+    match (down, up) {
+        (Some(_), Some(_)) => true,
+        (Some(angle), None) | (None, Some(angle)) => tilts(angle),
+        (None, None) => false,
+    }
+}
+
 /// How far it tilts one way, degrees: a way that was not given counts as far as the other.
 fn one_way(given: Option<Angle>, other: Option<Angle>, rests: &mut Vec<Rest>) -> f64 {
     match (given, other) {
         (Some(angle), _) => angle.deg().abs(),
-        (None, Some(angle)) => {
+        (None, Some(angle)) if angle.deg() != 0.0 => {
             rests.push(Rest::Tilt(angle));
             angle.deg().abs()
         }
-        (None, None) => 0.0,
+        (None, _) => 0.0,
     }
 }
 
 /// How far an arm's head tilts, the larger of both ways, in degrees, and from the line that it tilts about to the farther
 /// edge of all that hangs, in millimetres.
 ///
-/// Where neither way was told it is 0 and asked for: no angle short of a quarter turn would be on the safe side, and one that
-/// does not tilt is told by a 0.
+/// Where neither way was told, or one only and as 0, it is 0 and asked for: no angle short of a quarter turn would be on the
+/// safe side, and one that does not tilt is told by a 0 each way.
 fn arm_tilt(
     mount: &Mount,
     (piece, all): (Rect, Rect),
     wants: &mut Vec<Want>,
     rests: &mut Vec<Rest>,
 ) -> (f64, f64) {
-    let tilt = mount.tilt.as_ref();
-    let (down, up) = (tilt.and_then(|tilt| tilt.down), tilt.and_then(|tilt| tilt.up));
-    if down.is_none() && up.is_none() {
+    let (down, up) = tilts(mount);
+    if !is_told(down, up) {
         wants.push(Want::Tilt(mount.id.clone()));
     }
     let most_deg = one_way(down, up, rests).max(one_way(up, down, rests)).min(QUARTER_TURN_DEG);

@@ -1,7 +1,7 @@
 //! Steps 4 and 5 for one placed piece: its drop, its plate, what its holes meet.
 
 use super::Notes;
-use super::choice::{Candidates, Chosen};
+use super::choice::{Asks, Candidates, Chosen};
 use super::held::HeldPlate;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
@@ -71,6 +71,7 @@ pub(super) fn mounted_by(
         outline: in_plate,
         plate_assumed: holes_assumed,
         load: &load,
+        asks: Asks::of(mount.required.as_ref()),
         kit: &job.kit,
         by_hand: &by_hand,
         most_reserve: job.settings.reserve().value(),

@@ -68,6 +68,7 @@ fn turn(want: &Want) -> Option<u8> {
         Want::Framing(_)
         | Want::SteelThickness(_)
         | Want::Face(_)
+        | Want::StudDepth(_)
         | Want::NormalWeight(_)
         | Want::Solid { .. }
         | Want::WallSize(_) => 7,

@@ -12,7 +12,7 @@ use crate::finding::What;
 use crate::geometry::Rect;
 use crate::job::Job;
 use crate::job::mount::Mount;
-use crate::job::option::{Hanging, WallOption};
+use crate::job::option::{Hanging, Opening, WallOption};
 use crate::job::piece::Piece;
 use crate::job::place::UprightDatum;
 use crate::job::rule::UprightRule;
@@ -68,6 +68,11 @@ pub(super) fn pieces(
         };
         notes.stop(hanging.piece.whole(), what);
     }
+    for one in &settled {
+        for named in names_missing(job, survey, one) {
+            notes.stop(one.piece.id.whole(), What::NotThere { named });
+        }
+    }
     let outlines: Vec<_> = settled.iter().map(|one| (one.hanging, one.piece, one.place.outline)).collect();
     for (one, plan) in settled.iter().zip(&mut placed) {
         let with = hung_on(&one.hanging.piece, &outlines);
@@ -83,9 +88,10 @@ pub(super) fn pieces(
         });
     }
     let all: Vec<Rect> = placed.iter().map(|piece| piece.outline).collect();
+    let fastened = fastened(&placed);
     let mut taken = Vec::new();
     for (one, plan) in settled.iter().zip(&mut placed) {
-        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, &all);
+        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, (&all, &fastened));
         let cable = cabling.plan(&mut taken);
         let wanted = cabling.wanted_entry(cable.as_ref());
         if let Some(mount) = &mut plan.mount {
@@ -101,6 +107,43 @@ pub(super) fn pieces(
         piece.gaps = gaps(wall, survey, piece, &outlines);
     }
     placed
+}
+
+/// What a piece's cables name that the job does not have: ports, cables, what they end at or behind, boxes.
+fn names_missing(job: &Job, survey: &Survey, one: &Settled<'_>) -> Vec<Subject> {
+    let Hanging { cables, way, .. } = one.hanging;
+    let port = |id: &Id| one.piece.ports.iter().any(|port| port.id == *id);
+    let cable = |id: &Id| job.kit.cables.iter().any(|cable| cable.id == *id);
+    let feature = |id: &Id| survey.features.iter().any(|feature| feature.id == *id);
+    let stocked = |opening: &Option<Opening>| match opening {
+        Some(Opening::Stocked(id)) => Some(id.clone()),
+        _ => None,
+    };
+    let mut missing: Vec<&Id> = Vec::new();
+    for wish in cables {
+        missing.extend(Some(&wish.port).filter(|id| !port(id)));
+        missing.extend(wish.cable.as_ref().filter(|id| !cable(id)));
+        missing.extend(wish.ends_at.as_ref().filter(|id| !feature(id)));
+    }
+    missing.extend(way.behind.as_ref().filter(|id| !feature(id)));
+    let boxes = [stocked(&way.entry_kind), stocked(&way.exit_kind)];
+    let no_box = |id: &&Id| !job.kit.boxes.iter().any(|one| one.id == **id);
+    missing.extend(boxes.iter().flatten().filter(no_box));
+    missing.sort_unstable();
+    missing.dedup();
+    missing.into_iter().map(Id::whole).collect()
+}
+
+/// The fasteners in use, each as wide as it is.
+fn fastened(pieces: &[PiecePlan]) -> Vec<Rect> {
+    let mounted = pieces.iter().filter_map(|piece| piece.mount.as_ref());
+    let each = mounted.flat_map(|mount| {
+        mount.fastening.fasteners.iter().filter_map(|fastener| {
+            let hole = mount.holes.iter().find(|hole| hole.id == fastener.hole)?;
+            Some(Rect::at(hole.place).grown(fastener.diameter / 2.0))
+        })
+    });
+    each.collect()
 }
 
 /// A piece at its place.
@@ -166,7 +209,8 @@ pub(super) fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> Pi
         .map(|port| {
             let right = port.from_left_in_front(width) - width / 2.0;
             let place = place.frame.to_wall(right, port.up - place.outline.height() / 2.0);
-            PortPlan { id: port.id.clone(), place, used: used(&port.id) }
+            let name = port.name.clone().unwrap_or_default();
+            PortPlan { id: port.id.clone(), name, place, used: used(&port.id) }
         })
         .collect();
     PiecePlan {

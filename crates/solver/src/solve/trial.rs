@@ -2,7 +2,7 @@
 //! same functions.
 
 use super::Notes;
-use super::choice::{Candidates, Fixed};
+use super::choice::{Asks, Candidates, Fixed};
 use super::framing::framing;
 use super::holes::Ground;
 use super::load::{Load, Loaded};
@@ -86,6 +86,7 @@ impl<'a> Trial<'a> {
             outline,
             plate_assumed: false,
             load: &load,
+            asks: Asks::of(mount.required.as_ref()),
             kit: &job.kit,
             by_hand: &by_hand,
             most_reserve: job.settings.reserve().value(),

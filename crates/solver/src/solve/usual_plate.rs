@@ -49,7 +49,13 @@ fn plate(solids: &[Solid], rows: &[(f64, &[f64])]) -> Plate {
         down: inches(down),
         diameter: None,
     });
-    Plate { solids: solids.to_vec(), thickness: None, holes: holes.collect(), slots: Vec::new() }
+    Plate {
+        solids: solids.to_vec(),
+        thickness: None,
+        bearing: None,
+        holes: holes.collect(),
+        slots: Vec::new(),
+    }
 }
 
 #[cfg(test)]

@@ -14,7 +14,7 @@ pub enum Bears {
 }
 
 /// The hole that cables are drawn through one after another: the widest plug beside all others' cables, at least their
-/// tube. Each cable is its larger plug and its outside diameter; none want nothing.
+/// tube as it is outside. Each cable is its larger plug and its outside diameter; none want nothing.
 #[must_use]
 pub fn needed<L: Ledger>(
     ledger: &mut L,

@@ -16,6 +16,20 @@ pub fn wanted(width: Length) -> usize {
     count.max(1)
 }
 
+/// How many of them are surely on a stretch of wall so wide that goes on round so many inside corners: one round each corner
+/// may serve the wall up to 6 ft from it.
+#[must_use]
+pub fn surely_wanted(width: Length, corners: usize) -> usize {
+    let served = Length::inches(RECEPTACLE_FT.value * 12.0);
+    let left = (0..corners).fold(width, |left, _| left - served);
+    match corners {
+        0 => wanted(width),
+        _ if left.mm() <= 1e-6 => 0,
+        // What is left beside served wall is wall space of its own, however narrow.
+        _ => wanted(left).max(1),
+    }
+}
+
 /// Whether a receptacle so high above the floor counts for the spacing.
 #[must_use]
 pub fn counts(height: Length) -> bool {

@@ -22,6 +22,7 @@ pub(super) fn against_words(against: Against) -> &'static str {
             "it needs a steel stud passed, never by a bored hole: only through a factory opening, with a bushing in it"
         }
         Against::Unlisted => "a cable in it is not listed for inside a wall",
+        Against::Cord => "a cord of power is never led into a wall: ask a licensed electrician",
         Against::Face => "the wall's face was not to be used",
         Against::Bay => "it is in another bay than the one asked for",
         Against::EntryPlace => "the entry was asked for where the wall may not be cut",
@@ -59,7 +60,7 @@ pub(super) fn other_ways(plan: &Plan, piece: &PiecePlan) -> Vec<String> {
 /// What a stud may lose, where a way goes through one or would have to; rounded down, as limits are.
 fn stud_limits(plan: &Plan, cable: &CablePlan) -> Option<String> {
     let bores = |way: &Way| way.cost.studs_bored > 0;
-    let limits = cable.stud.filter(|_| cable.way.iter().chain(&cable.alternatives).any(bores))?;
+    let limits = cable.stud.filter(|_| cable.way.as_ref().is_some_and(bores))?;
     let down = |length: Given<Length>| down_to_graduation(plan, length.value);
     Some(format!(
         "A stud here may have a hole of {} bored in its middle at most, over {} with a steel plate, or a notch of {}; these \
@@ -97,20 +98,18 @@ pub fn alternative(plan: &Plan, other: &Way) -> String {
 }
 
 fn through(plan: &Plan, way: &Way) -> String {
-    let mut parts: Vec<String> = way
+    let parts: Vec<String> = way
         .crosses
         .iter()
-        .filter_map(|crosses| match crosses {
-            Crosses::Hidden(id, HiddenKind::Cable) => Some(format!("past {}", called(plan, id))),
-            Crosses::Hidden(id, _) => Some(format!("through {}", called(plan, id))),
-            Crosses::Insulation => Some("past insulation".to_owned()),
-            Crosses::Stud(_) => None,
+        .map(|crosses| match crosses {
+            Crosses::Hidden(id, HiddenKind::Cable, _) => format!("past {}", called(plan, id)),
+            Crosses::Hidden(id, ..) => format!("through {}", called(plan, id)),
+            Crosses::Insulation => "past insulation".to_owned(),
+            Crosses::Stud(at) => {
+                format!("through the stud at {}, bored {}", along(plan, at.x), above_floor(plan, *at))
+            }
         })
         .collect();
-    let studs = way.crosses.iter().filter(|crosses| matches!(crosses, Crosses::Stud(_))).count();
-    if studs > 0 {
-        parts.push(format!("through {}", count(studs, "bored stud", "bored studs")));
-    }
     if parts.is_empty() { String::new() } else { format!(" {}", list(&parts)) }
 }
 
@@ -124,7 +123,10 @@ fn costs(plan: &Plan, way: &Way) -> String {
     parts.extend(some(cost.studs_bored, "stud bored", "studs bored"));
     parts.extend(some(cost.patches, "patch", "patches"));
     parts.extend(some(cost.blocks, "fire block passed", "fire blocks passed"));
-    parts.extend(some(cost.tight_bends, "turn out of sight", "turns out of sight"));
+    parts.extend(match way.by {
+        WayBy::InWall => some(cost.tight_bends, "turn out of sight", "turns out of sight"),
+        WayBy::OnFace => some(cost.tight_bends, "turn", "turns"),
+    });
     let shows = route::length(cost.visible_nm);
     if plan.style.steps(shows) != 0 {
         parts.push(format!("{} shows", amount(plan, shows)));
@@ -135,11 +137,32 @@ fn costs(plan: &Plan, way: &Way) -> String {
 
 fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
     let (length, cut) = (lead.length?, lead.cut_length?);
-    let which = if cable.leads.len() > 1 { format!("Cable \"{}\"", lead.id) } else { "Cable".to_owned() };
+    let which = if cable.leads.len() > 1 {
+        format!("Cable of {}", super::things::port_words(plan, &lead.port))
+    } else {
+        "Cable".to_owned()
+    };
     // A stocked length is what it is; a cable that is cut too short is none.
     let taken = match &lead.stock {
         Some(_) => format!("take {}", plan.style.print(cut)),
         None => format!("cut {}", up_to_graduation(plan, cut)),
+    };
+    let moves = |plan: &Plan, lead: &Lead| {
+        let travels = lead.travel.value > Length::default();
+        let asked = [
+            (lead.plug_reach.label == Label::Assumed, "its plug"),
+            (travels && lead.travel.label == Label::Assumed, "how far its mount moves"),
+        ];
+        let asked: Vec<String> =
+            asked.iter().filter(|(is, _)| *is).map(|(_, what)| (*what).to_owned()).collect();
+        let of_mount =
+            travels.then(|| format!("{} of it for the mount's travel", amount(plan, lead.travel.value)));
+        let taken = (!asked.is_empty()).then(|| {
+            let are = if asked.len() > 1 { "are" } else { "is" };
+            format!("{} {are} not measured, taken long", list(&asked))
+        });
+        let told: Vec<String> = of_mount.into_iter().chain(taken).collect();
+        if told.is_empty() { String::new() } else { format!(" ({})", told.join("; ")) }
     };
     let assumed = |given: Given<Length>, what: &str| {
         if given.label == Label::Assumed {
@@ -153,7 +176,7 @@ fn lead_line(plan: &Plan, cable: &CablePlan, lead: &Lead) -> Option<String> {
         amount(plan, length.value),
         assumed(length, "what stands in front of the studs"),
         amount(plan, lead.slack_above.value),
-        assumed(lead.slack_above, "its plug"),
+        moves(plan, lead),
         amount(plan, lead.slack_below.value),
         if lead.before_lift { ", plugged before the lift" } else { "" }
     ))
@@ -194,6 +217,35 @@ pub(super) fn waits_for_studs(plan: &Plan, mark: &Mark) -> bool {
     matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) && cable.is_some_and(|cable| !cable.framing_known)
 }
 
+/// What is done where the face is opened to pass a stud or a block, as sentences.
+pub(super) fn passage(plan: &Plan, mark: &Mark) -> Vec<String> {
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
+    let cable = piece.and_then(|piece| piece.cable.as_ref());
+    let crossed = cable.and_then(|cable| {
+        let way = cable.way.as_ref()?;
+        let crosses =
+            way.crosses.iter().find(|crosses| crosses.passage().is_some_and(|at| Some(at) == mark.place))?;
+        Some((cable, crosses))
+    });
+    let open = "Open the face here, no wider than a hand and a drill need, and keep the piece.";
+    let through = match crossed {
+        Some((cable, Crosses::Stud(_))) => format!(
+            "Bore the stud level through its middle, {} wide.",
+            up_to_graduation(plan, cable.bore.value)
+        ),
+        Some((_, Crosses::Hidden(id, HiddenKind::StudOpening, _))) => {
+            format!("Put a bushing into {}.", called(plan, id))
+        }
+        Some((cable, Crosses::Hidden(id, ..))) => format!(
+            "Bore through {}, {} wide, and seal it again round the cables with an approved material.",
+            called(plan, id),
+            up_to_graduation(plan, cable.bore.value)
+        ),
+        Some((_, Crosses::Insulation)) | None => return vec![open.to_owned()],
+    };
+    vec![open.to_owned(), through, "Patch the face when the cables are through.".to_owned()]
+}
+
 /// The step of feeding.
 pub(super) fn feed(piece: Option<&PiecePlan>) -> Vec<String> {
     let cable = piece.and_then(|piece| piece.cable.as_ref());
@@ -223,8 +275,8 @@ pub(super) fn plug(plan: &Plan, piece: Option<&PiecePlan>, words: &str) -> Strin
         .iter()
         .flat_map(|cable| &cable.leads)
         .filter(|lead| lead.before_lift)
-        .map(|lead| lead.slack_above.value);
-    match off.reduce(Length::max) {
+        .map(|lead| lead.slack_above.value - lead.plug_reach.value - lead.travel.value);
+    match off.reduce(Length::min) {
         Some(slack) => format!(
             "Hold {words} off the wall, with no more than the {} left over, and plug in what no hand reaches later.",
             amount(plan, slack)

@@ -1,5 +1,6 @@
 //! What to bring, a line a thing, and what asks for it.
 
+use super::cable::up_to_graduation;
 use super::fastening::{fine, size_name};
 use super::lines::Text;
 use super::phrase::{count, mass, sentence};
@@ -32,8 +33,12 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
         Carried::NailPlates => "nail plate".to_owned(),
         Carried::Cable { name, length, stocked } => {
             let name = if name.is_empty() { "cable".to_owned() } else { format!("cable {name}") };
-            let how = if *stocked { "stocked length" } else { "to be cut" };
-            format!("{name}, {} ({how})", print(*length))
+            // A length to cut is told up, as in the plan: one that is too short is none.
+            let (how, length) = match *stocked {
+                true => ("stocked length", print(*length)),
+                false => ("to be cut", up_to_graduation(plan, *length)),
+            };
+            format!("{name}, {length} ({how})")
         }
         Carried::PullString => "pull string".to_owned(),
         Carried::FishTape => "fish tape".to_owned(),
@@ -81,6 +86,12 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
         Asks::Openings(openings) => count(*openings, "opening for cables", "openings for cables"),
         Asks::Cables(cables) => count(*cables, "cable", "cables"),
         Asks::Bored(studs) => format!("{} bored for cables", count(*studs, "stud", "studs")),
+        Asks::StudOpenings(openings) => {
+            format!(
+                "{} that cables pass",
+                count(*openings, "opening in a steel stud", "openings in steel studs")
+            )
+        }
         Asks::Blocks(blocks) => format!("{} that cables pass", count(*blocks, "fire block", "fire blocks")),
         Asks::Uncovered(holes) => format!("{} that nothing covers", count(*holes, "place", "places")),
         Asks::Piece => "a piece on brackets".to_owned(),

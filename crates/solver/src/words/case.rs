@@ -71,7 +71,13 @@ pub fn why(plan: &Plan, why: &Why) -> String {
         Why::Shallow { has, needs } => {
             format!("the fastener is only {} deep, and {} is needed", print(*has), print(*needs))
         }
-        Why::PastStud { by } => format!("the fastener would reach {} past the stud", print(*by)),
+        Why::PastStud { by, supposed: false } => {
+            format!("the fastener would reach {} past the stud", print(*by))
+        }
+        Why::PastStud { by, supposed: true } => format!(
+            "the fastener would reach {} past the stud, if that is as shallow as any usual one: measure how deep it is",
+            print(*by)
+        ),
         Why::Edge { has, needs } if has.mm() <= 0.0 => format!("at an edge, and {} is needed", print(*needs)),
         Why::Edge { has, needs } => {
             format!("only {} to an edge, and {} is needed", print(*has), print(*needs))
@@ -171,8 +177,14 @@ mod tests {
                 Why::Shallow { has: inches(-0.5), needs: inches(1.25) },
                 "the fastener does not reach, and 1 1/4\" deep is needed",
             ),
-            (Why::PastStud { by: inches(0.5) }, "the fastener would reach 1/2\" past the stud"),
-            (Why::PastStud { by: inches(0.01) }, "the fastener would reach less than 1/16\" past the stud"),
+            (
+                Why::PastStud { by: inches(0.5), supposed: false },
+                "the fastener would reach 1/2\" past the stud",
+            ),
+            (
+                Why::PastStud { by: inches(0.01), supposed: false },
+                "the fastener would reach less than 1/16\" past the stud",
+            ),
             (
                 Why::Edge { has: inches(0.25), needs: inches(0.5) },
                 "only 1/4\" to an edge, and 1/2\" is needed",

@@ -17,7 +17,7 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
 use crate::plan::verdict::{
-    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Verdict,
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Rest, Verdict,
 };
 use crate::subject::Id;
 use crate::tolerance::SAME_SIZE_IN;
@@ -261,9 +261,12 @@ pub(super) fn lead(plan: &Plan, fastener: &FastenerPlan) -> Option<String> {
         BitFrom::Kit(_) => format!("{}, a bit of the kit", fine(bit)),
         BitFrom::NotInKit => format!("{}, a bit that is not in the kit", fine(bit)),
     };
+    let shank = fastener.shank.map_or_else(String::new, |(wide, deep)| {
+        format!(", and {} for its smooth shank, {} deep", fine(wide), plan.style.print(deep))
+    });
     Some(match deep {
-        Some(deep) => format!("lead hole {bit}, {deep}"),
-        None => format!("lead hole {bit}"),
+        Some(deep) => format!("lead hole {bit}, {deep}{shank}"),
+        None => format!("lead hole {bit}{shank}"),
     })
 }
 
@@ -361,6 +364,16 @@ pub fn asks(job: &Job, mount: &Id) -> Option<String> {
     });
     let told: Vec<String> = rated.into_iter().chain(asks).collect();
     (!told.is_empty()).then(|| told.join(" "))
+}
+
+/// How hard somebody may pull, as it was counted: a sentence; `None` where nothing was counted.
+#[must_use]
+pub fn pull(fastening: &Fastening) -> Option<String> {
+    let pull = fastening.verdict.rests_on.iter().find_map(|rest| match rest {
+        Rest::Pull(pull) => Some(pull),
+        _ => None,
+    });
+    pull.map(|pull| format!("Counted with somebody who pulls with {:.0} N, a setting of the job.", pull.n()))
 }
 
 /// A fastener with its lead hole, without its hole's name: `Lag screw 5/16" x 3"; lead hole 11/64", 3" deep ...`.

@@ -109,10 +109,15 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
             called(plan, feature),
             size(*proud)
         ),
-        What::NearBox { feature, in_line } => format!(
-            "{} {} {}: a bored cable may run there; probe with care, circuit off",
+        What::NearBox { feature: None, .. } => format!(
+            "{} is in the band along the wall's top or beside its inside corner, where cables may run; probe with care, \
+             circuit off",
+            thing(plan, subject)
+        ),
+        What::NearBox { feature: Some(feature), in_line } => format!(
+            "{} {} {}: a cable may run there; probe with care, circuit off",
             thing(plan, subject),
-            if *in_line { "is just above, below or beside" } else { "is level with" },
+            if *in_line { "is straight above, below or beside" } else { "is level with" },
             called(plan, feature)
         ),
         What::WetWall => "the wall is wet: pipes may be in it; probe before each hole".to_owned(),

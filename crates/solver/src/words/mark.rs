@@ -83,6 +83,7 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
             told
         }
         MarkWhat::Exit => opening(plan, mark, "where the cables come out"),
+        MarkWhat::Passage => found.into_iter().chain(super::cable::passage(plan, mark)).collect(),
         MarkWhat::Feed => super::cable::feed(piece),
         MarkWhat::Plug => vec![super::cable::plug(plan, piece, &words)],
         MarkWhat::Test => {

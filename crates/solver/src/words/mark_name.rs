@@ -64,7 +64,7 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
         what @ (MarkWhat::Corner { .. } | MarkWhat::PieceCentre) => named(&of_piece(what)),
         MarkWhat::LevelLine => "level line".to_owned(),
         MarkWhat::CentreLine => "centre line".to_owned(),
-        MarkWhat::Help => numbered_help(plan, mark),
+        MarkWhat::Help => numbered(plan, mark, "helping mark"),
         MarkWhat::MakeSafe => "make safe".to_owned(),
         MarkWhat::Probe { .. } if is_next(mark) => "next probe".to_owned(),
         MarkWhat::Probe { hole, .. } => format!("probe at {}", hole_name(hole)),
@@ -72,6 +72,7 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::Entry => "entry for the cables".to_owned(),
         MarkWhat::Hole { hole, .. } => hole_name(hole),
         MarkWhat::Exit => "exit for the cables".to_owned(),
+        MarkWhat::Passage => numbered(plan, mark, "passage for the cables"),
         MarkWhat::Plug => "plug the cables".to_owned(),
         MarkWhat::Test => "try the cables".to_owned(),
         MarkWhat::Feed => "feed the cables".to_owned(),
@@ -80,13 +81,13 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
     }
 }
 
-/// Helping marks of one piece are numbered where there are several.
-fn numbered_help(plan: &Plan, mark: &Mark) -> String {
-    let helps = plan.marks.iter().filter(|other| other.piece == mark.piece && other.what == MarkWhat::Help);
-    let ids: Vec<_> = helps.map(|help| &help.id).collect();
+/// Marks of one piece that are alike are numbered where there are several.
+fn numbered(plan: &Plan, mark: &Mark, name: &str) -> String {
+    let alike = plan.marks.iter().filter(|other| other.piece == mark.piece && other.what == mark.what);
+    let ids: Vec<_> = alike.map(|one| &one.id).collect();
     match ids.iter().position(|id| **id == mark.id) {
-        Some(place) if ids.len() > 1 => format!("helping mark {}", place + 1),
-        _ => "helping mark".to_owned(),
+        Some(place) if ids.len() > 1 => format!("{name} {}", place + 1),
+        _ => name.to_owned(),
     }
 }
 

@@ -47,7 +47,7 @@ fn take(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::MakeSafe => "switch the circuit off or pass a tester".to_owned(),
         MarkWhat::Probe { hole, .. } => format!("probe at {}", hole_name(hole)),
         MarkWhat::Look => "look into the bay".to_owned(),
-        MarkWhat::Entry | MarkWhat::Exit => format!("strike and cut {name}"),
+        MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage => format!("strike and cut {name}"),
         MarkWhat::Hole { hole, first: true, .. } => format!("drill and fix {} first", hole_name(hole)),
         MarkWhat::Hole { hole, .. } => format!("strike {} through the plate", hole_name(hole)),
         MarkWhat::Feed => "feed the cables".to_owned(),

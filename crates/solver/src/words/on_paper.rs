@@ -327,6 +327,14 @@ pub fn schedule_row(plan: &Plan, fastener: &FastenerPlan) -> [String; 4] {
         (Some(bit), BitFrom::UsualSet | BitFrom::Kit(_)) => fine(bit),
     };
     let deep = fastener.depth.map_or_else(|| "not known".to_owned(), |deep| plan.style.print(deep));
+    // Of the smooth shank both are told below the thread's.
+    let (lead, deep) = match fastener.shank {
+        Some((wide, shank_deep)) => (
+            format!("{lead}, shank {}", fine(wide)),
+            format!("{deep}, shank {}", plan.style.print(shank_deep)),
+        ),
+        None => (lead, deep),
+    };
     [capital(&hole_name(&fastener.hole)), capital(&fastener_name(plan, fastener)), lead, deep]
 }
 

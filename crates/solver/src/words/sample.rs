@@ -158,7 +158,12 @@ fn display() -> PiecePlan {
         ruled_centre: outline.centre(),
         frame: Frame { origin: outline.centre(), roll: Default::default() },
         mount: Some(mount()),
-        ports: vec![PortPlan { id: Id::new("port-1"), place: point("30", "40"), used: true }],
+        ports: vec![PortPlan {
+            id: Id::new("port-1"),
+            name: String::new(),
+            place: point("30", "40"),
+            used: true,
+        }],
         cable: None,
         gaps: Gaps {
             left: gap(Id::new("wall-1").part("left"), "1 1/4", "1 1/4"),

@@ -113,7 +113,8 @@ pub(super) fn whole(plan: &Plan, id: &Id) -> Option<Called> {
         return Some(Called::plain(Called::piece(plan, piece).own("mount")));
     }
     if let Some(piece) = plan.pieces.iter().find(|piece| piece.ports.iter().any(|port| port.id == *id)) {
-        return Some(Called::plain(format!("port \"{id}\" of {}", Called::piece(plan, piece).words)));
+        let port = port_words(plan, id);
+        return Some(Called::plain(format!("{port} of {}", Called::piece(plan, piece).words)));
     }
     let survey = &plan.survey;
     if let Some(feature) = survey.features.iter().find(|feature| feature.id == *id) {
@@ -314,6 +315,14 @@ pub(super) fn feature_kind(kind: FeatureKind) -> &'static str {
     }
 }
 
+/// A port by its name, without its piece: `the port "Sound out"`.
+#[must_use]
+pub(super) fn port_words(plan: &Plan, id: &Id) -> String {
+    let port = plan.pieces.iter().flat_map(|piece| &piece.ports).find(|port| port.id == *id);
+    let name = port.map(|port| port.name.as_str()).filter(|name| !name.is_empty());
+    format!("port \"{}\"", super::phrase::one_line(name.unwrap_or(id.as_str())))
+}
+
 /// A kind of hidden thing, without an article: `pipe`.
 #[must_use]
 pub(super) fn hidden_kind(kind: HiddenKind) -> &'static str {
@@ -326,6 +335,7 @@ pub(super) fn hidden_kind(kind: HiddenKind) -> &'static str {
         HiddenKind::Flue => "flue",
         HiddenKind::Header => "header",
         HiddenKind::Brace => "brace",
+        HiddenKind::StudOpening => "opening in a steel stud",
         HiddenKind::PocketDoor => "sliding door's pocket",
         HiddenKind::BoxBehind => "box on the other side",
         HiddenKind::Other => "hidden thing",

@@ -135,6 +135,7 @@ fn what_lies_in_the_way_is_moved_from() {
     let mut job = good();
     let mm = Length::millimetres;
     job.walls[0].features.push(Feature {
+        front: None,
         id: rooms::id("vent-1"),
         kind: FeatureKind::Vent,
         name: None,

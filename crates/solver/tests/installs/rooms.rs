@@ -138,6 +138,7 @@ fn mount(install: &Install) -> Mount {
         plate: Some(Plate {
             solids: vec![solid],
             thickness: Some(Length::inches(0.075)),
+            bearing: None,
             holes: holes.collect(),
             slots: Vec::new(),
         }),

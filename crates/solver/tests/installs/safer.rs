@@ -9,11 +9,14 @@ use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::mount::{MountKind, Required, Tilt};
-use strikeline_solver::job::piece::CentreOfMass;
+use strikeline_solver::job::option::{Hanging, Nudge};
+use strikeline_solver::job::piece::{CentreOfMass, Piece};
+use strikeline_solver::job::place::UprightDatum;
+use strikeline_solver::job::rule::{PieceHeight, UprightRule};
 use strikeline_solver::plan::verdict::{EmptyWhy, Rest, Want};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::tape::Offset;
-use strikeline_solver::units::{Angle, Length};
+use strikeline_solver::units::{Angle, Length, Mass};
 
 fn mm(value: f64) -> Length {
     Length::millimetres(value)
@@ -180,9 +183,42 @@ fn an_arm_that_tilts_reaches_farther_and_a_pull_down_comes_down() {
     job.mounts[0].kind = MountKind::PullDown;
     let told = fastening(&job);
     assert!(told.verdict.wanted.contains(&Want::Lowering(job.mounts[0].id.clone())));
-    job.mounts[0].arm.as_mut().unwrap().lowers = Some(mm(500.0));
-    let told = fastening(&job);
-    assert!(!told.verdict.wanted.contains(&Want::Lowering(job.mounts[0].id.clone())));
+    let lowered = |job: &mut Job, by: f64| {
+        job.mounts[0].arm.as_mut().unwrap().lowers = Some(mm(by));
+        used(job)
+    };
+    // Of one that swings to neither side the pull straight out below is the worst, once it is far enough below.
+    let none = Some(Angle::degrees(0.0));
+    let arm = job.mounts[0].arm.as_mut().unwrap();
+    (arm.hinge, arm.head) = (none, none);
+    let (up, down) = (lowered(&mut job, 0.0), lowered(&mut job, 1500.0));
+    assert!(down > up * 1.05, "{up} to {down}: pulled out farther below its plate");
+}
+
+#[test]
+fn a_tilt_is_told_both_ways_or_by_one_that_tilts() {
+    for kind in ["arm 500 mm, 30 kg, six in three rows", "flush 30 kg behind 1/2 in board"] {
+        let mut job = room(&named(kind));
+        if job.mounts[0].arm.is_none() {
+            job.mounts[0].kind = MountKind::Tilting;
+        }
+        let asked = Want::Tilt(job.mounts[0].id.clone());
+        let told = |job: &mut Job, down: Option<f64>, up: Option<f64>| {
+            let (down, up) = (down.map(Angle::degrees), up.map(Angle::degrees));
+            job.mounts[0].tilt = Some(Tilt { down, up, pivot_down: Some(mm(300.0)) });
+            fastening(job).verdict
+        };
+        for (down, up) in [(None, None), (Some(0.0), None), (None, Some(0.0))] {
+            let verdict = told(&mut job, down, up);
+            assert!(verdict.wanted.contains(&asked), "{kind}: {down:?} {up:?}");
+            assert!(!verdict.rests_on.iter().any(|rest| matches!(rest, Rest::Tilt(_))), "{kind}");
+        }
+        for (down, up, rests) in [(Some(0.0), Some(0.0), false), (Some(12.0), None, true)] {
+            let verdict = told(&mut job, down, up);
+            assert!(!verdict.wanted.contains(&asked), "{kind}: {down:?} {up:?}");
+            assert_eq!(verdict.rests_on.contains(&Rest::Tilt(Angle::degrees(12.0))), rests, "{kind}");
+        }
+    }
 }
 
 #[test]
@@ -263,4 +299,100 @@ fn a_size_in_a_maker_s_words_is_no_count() {
         job.mounts[0].required = Some(Required { fasteners: Some(text.to_owned()), holes: Vec::new() });
         assert_eq!(fastening(&job).verdict.word, word, "{text}");
     }
+}
+
+#[test]
+fn what_hangs_on_an_arm_s_piece_to_one_side_bears_there() {
+    let mut even = room(&named("arm 500 mm, 30 kg, six in three rows"));
+    let used = |job: &Job| fastening(job).verdict.governing.unwrap().used;
+    let before = used(&even);
+    let mut bar = |name: &str, kg: f64, right: f64| {
+        let piece = Piece {
+            id: rooms::id(name),
+            width: Some(mm(900.0)),
+            height: Some(mm(70.0)),
+            depth: Some(mm(60.0)),
+            mass: Some(Mass::kilograms(kg)),
+            ..Piece::default()
+        };
+        even.pieces.push(piece);
+        let own = even.walls[0].options[0].hangings[0].clone();
+        even.walls[0].options[0].hangings.push(Hanging {
+            id: rooms::id(&format!("hanging-{name}")),
+            piece: rooms::id(name),
+            mount: None,
+            hung_on: Some(rooms::id("display-1")),
+            nudge: Nudge { right: Offset(mm(right)), ..Nudge::default() },
+            upright: UprightRule::Height {
+                of: PieceHeight::Centre,
+                from: UprightDatum::Floor,
+                toward: None,
+                by: mm(1000.0),
+            },
+            ..own
+        });
+    };
+    bar("bar-1", 5.0, 400.0);
+    // One without weight on the other side evens the outline, and changes nothing of what bears where.
+    bar("bar-2", 0.0, -400.0);
+    let mut one_side = even.clone();
+    one_side.walls[0].options[0].hangings.pop();
+    one_side.pieces.pop();
+    assert!((used(&one_side) - used(&even)).abs() < 1e-9, "{} {}", used(&one_side), used(&even));
+    let mut middle = one_side.clone();
+    middle.walls[0].options[0].hangings[1].nudge = Nudge::default();
+    assert!(used(&middle) > before && used(&one_side) > used(&middle) * 1.01, "{}", used(&one_side));
+}
+
+#[test]
+fn a_required_hole_over_board_is_short_where_no_other_takes_one_either() {
+    let mut job = room(&installs()[0]);
+    // A hand's breadth to the right no hole of the plate meets a stud.
+    job.walls[0].options[0].hangings[0].nudge = Nudge { right: Offset(mm(120.0)), ..Nudge::default() };
+    assert_eq!(fastening(&job).fasteners, []);
+    assert_eq!(fastening(&job).verdict.word, Word::NotKnown);
+    let requires = |job: &mut Job, fasteners: Option<&str>, holes: &[&str]| {
+        let holes = holes.iter().map(|hole| rooms::id(hole)).collect();
+        job.mounts[0].required = Some(Required { fasteners: fasteners.map(str::to_owned), holes });
+        fastening(job).verdict.word
+    };
+    assert_eq!(requires(&mut job, None, &["hole-1"]), Word::Short);
+    assert_eq!(requires(&mut job, Some("at least four lag screws"), &[]), Word::Short);
+    assert_eq!(requires(&mut job, Some("Keep it dry"), &[]), Word::NotKnown);
+    // Where nobody looked behind the face it may still be met.
+    job.walls[0].hits.clear();
+    assert_eq!(requires(&mut job, None, &["hole-1"]), Word::NotKnown);
+}
+
+#[test]
+fn a_stud_s_depth_and_a_ceiling_are_asked_for_where_they_decide() {
+    let mut job = room(&installs()[0]);
+    job.kit.fasteners[0].length = Some(Length::inches(4.0));
+    let Some(strikeline_solver::job::framing::WallFraming::Wood(studs)) = &mut job.walls[0].framing else {
+        panic!("wood");
+    };
+    studs.depth = None;
+    let wall = job.walls[0].id.clone();
+    let told = fastening(&job);
+    assert!(told.verdict.wanted.contains(&Want::StudDepth(wall.clone())), "{:?}", told.verdict.wanted);
+    let past = told.left_empty.iter().find_map(|empty| match empty.why {
+        EmptyWhy::Refused(Why::PastStud { supposed, .. }) => Some(supposed),
+        _ => None,
+    });
+    assert_eq!(past, Some(true));
+    let mut job = room(&installs()[0]);
+    job.walls[0].height = None;
+    assert!(!fastening(&job).verdict.wanted.contains(&Want::WallSize(wall.clone())), "holes at 1.6 m");
+    // Near 7 ft under the lowest ceiling: 2134 less its plates' 76 and the 56 of a lag's 7 diameters.
+    let UprightRule::Height { by, .. } = &mut job.walls[0].options[0].hangings[0].upright else { panic!() };
+    *by = mm(1950.0);
+    for hit in &mut job.walls[0].hits {
+        hit.y = hit
+            .y
+            .take()
+            .map(|at| strikeline_solver::job::place::UprightReading { by: at.by + mm(450.0), ..at });
+    }
+    let told = fastening(&job).verdict;
+    assert!(told.wanted.contains(&Want::WallSize(wall)), "{:?}", told.wanted);
+    assert_eq!(told.word, Word::NotKnown);
 }

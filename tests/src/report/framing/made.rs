@@ -260,6 +260,7 @@ impl Made {
         let across = |x: f64| AcrossReading::from_left(mm(x));
         let up = |y: f64| UprightReading::from_floor(mm(y));
         let features = self.opening.map(|(left, right)| Feature {
+            front: None,
             id: Id::new("window-1"),
             kind: FeatureKind::Window,
             name: None,

@@ -187,6 +187,7 @@ fn hung(made: &Made, left_mm: f64, right_mm: f64, rows: u32) -> Job {
         })
     });
     let plate = Plate {
+        bearing: None,
         solids: vec![Solid {
             id: Id::new("solid-1"),
             left: Offset(mm(-half - 60.0)),

@@ -78,8 +78,10 @@ fn run(way: &Way) -> Value {
 
 fn crosses(way: &Way) -> Value {
     let told = way.crosses.iter().map(|crosses| match crosses {
-        Crosses::Stud(middle) => json!({ "what": "stud", "centre_mm": mm(*middle) }),
-        Crosses::Hidden(id, kind) => json!({ "what": kind, "subject": id.to_string() }),
+        Crosses::Stud(at) => json!({ "what": "stud", "centre_mm": mm(at.x), "y_mm": mm(at.y) }),
+        Crosses::Hidden(id, kind, at) => {
+            json!({ "what": kind, "subject": id.to_string(), "x_mm": mm(at.x), "y_mm": mm(at.y) })
+        }
         Crosses::Insulation => json!({ "what": "insulation" }),
     });
     told.collect()

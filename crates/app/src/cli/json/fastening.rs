@@ -38,6 +38,8 @@ pub(super) fn keys(
             "diameter_mm": mm(fastener.diameter),
             "length_mm": mm(fastener.length),
             "lead_mm": fastener.lead.map(mm),
+            "shank_mm": fastener.shank.map(|(wide, _)| mm(wide)),
+            "shank_depth_mm": fastener.shank.map(|(_, deep)| mm(deep)),
             "depth_mm": fastener.depth.map(mm),
             "bit": match &fastener.bit {
                 BitFrom::Kit(bit) => Some(bit.to_string()),

@@ -109,6 +109,7 @@ fn feature(job: &Job, plan: &Plan, kind: FeatureKind, at: Option<Point>) -> (Job
         },
         proud: None,
         framing: None,
+        front: None,
         notes: None,
     };
     push(&mut after, plan, |wall| wall.features.push(new));
@@ -135,8 +136,10 @@ fn hidden(job: &Job, plan: &Plan, kind: HiddenKind, at: Option<Point>) -> (Job, 
     let mut after = job.clone();
     let id = after.give_id("hidden");
     // The others run from floor to ceiling until more is known.
-    let is_at_a_height =
-        matches!(kind, Kind::FireBlock | Kind::Header | Kind::Brace | Kind::BoxBehind | Kind::Other);
+    let is_at_a_height = matches!(
+        kind,
+        Kind::FireBlock | Kind::Header | Kind::Brace | Kind::StudOpening | Kind::BoxBehind | Kind::Other
+    );
     let new = Hidden {
         id: id.clone(),
         kind,

@@ -45,6 +45,9 @@ pub(super) fn cable_way(ui: &mut Ui, form: &Form<'_>, way: &mut CableWay, lists:
     form.quantity(ui, "slack", "Left over at each end", &mut way.slack);
     form.quantity(ui, "held_off", "Held off while plugged", &mut way.held_off);
     form.quantity(ui, "tube", "Bore of their tube", &mut way.tube);
+    if way.tube.is_some() || way.tube_outside.is_some() {
+        form.quantity(ui, "tube_outside", "Tube, outside", &mut way.tube_outside);
+    }
     let none = OnPiece { right: Offset::default(), up: Offset::default() };
     form.part(ui, "entry_at", "Entry kept at", &mut way.entry_at, &none, |ui, form, at| {
         form.must_offset(ui, "right", "Right of piece's middle", &mut at.right);

@@ -1,7 +1,7 @@
 //! The editor of something seen on a wall.
 
 use super::extent::{Usual, across, upright};
-use super::framing::framing;
+use super::framing::{framing, front};
 use super::{Around, kinds};
 use egui::Ui;
 use strikeline_solver::job::feature::{Feature, FeatureKind};
@@ -22,6 +22,9 @@ pub(in crate::panels) fn feature(ui: &mut Ui, around: &Around<'_>, feature: &mut
     // Only a breast is of something else than the wall.
     if feature.kind == Kind::ChimneyBreast || feature.framing.is_some() {
         framing(ui, &form, "Breast of", &mut feature.framing);
+        if feature.framing.is_some() || feature.front.is_some() {
+            front(ui, &form, &mut feature.front);
+        }
     }
     form.notes(ui, "notes", "Notes", &mut feature.notes);
     form.copy_and_delete(ui);

@@ -19,6 +19,7 @@ pub(super) fn plate(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Plate>) {
     form.part(ui, "plate", "Plate", value, &Plate::default(), |ui, form, plate| {
         plate_picture(ui, plate, form.around.plan.style);
         form.quantity(ui, "thickness", "Sheet thickness", &mut plate.thickness);
+        form.quantity(ui, "bearing", "Dowel bearing strength, if its maker tells", &mut plate.bearing);
         form.field("solids");
         let style = form.around.plan.style;
         let part = |solid: &Solid| (solid.id.clone(), solid.left.length(), solid.down);

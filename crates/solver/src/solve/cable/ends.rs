@@ -2,11 +2,13 @@
 
 use super::Cabling;
 use super::bays::Bay;
+use super::plate_opening::enclosed;
 use super::space::Space;
 use crate::geometry::{Point, Rect, Span};
 use crate::handbook::low_voltage;
 use crate::job::CodeSet;
 use crate::job::feature::FeatureKind;
+use crate::job::hidden::HiddenKind;
 use crate::plan::cable::{Against, Lead, OpeningSize};
 use crate::plan::fact::PlacedFact;
 use crate::plan::survey::PlacedFeature;
@@ -20,10 +22,21 @@ use crate::units::Length;
 /// Where a way may begin or end, and what speaks against each place that was asked for.
 pub(super) struct Ends {
     pub(super) start: Start,
+    /// The part of it that is in the plate's own opening, where there is one and the entry may be anywhere.
+    pub(super) in_plate: Option<Start>,
     pub(super) goal: Goal,
     pub(super) against: Vec<Against>,
     /// Where an entry and an exit may be, whatever is asked for.
     pub(super) zones: (Zone, Zone),
+}
+
+impl Ends {
+    /// Counts something that is not allowed, wherever a way begins.
+    pub(super) fn bar(&mut self) {
+        for start in std::iter::once(&mut self.start).chain(&mut self.in_plate) {
+            start.cost.not_allowed += 1;
+        }
+    }
 }
 
 impl Cabling<'_> {
@@ -63,10 +76,13 @@ impl Cabling<'_> {
         let mut start = self.start(space, near, entry, hidden);
         let mut goal = self.goal(space, exit, beside);
         let zones = (start.zone.clone(), self.near_zone(&goal.zone));
+        let mut in_plate = self.in_plate(&start, entry);
         if let Some(cut) = self.cut("entry") {
             start.zone = at(Place::of(cut));
+            in_plate = None;
         } else if let Some(pin) = self.wished.entry_at {
             let place = self.at.frame.to_wall(pin.right.length(), pin.up.length());
+            in_plate = None;
             if pin_zone(&mut start.zone, Place::of(place)) {
                 against.push(Against::EntryPlace);
                 start.cost.not_allowed += 1;
@@ -82,7 +98,7 @@ impl Cabling<'_> {
                 goal.cost.not_allowed += 1;
             }
         }
-        Ends { start, goal, against, zones }
+        Ends { start, in_plate, goal, against, zones }
     }
 
     /// The part of the exit's zone that is told: under the piece and a bay to either side. What is farther off is no
@@ -121,12 +137,23 @@ impl Cabling<'_> {
             kept.extend(mount.solids.iter().chain(&mount.brackets).map(|rect| rect.grown(clear)));
             let used = |id: &Id| mount.fastening.fasteners.iter().any(|fastener| fastener.hole == *id);
             let used = mount.holes.iter().filter(|hole| used(&hole.id));
-            kept.extend(used.map(|hole| point(hole.place).grown(clear)));
+            kept.extend(used.map(|hole| Rect::at(hole.place).grown(clear)));
         }
         kept.extend(self.in_the_face(None));
         let mut barred = grown(kept, size);
-        barred.extend(self.framing_for(size, space));
+        barred.extend(self.framing_for(size, space, hidden.upright()));
         Start { zone: zone(room, barred), near: Place::of(near), cost: Cost::NONE }
+    }
+
+    /// What of the entry's zone is in the opening of the plate.
+    fn in_plate(&self, start: &Start, size: OpeningSize) -> Option<Start> {
+        let room = inner(self.plate_opening()?, size).within(start.zone.room);
+        (!room.is_empty()).then(|| Start { zone: zone(room, start.zone.barred.clone()), ..start.clone() })
+    }
+
+    /// What the solid parts of the plate enclose.
+    pub(super) fn plate_opening(&self) -> Option<Rect> {
+        self.at.mount.as_ref().and_then(|mount| enclosed(&mount.solids))
     }
 
     /// Low on the wall: clear of studs, of what is seen and what is not, of power by the distance set, of every piece.
@@ -146,7 +173,7 @@ impl Cabling<'_> {
         }
         let kept = self.in_the_face(behind).chain(self.outlines.iter().copied());
         let mut barred = grown(kept.collect(), size);
-        barred.extend(self.framing_for(size, space));
+        barred.extend(self.framing_for(size, space, Span::new(floor, self.at.outline.bottom.max(floor))));
         let wished_y = nm(self.wished_height(beside));
         let beside = beside.map(|feature| {
             let x = nm(feature.rect.centre().x);
@@ -169,19 +196,24 @@ impl Cabling<'_> {
                 _ => feature.rect.grown(clear),
             })
             .collect();
-        let hidden = self.ground.survey.hidden.iter().map(move |hidden| hidden.rect.grown(clear));
+        // An opening in a stud is that stud's: it takes nothing of the bays beside it.
+        let hidden = self.ground.survey.hidden.iter().filter(|one| one.kind != HiddenKind::StudOpening);
+        let hidden = hidden.map(move |hidden| match hidden.kind {
+            HiddenKind::Cable => hidden.rect.grown(from_power.max(clear)),
+            _ => hidden.rect.grown(clear),
+        });
         // Whoever hangs on the wall itself does not cut into a breast.
         let breasts = self.other_breasts().map(move |breast| breast.grown(clear));
         features.into_iter().chain(hidden).chain(breasts)
     }
 
-    /// The studs as an opening's middle keeps clear of them, by half its width and their doubt; and the fire blocks, over
+    /// The studs as an opening's middle somewhere between two heights keeps clear of them, by half its width and their doubt; and the fire blocks, over
     /// all of the bays that they stand in: an opening beside one that was felt shorter would be cut on it.
-    fn framing_for(&self, size: OpeningSize, space: &Space) -> Vec<Area> {
+    fn framing_for(&self, size: OpeningSize, space: &Space, heights: Span) -> Vec<Area> {
         let on = self.breast().map(|breast| &breast.id);
         let here = self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);
         let studs = here.map(|stud| {
-            let face = Span::new(stud.left, stud.right).grown(stud.doubt + size.width.value / 2.0);
+            let face = stud.face_within(heights).grown(size.width.value / 2.0);
             Area::of(Rect::new(face, space.plane.upright().grown(size.height.value)))
         });
         let clear = nm(Length::millimetres(ENTRY_CLEAR_MM) + size.height.value / 2.0) - space.half;
@@ -247,10 +279,6 @@ fn zone(room: Area, mut barred: Vec<Area>) -> Zone {
 /// Whether a room has no inside of its own, so that nothing overlaps it.
 fn is_thin(room: Area) -> bool {
     room.left == room.right || room.bottom == room.top
-}
-
-fn point(place: Point) -> Rect {
-    Rect { left: place.x, right: place.x, bottom: place.y, top: place.y }
 }
 
 /// One place and nothing else.

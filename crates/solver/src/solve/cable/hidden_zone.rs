@@ -39,15 +39,17 @@ impl Cabling<'_> {
         )
     }
 
-    /// What it hides while it is swung straight out, nothing where nobody measured how far; `None` for what does not
+    /// What it hides while it is swung straight out, or pulled down, nothing where nobody measured how far; `None` for what does not
     /// swing.
     pub(super) fn hidden_swung(&self) -> Option<Rect> {
         let mount = self.mount?;
-        if mount.arm.is_none() && mount.kind != MountKind::Arm {
+        if mount.arm.is_none() && !matches!(mount.kind, MountKind::Arm | MountKind::PullDown) {
             return None;
         }
-        let outline = self.at.outline;
-        let reach = mount.arm.as_ref().and_then(|arm| arm.reach);
+        let arm = mount.arm.as_ref();
+        let lowers = arm.and_then(|arm| arm.lowers).unwrap_or_default();
+        let outline = self.at.outline.moved(Length::default(), -lowers);
+        let reach = arm.and_then(|arm| arm.reach);
         let reach = reach.unwrap_or(outline.width().max(outline.height()));
         let margin = Length::millimetres(ENTRY_HIDDEN_MM).max(reach);
         Some(Rect::new(shrunk(outline.across(), margin, margin), shrunk(outline.upright(), margin, margin)))

@@ -4,13 +4,13 @@ use super::Cabling;
 use crate::geometry::Point;
 use crate::handbook::low_voltage;
 use crate::job::kit::CableStock;
-use crate::job::mount::Mount;
+use crate::job::mount::{Mount, MountKind};
 use crate::job::option::CableWish;
 use crate::job::port::{Points, Port};
 use crate::ledger::{Blank, Given, Label};
 use crate::plan::cable::{Lead, Way, WayBy};
 use crate::subject::Id;
-use crate::tolerance::{HAND_MM, HELD_OFF_MM, PLUG_REACH_MM};
+use crate::tolerance::{ARM_REACH_MM, HAND_MM, HELD_OFF_MM, LOWERS_MM, PLUG_REACH_MM};
 use crate::units::{Angle, Length};
 use crate::wiring::{bends, lengths};
 
@@ -34,6 +34,7 @@ impl Cabling<'_> {
             .reach
             .map_or(Given::new(Length::millimetres(PLUG_REACH_MM), Label::Assumed), Given::measured);
         let above = if before_lift { Given::chosen(slack.value.max(held_off)) } else { slack };
+        let travel = self.mount.map_or(Given::measured(Length::default()), travel);
         let of_both =
             |value: Length, other: Given<Length>| Given::new(value, reach.label.weaker(other.label));
         // A plug to the wall needs its reach there, and one of which nobody said where it points may be such; any other
@@ -49,6 +50,7 @@ impl Cabling<'_> {
         Lead {
             id: wish.map_or_else(|| port.id.clone(), |wish| wish.id.clone()),
             port: port.id.clone(),
+            beside: wish.and_then(|wish| self.beside(&wish.id)).map(|feature| feature.id.clone()),
             signal,
             outside,
             plug,
@@ -56,8 +58,14 @@ impl Cabling<'_> {
             in_wall: stock.and_then(|stock| stock.in_wall),
             longest: lengths::longest(signal, stock.and_then(|stock| stock.longest)),
             length: None,
-            slack_above: of_both(reach.value + above.value, above),
+            slack_above: Given::new(
+                reach.value + above.value + travel.value,
+                reach.label.weaker(above.label).weaker(travel.label),
+            ),
+            plug_reach: reach,
+            travel,
             slack_below: slack,
+            needs: None,
             cut_length: None,
             stock: None,
             stock_short: false,
@@ -95,6 +103,7 @@ impl Cabling<'_> {
         }
         let to_cut = lengths::to_cut(&mut Blank, length, lead.slack_above, lead.slack_below);
         lead.length = Some(length);
+        lead.needs = Some(to_cut.value);
         let stocks = self.could_be(&lead.id);
         let is_left = |stock: &&&CableStock| {
             // How many there are nobody said: one.
@@ -137,9 +146,25 @@ impl Cabling<'_> {
     }
 }
 
+/// How far a mount carries what hangs on it from where it hangs at the wall: that much more cable it takes (common practice,
+/// no source). What was not measured is taken long.
+fn travel(mount: &Mount) -> Given<Length> {
+    let arm = mount.arm.as_ref();
+    let moves = |own: Option<Length>, usual_mm: f64| {
+        own.map_or(Given::new(Length::millimetres(usual_mm), Label::Assumed), Given::measured)
+    };
+    let none = Given::measured(Length::default());
+    let comes_out = arm.is_some() || matches!(mount.kind, MountKind::Arm | MountKind::PullDown);
+    let reach = if comes_out { moves(arm.and_then(|arm| arm.reach), ARM_REACH_MM) } else { none };
+    let lowers = arm.and_then(|arm| arm.lowers);
+    let comes_down = mount.kind == MountKind::PullDown || lowers.is_some();
+    let lowers = if comes_down { moves(lowers, LOWERS_MM) } else { none };
+    Given::new(reach.value + lowers.value, reach.label.weaker(lowers.label))
+}
+
 /// Whether a hand reaches the ports of what hangs on it. A stand-off that nobody measured counts as too small.
 fn can_be_reached(mount: &Mount) -> bool {
     let tilts = mount.tilt.as_ref().and_then(|tilt| tilt.down).is_some_and(|down| down > Angle::default());
-    let swings = mount.arm.is_some();
+    let swings = mount.arm.is_some() || matches!(mount.kind, MountKind::Arm | MountKind::PullDown);
     tilts || swings || mount.stand_off.is_some_and(|off| off.mm() >= HAND_MM - 1e-9)
 }

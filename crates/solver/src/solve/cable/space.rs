@@ -2,7 +2,7 @@
 
 use super::Cabling;
 use super::bays::{Bay, bays};
-use crate::geometry::{Axis, Rect};
+use crate::geometry::{Axis, Rect, Span};
 use crate::handbook::{boring, low_voltage};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
@@ -13,9 +13,20 @@ use crate::plan::cable::{Lead, StudLimits};
 use crate::plan::survey::PlacedFeature;
 use crate::route::{Area, Cost, Crossing, Place, nm};
 use crate::subject::Id;
-use crate::tolerance::{SOLE_PLATE_MM, THICKEST_FRONT_MM, TOP_PLATES_MM, WIDEST_BAY_MM};
+use crate::tolerance::{
+    ENTRY_CLEAR_MM, SOLE_PLATE_MM, THICKEST_FRONT_MM, TOP_PLATES_MM, TUBE_OUTSIDE, WIDEST_BAY_MM,
+};
 use crate::units::Length;
 use crate::wiring::bored::{Bears, deepest_notch, largest_bore, largest_without_plate, needed};
+
+/// A stud, or a part of one.
+pub(super) struct StudPart {
+    /// The stud's middle.
+    pub(super) middle: Length,
+    pub(super) crossing: Crossing,
+    /// The opening that it is, if it is one.
+    pub(super) opening: Option<Id>,
+}
 
 /// The free space inside the wall, for the middle of what is drawn through it.
 pub(super) struct Space {
@@ -25,8 +36,8 @@ pub(super) struct Space {
     pub(super) bounds: Area,
     /// What is never gone through.
     pub(super) barred: Vec<Area>,
-    /// Studs, each with its middle.
-    pub(super) studs: Vec<(Length, Crossing)>,
+    /// Studs, each with its middle: whole, or in parts where it has an opening.
+    pub(super) studs: Vec<StudPart>,
     /// Fire blocks, each as wide as the bays that it stands in.
     pub(super) blocks: Vec<(Id, Crossing)>,
     /// The bays, from left to right.
@@ -49,7 +60,8 @@ impl Cabling<'_> {
 
     /// What stands in front of the framing; not measured it is taken to be as thick as any.
     pub(super) fn front(&self) -> Given<Length> {
-        let measured = self.ground.wall.front.as_ref().and_then(|front| front.thickness);
+        let on = self.breast().map(|breast| &breast.id);
+        let measured = self.ground.wall.front_on(on).and_then(|front| front.thickness);
         let thickest = Given::new(Length::millimetres(THICKEST_FRONT_MM), Label::Assumed);
         measured.map_or(thickest, Given::measured)
     }
@@ -73,7 +85,10 @@ impl Cabling<'_> {
     /// The hole that a stud needs for these cables.
     pub(super) fn bore(&self, leads: &[Lead]) -> Given<Length> {
         let cables: Vec<_> = leads.iter().map(|lead| (lead.plug, lead.outside)).collect();
-        needed(&mut Blank, &cables, self.wished.tube.map(Given::measured))
+        let bore = self.wished.tube;
+        let taken = || Some(Given::new(bore? * TUBE_OUTSIDE, Label::Assumed));
+        let tube = self.wished.tube_outside.map(|own| Given::measured(own.max(bore.unwrap_or_default())));
+        needed(&mut Blank, &cables, tube.or_else(taken))
     }
 
     /// What a stud here may lose; `None` where it is no wood stud of known depth.
@@ -122,26 +137,38 @@ impl Cabling<'_> {
         let stud_cost =
             Cost { not_allowed: u32::from(!self.may_bore(leads)), studs_bored: 1, patches: 1, ..Cost::NONE };
         let on = self.breast().map(|breast| &breast.id);
-        let studs = self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).map(|stud| {
-            let area = Area {
-                left: nm(stud.left - stud.doubt - half),
-                right: nm(stud.right + stud.doubt + half),
-                ..bounds
-            };
-            // Its ends are beyond the bounds: nothing passes over it.
-            (stud.centre, Crossing { area: area.grown(0, half_nm + 1), axis: Axis::Across, cost: stud_cost })
-        });
+        let is_steel = matches!(self.framing(), Some(WallFraming::Steel(_)));
+        // A stud that leans takes what it may take of a bay at any height that the cables come to.
+        let heights = Span::new(self.floor_top(plane), self.at.outline.top);
+        let studs =
+            self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on).flat_map(|stud| {
+                let face = stud.face_within(heights);
+                let area = Area { left: nm(face.from - half), right: nm(face.to + half), ..bounds };
+                // Its ends are beyond the bounds: nothing passes over it.
+                let area = area.grown(0, half_nm + 1);
+                let hidden = self.ground.survey.hidden.iter();
+                let openings = hidden.filter(|one| {
+                    is_steel && one.kind == HiddenKind::StudOpening && face.overlaps(one.rect.across())
+                });
+                let openings = openings.map(|one| (one.id.clone(), one.rect.upright().grown(-half)));
+                stud_parts(area, stud_cost, openings.collect())
+                    .into_iter()
+                    .map(|(crossing, opening)| StudPart { middle: stud.centre, crossing, opening })
+            });
         let studs: Vec<_> = studs.collect();
-        let bays = bays(bounds, studs.iter().map(|(_, crossing)| crossing.area));
+        let bays = bays(bounds, studs.iter().map(|stud| stud.crossing.area));
         let mut barred: Vec<Area> =
             features.iter().filter_map(|feature| in_wall(feature, plane, half)).collect();
+        // Nor through a fastener: in its stud, or beside it where its point may have come out.
+        let clear = half + Length::millimetres(ENTRY_CLEAR_MM);
+        barred.extend(self.fastened.iter().map(|one| Area::of(one.grown(clear))));
         barred.extend(self.other_breasts().map(|breast| Area::of(breast).grown(half_nm, half_nm)));
         let mut blocks = Vec::new();
         for hidden in &self.ground.survey.hidden {
             let area = Area::of(hidden.rect).grown(half_nm, half_nm);
             match hidden.kind {
-                // A cable is gone past.
-                HiddenKind::Cable => {}
+                // A cable is gone past, and an opening is a part of its stud.
+                HiddenKind::Cable | HiddenKind::StudOpening => {}
                 HiddenKind::FireBlock => {
                     let cost = Cost { patches: 1, blocks: 1, ..Cost::NONE };
                     let area = bays_of(Area::of(hidden.rect), &bays).map_or(area, |(left, right)| Area {
@@ -175,6 +202,27 @@ impl Space {
         let met = || self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
         !self.studs.is_empty() && met().count() > 0 && met().all(|bay| bay.right - bay.left <= widest)
     }
+}
+
+/// A stud's area in parts from below: what is solid at its own cost, and the openings, each where the middle of the cables
+/// may pass it, at that of the face that is opened to put a bushing in. Of openings that overlap the lower is taken.
+fn stud_parts(stud: Area, solid: Cost, mut openings: Vec<(Id, Span)>) -> Vec<(Crossing, Option<Id>)> {
+    openings.sort_by(|(_, a), (_, b)| a.from.mm().total_cmp(&b.from.mm()));
+    let opened = Cost { patches: 1, ..Cost::NONE };
+    let part = |area: Area, cost: Cost| Crossing { area, axis: Axis::Across, cost };
+    let (mut parts, mut from) = (Vec::new(), stud.bottom);
+    for (id, span) in openings {
+        let (bottom, top) = (nm(span.from), nm(span.to));
+        if bottom < from || top < bottom || stud.top < top {
+            continue;
+        }
+        parts.push((part(Area { bottom: from, top: bottom, ..stud }, solid), None));
+        // Its edges are inside of it, where only edges of what is solid lie.
+        parts.push((part(Area { bottom: bottom - 1, top: top + 1, ..stud }, opened), Some(id)));
+        from = top;
+    }
+    parts.push((part(Area { bottom: from, ..stud }, solid), None));
+    parts
 }
 
 /// What a feature takes of the wall's inside; `None` for what is on its face alone.

@@ -9,6 +9,7 @@ use crate::geometry::{Point, Rect, Span};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hidden::HiddenKind;
+use crate::job::kit::Signal;
 use crate::job::option::Surface;
 use crate::plan::cable::{Against, Crosses, Lead, OpeningSize, Way, WayBy};
 use crate::plan::survey::PlacedFeature;
@@ -49,7 +50,11 @@ impl Cabling<'_> {
             let mut ends = self.ends(space, near, sizes, beside, hidden);
             if leads.iter().any(|lead| lead.in_wall == Some(false)) {
                 ends.against.push(Against::Unlisted);
-                ends.start.cost.not_allowed += 1;
+                ends.bar();
+            }
+            if leads.iter().any(|lead| lead.signal == Some(Signal::Power)) {
+                ends.against.push(Against::Cord);
+                ends.bar();
             }
             let inside = self.inside(space, &ends, sizes);
             all.zones = ends.zones.clone();
@@ -60,10 +65,7 @@ impl Cabling<'_> {
         // Not said: a way that shows is for where there is no other that is allowed.
         let last = self.wished.on_face == Some(false) || self.wished.surface.is_none() && has_allowed;
         ways.extend(self.on_face(near, beside).map(|way| (last, way)));
-        ways.sort_by(|(a_last, a), (b_last, b)| {
-            let key = |last: bool, way: &Way| (way.cost.not_allowed, last, way.cost);
-            key(*a_last, a).cmp(&key(*b_last, b))
-        });
+        ways.sort_by_key(|(last, way)| self.rank(*last, way));
         all.ways = told(ways.into_iter().map(|(_, way)| way));
         let inside = all.ways.first().filter(|way| way.by == WayBy::InWall);
         all.framing_known = inside.zip(space).is_none_or(|(way, space)| {
@@ -92,18 +94,33 @@ impl Cabling<'_> {
                 continue;
             }
             let bounds = Area { left: bay.left, right: bay.right, ..space.bounds };
-            let leads_to = |goal: Goal| cheapest(&field(space, bounds, ends.start.clone(), vec![goal]));
+            let leads_to = |goal: Goal| best_start(space, bounds, ends, &[goal]);
             let wished = leads_to(goal).map(|found| (false, found));
             let found = wished.or_else(|| Some((true, leads_to(low?)?)));
             ways.extend(found.map(|(last, found)| (last, self.way(space, ends, sizes, &found, &is_asked))));
         }
         let is_allowed = |(last, way): &(bool, Way)| !last && way.cost.not_allowed == 0;
         if self.wished.bore == Some(true) || !ways.iter().any(is_allowed) {
-            let found = cheapest(&field(space, space.bounds, ends.start.clone(), goals));
+            let found = best_start(space, space.bounds, ends, &goals);
             ways.extend(found.map(|found| (false, self.way(space, ends, sizes, &found, &is_asked))));
         }
-        ways.sort_by_key(|(last, way)| (way.cost.not_allowed, *last, way.cost));
+        ways.sort_by_key(|(last, way)| self.rank(*last, way));
         ways
+    }
+
+    /// What ways are put in order by: where all but the length is alike, the one that goes in through the plate's own
+    /// opening first.
+    fn rank(&self, last: bool, way: &Way) -> (bool, u32, bool, Cost, bool, Cost) {
+        // What was asked for inside the wall stays there, whatever speaks against it: that is told.
+        let is_kept = self.wished.on_face == Some(false)
+            || self.wished.entry_at.is_some()
+            || self.wished.bay.is_some()
+            || self.cut("entry").is_some();
+        let is_aside = is_kept && way.by == WayBy::OnFace;
+        let opening = self.plate_opening();
+        let is_in_plate =
+            way.entry.zip(opening).is_some_and(|(entry, opening)| opening.holds(entry.centre()));
+        (is_aside, way.cost.not_allowed, last, way.cost.but_length(), !is_in_plate, way.cost)
     }
 
     fn way(
@@ -128,7 +145,7 @@ impl Cabling<'_> {
             against.push(Against::Bay);
         }
         let crosses = self.crosses(space, &found.corners);
-        let stud_is_against = space.studs.iter().any(|(_, stud)| stud.cost.not_allowed > 0);
+        let stud_is_against = space.studs.iter().any(|stud| stud.crossing.cost.not_allowed > 0);
         if found.cost.studs_bored > 0 && stud_is_against {
             let is_steel = matches!(self.framing(), Some(WallFraming::Steel(_)));
             against.push(if is_steel { Against::Steel } else { Against::Bore });
@@ -166,22 +183,30 @@ impl Cabling<'_> {
                     && piece.bottom < area.top
             };
             let mut here: Vec<(i64, Crosses)> = Vec::new();
-            for (middle, stud) in &space.studs {
-                if from.y == to.y && meets(stud.area) {
-                    here.push(((nm(*middle) - from.x).abs(), Crosses::Stud(*middle)));
+            for stud in &space.studs {
+                let area = stud.crossing.area;
+                let is_level = from.y == to.y && area.bottom < from.y && from.y < area.top;
+                if is_level && meets(area) {
+                    let at = Place { x: nm(stud.middle), y: from.y }.on_wall();
+                    let what = stud.opening.clone().map_or(Crosses::Stud(at), |opening| {
+                        Crosses::Hidden(opening, HiddenKind::StudOpening, at)
+                    });
+                    here.push(((nm(stud.middle) - from.x).abs(), what));
                 }
             }
             for (id, block) in &space.blocks {
                 if from.x == to.x && meets(block.area) {
                     let away = (block.area.top - from.y).abs();
-                    here.push((away, Crosses::Hidden(id.clone(), HiddenKind::FireBlock)));
+                    let middle = i64::midpoint(block.area.bottom, block.area.top);
+                    let at = Place { x: from.x, y: middle }.on_wall();
+                    here.push((away, Crosses::Hidden(id.clone(), HiddenKind::FireBlock, at)));
                 }
             }
             for hidden in self.ground.survey.hidden.iter().filter(|hidden| hidden.kind == HiddenKind::Cable) {
                 let rect = Area::of(hidden.rect);
                 if meets(rect) {
                     let away = Place { x: rect.left, y: rect.top }.away(*from);
-                    here.push((away, Crosses::Hidden(hidden.id.clone(), hidden.kind)));
+                    here.push((away, Crosses::Hidden(hidden.id.clone(), hidden.kind, hidden.rect.centre())));
                 }
             }
             here.sort_by_key(|(away, _)| *away);
@@ -196,9 +221,10 @@ impl Cabling<'_> {
         let away = |bay: &&Bay| (bay.left - near.x).max(near.x - bay.right).max(0);
         let bay = space.bays.iter().min_by_key(away)?;
         let way = way?;
-        let first = way.run.first().map(|at| Place::of(*at))?;
+        let (first, last) = (Place::of(*way.run.first()?), Place::of(*way.run.last()?));
         let is_here = bay.left <= first.x && first.x <= bay.right;
-        if is_here && way.cost.blocks == 0 && way.cost.tight_bends == 0 {
+        let comes_down = last.y == goal.wished_y;
+        if is_here && comes_down && way.cost.blocks == 0 && way.cost.tight_bends == 0 {
             return None;
         }
         let drop = Area { left: bay.left, right: bay.right, bottom: goal.wished_y, top: near.y };
@@ -206,7 +232,7 @@ impl Cabling<'_> {
         let block =
             space.blocks.iter().filter(|(_, block)| in_drop(block.area)).map(|(id, b)| (b.area.top, id));
         let others = self.ground.survey.hidden.iter().filter(|hidden| {
-            !matches!(hidden.kind, HiddenKind::Cable | HiddenKind::FireBlock)
+            !matches!(hidden.kind, HiddenKind::Cable | HiddenKind::FireBlock | HiddenKind::StudOpening)
                 && in_drop(Area::of(hidden.rect))
         });
         let others = others.map(|hidden| (nm(hidden.rect.top), &hidden.id));
@@ -237,7 +263,10 @@ impl Cabling<'_> {
                     | FeatureKind::Curtain
             )
         };
-        let barred = features.iter().filter(|feature| !is_passed(feature.kind)).map(|feature| feature.rect);
+        // What it may end behind is no bar to it, and hides it.
+        let behind = |feature: &&&PlacedFeature| Some(&feature.id) == self.wished.behind.as_ref();
+        let barred = features.iter().filter(|feature| !is_passed(feature.kind) && !behind(feature));
+        let barred = barred.map(|feature| feature.rect);
         let barred = barred.chain(self.other_breasts());
         let barred: Vec<Area> = barred.map(|rect| Area::of(rect).grown(half_nm, half_nm)).collect();
         // It ends clear of every piece, beside what it is to end at.
@@ -268,7 +297,14 @@ impl Cabling<'_> {
             bounds,
             barred,
             crossings: Vec::new(),
-            hides: Some(self.outlines.iter().map(|rect| Area::of(*rect)).collect()),
+            hides: Some(
+                self.outlines
+                    .iter()
+                    .copied()
+                    .chain(features.iter().filter(behind).map(|feature| feature.rect))
+                    .map(Area::of)
+                    .collect(),
+            ),
             starts: vec![Start { zone: Zone { room, barred: Vec::new() }, near: start, cost: Cost::NONE }],
             goals: vec![in_bay(&goal, all)?],
         };
@@ -305,11 +341,19 @@ fn told(all: impl Iterator<Item = Way>) -> Vec<Way> {
     ways
 }
 
+/// The cheapest way from the plate's own opening, unless one from elsewhere costs less in more than its length.
+fn best_start(space: &Space, bounds: Area, ends: &Ends, goals: &[Goal]) -> Option<Found> {
+    let from = |start: &Start| cheapest(&field(space, bounds, start.clone(), goals.to_vec()));
+    let any = from(&ends.start)?;
+    let in_plate = ends.in_plate.as_ref().and_then(from);
+    Some(in_plate.filter(|own| own.cost.but_length() <= any.cost.but_length()).unwrap_or(any))
+}
+
 /// The field of a stretch of the wall: only what touches it.
 fn field(space: &Space, bounds: Area, start: Start, goals: Vec<Goal>) -> Field {
     let near = bounds.grown(1, 1);
     let touches = |area: &Area| area.overlaps(near);
-    let studs = space.studs.iter().map(|(_, crossing)| crossing);
+    let studs = space.studs.iter().map(|stud| &stud.crossing);
     let crossings = studs.chain(space.blocks.iter().map(|(_, crossing)| crossing));
     let mut start = start;
     start.zone.barred.retain(touches);

@@ -91,7 +91,7 @@ pub(in super::super) struct Asks<'a> {
 
 impl<'a> Asks<'a> {
     /// Of what was typed in; of nothing, nothing.
-    pub(super) fn of(said: Option<&'a Said>) -> Self {
+    pub(in super::super) fn of(said: Option<&'a Said>) -> Self {
         let text = said.and_then(|said| said.fasteners.as_deref()).unwrap_or_default();
         let words = read(text);
         let says = |any: &[&str]| words.iter().any(|word| word.is(any));

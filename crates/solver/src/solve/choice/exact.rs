@@ -31,10 +31,9 @@ impl Candidates<'_> {
     ) -> Option<Picked> {
         let mut best: Option<(usize, usize, Set, Vec<Variant>)> = None;
         for (index, place) in places.iter().enumerate() {
-            let cases = self.load.cases(place.offset).ok()?;
             let variants = self.variants(place);
             for (at, kind) in kinds.iter().enumerate() {
-                let table = self.table_with(site, kind, place, &variants, &cases);
+                let table = self.table_with(site, kind, place, &variants);
                 let to_beat = best.as_ref().map_or(first.set.rank, |(_, _, set, _)| set.rank);
                 if let Some(set) = table.exact(&to_beat) {
                     let chosen =
@@ -46,16 +45,14 @@ impl Candidates<'_> {
         let (index, at, set, chosen) = best?;
         let (place, kind) = (places.get_mut(index)?, kinds.get(at)?);
         let in_use: Vec<usize> = {
-            let cases = self.load.cases(place.offset).ok()?;
-            let table = self.table_with(site, kind, place, &self.variants(place), &cases);
+            let table = self.table_with(site, kind, place, &self.variants(place));
             table.members(set.mask).map(|one| one.hole).collect()
         };
         for (hole, variant) in chosen {
             *place.holes.get_mut(hole)? = variant;
         }
         // The same set, its slots' fasteners at their places.
-        let cases = self.load.cases(place.offset).ok()?;
-        let table = self.table(site, kind, place, &cases);
+        let table = self.table(site, kind, place);
         let bits = table.seated.iter().enumerate().filter(|(_, one)| in_use.contains(&one.hole));
         let mask = bits.fold(0, |mask, (bit, _)| mask | 1 << bit);
         Some(Picked { place: index, kind: at, set: Set { mask, ..set } })

@@ -37,8 +37,7 @@ impl Explains<'_> {
     }
 
     fn of_set(&self, kind: &Kind<'_>, set: &Set, sections: &mut Vec<Section>, totals: &mut Vec<CaseTotals>) {
-        let own = self.candidates.load.cases(self.place.offset).unwrap_or_default();
-        let table = self.candidates.table(self.site, kind, self.place, &own);
+        let table = self.candidates.table(self.site, kind, self.place);
         let cases = table.cases(set.mask);
         let demand = table.demand(set.mask, cases);
         let seats = table.seats(set.mask);

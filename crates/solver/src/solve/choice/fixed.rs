@@ -1,8 +1,8 @@
 //! A group that was chosen and does not change, to be weighed under other loads.
 
+use super::Candidates;
 use super::kind::kinds;
 use super::site::Site;
-use super::{Candidates, Place};
 use crate::capacity::group::{Group, Word};
 use crate::capacity::hold::Hold;
 use crate::capacity::steel::group_on_steel;
@@ -29,8 +29,8 @@ impl Candidates<'_> {
         let stock = &chosen.fasteners.first()?.stock;
         let (kinds, _) = kinds(&site, &self.kit.fasteners, &[stock]);
         let kind = kinds.iter().find(|kind| kind.stock.id == *stock)?;
-        let place = Place { offset, holes: self.holes(offset) };
-        let table = self.table(&site, kind, &place, &[]);
+        let place = self.place(offset);
+        let table = self.table(&site, kind, &place);
         let seat = |hole: &crate::subject::Id| {
             let index = place.holes.iter().position(|one| one.id == *hole)?;
             Some(table.seated.iter().find(|one| one.hole == index)?.seat)

@@ -13,14 +13,16 @@ use crate::capacity::placing::{
 use crate::capacity::screw::Screw;
 use crate::capacity::seat::Seat;
 use crate::capacity::why::{Known, Why};
+use crate::geometry::Point;
 use crate::handbook::concrete_screw::DUST_IN;
+use crate::job::feature::FeatureKind;
 use crate::job::framing::{WallFraming, WoodStuds};
 use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
 use crate::subject::Id;
-use crate::tolerance::{SAME_PLACE_MM, SOLE_PLATE_MM, TOP_PLATES_MM};
+use crate::tolerance::{LOWEST_CEILING_IN, SAME_PLACE_MM, SOLE_PLATE_MM, TOP_PLATES_MM};
 use crate::units::{Length, LengthUnit};
 
 /// One size of the kit's fasteners in this wall.
@@ -199,6 +201,25 @@ impl<'a> Kind<'a> {
         (past > site.front.value).then(|| from_face_with_room(ledger, length, washer, site.sheet, room))
     }
 
+    /// The hole for its smooth shank in wood: as wide as the rule has it, and how deep from the wall's face.
+    pub(super) fn shank(&self, site: &Site<'_>) -> Option<(Length, Length)> {
+        let (width, smooth) = self.lead.as_ref()?.shank?;
+        (site.front.label != Label::Assumed).then(|| (width, smooth + site.front.value))
+    }
+
+    /// The wall's height, where nobody measured it and a ceiling as low as any would leave a hole in use too little of its stud.
+    pub(super) fn wants_height(
+        &self,
+        site: &Site<'_>,
+        mut in_use: impl Iterator<Item = Point>,
+    ) -> Option<Want> {
+        let screw = self.screw.as_ref().filter(|_| site.on.is_none() && site.ground.wall.height.is_none())?;
+        let needs = to_end(&mut Blank, screw, true, true);
+        let lowest = site.ground.survey.outline.bottom + Length::inches(LOWEST_CEILING_IN);
+        let highest = lowest - Length::millimetres(TOP_PLATES_MM) - needs;
+        in_use.any(|place| place.y > highest).then(|| Want::WallSize(site.ground.wall.id.clone()))
+    }
+
     /// From one to the next at least; along a stud, where they share one.
     pub(super) fn apart<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Length {
         match &self.screw {
@@ -284,7 +305,21 @@ impl<'a> Kind<'a> {
         ledger.begin(Part::Needs);
         // A plate that is turned pushes one of its studs up: a load may point to either end.
         let needs = to_end(ledger, screw, true, true);
-        for has in [hole.place.y - outline.bottom - sole, outline.top - top - hole.place.y] {
+        // Above and below a window or door stands another piece of stud: it ends at the sill, or at a header of which nobody knows
+        // how high it is.
+        let openings = ground.survey.features.iter().filter(|one| {
+            matches!(one.kind, FeatureKind::Window | FeatureKind::Door)
+                && one.rect.across().holds(hole.place.x)
+        });
+        let at_openings = openings.map(|one| {
+            if hole.place.y > one.rect.top {
+                hole.place.y - one.rect.top - top
+            } else {
+                one.rect.bottom - sole - hole.place.y
+            }
+        });
+        let ends = [hole.place.y - outline.bottom - sole, outline.top - top - hole.place.y];
+        for has in ends.into_iter().chain(at_openings) {
             if has.mm() < needs.mm() - SAME_PLACE_MM {
                 return Err(EmptyWhy::Refused(Why::Edge { has, needs }));
             }

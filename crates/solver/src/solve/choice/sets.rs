@@ -203,13 +203,9 @@ impl<'a> Table<'a> {
     /// Everything of a rank that needs no load; the rest at its best.
     fn at_best(&self, mask: u64) -> Rank {
         let chance = self.members(mask).map(|one| one.chance).fold(1.0, f64::min);
-        let symmetric = self.members(mask).all(|one| {
-            let x_mm = 2.0 * self.weight_x_mm - one.seat.x_mm;
-            self.members(mask).any(|other| {
-                (other.seat.x_mm - x_mm).abs() <= SAME_ROW_MM
-                    && (other.seat.y_mm - one.seat.y_mm).abs() <= SAME_ROW_MM
-            })
-        });
+        let symmetric = self
+            .members(mask)
+            .all(|one| self.members(mask).any(|other| self.mirrors(&one.seat, &other.seat)));
         Rank {
             by_hand: (mask & self.wanted).count_ones() as usize,
             required: self.requirable && self.has_required(mask),
@@ -349,6 +345,17 @@ impl<'a> Table<'a> {
         best
     }
 
+    /// The usable hole that mirrors one about the load.
+    fn mirror_of(&self, bit: usize) -> Option<usize> {
+        let one = self.seated.get(bit)?;
+        self.seated.iter().position(|other| self.mirrors(&one.seat, &other.seat))
+    }
+
+    fn mirrors(&self, one: &Seat, other: &Seat) -> bool {
+        let x_mm = 2.0 * self.weight_x_mm - one.x_mm;
+        (other.x_mm - x_mm).abs() <= SAME_ROW_MM && (other.y_mm - one.y_mm).abs() <= SAME_ROW_MM
+    }
+
     /// The outermost holes of the top and bottom rows.
     fn corners(&self) -> Option<u64> {
         let mut mask = 0;
@@ -360,16 +367,20 @@ impl<'a> Table<'a> {
         self.is_allowed(mask).then_some(mask)
     }
 
-    /// The sets one step away.
+    /// The sets one step away: one hole in, one out, one for another, or two that mirror each other about the load.
     fn steps(&self, mask: u64) -> impl Iterator<Item = u64> {
         let count = self.seated.len();
+        let mirrored = (0..count).filter_map(move |bit| {
+            let other = self.mirror_of(bit).filter(|other| *other > bit)?;
+            Some(mask ^ (1 << bit | 1 << other))
+        });
         let single = (0..count).map(move |bit| mask ^ 1 << bit);
         let swapped = (0..count).flat_map(move |out| {
             (0..count)
                 .filter(move |into| mask >> out & 1 == 1 && mask >> into & 1 == 0)
                 .map(move |into| mask ^ (1 << out | 1 << into))
         });
-        single.chain(swapped).filter(|mask| self.is_allowed(*mask))
+        single.chain(swapped).chain(mirrored).filter(|mask| self.is_allowed(*mask))
     }
 }
 

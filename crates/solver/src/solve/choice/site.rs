@@ -4,7 +4,7 @@ use super::super::holes::Ground;
 use crate::capacity::opening::Runs;
 use crate::geometry::Point;
 use crate::job::fact::FactState;
-use crate::job::feature::FeatureKind;
+use crate::job::feature::{Feature, FeatureKind};
 use crate::job::framing::WallFraming;
 use crate::job::kit::DrillBit;
 use crate::job::plate::Plate;
@@ -55,14 +55,7 @@ impl<'a> Site<'a> {
     ) -> Self {
         let breast = ground.survey.breast_at(middle.x, Some(middle.y));
         let on = breast.map(|breast| breast.id.clone());
-        let own = breast.and_then(|breast| {
-            ground.wall.features.iter().find(|feature| feature.id == breast.id)?.framing.as_ref()
-        });
-        // What stands in front of the wall's framing says nothing of a breast that is built in its own way.
-        let measured = match own {
-            None => ground.wall.front.as_ref().and_then(|front| front.thickness),
-            Some(_) => None,
-        };
+        let measured = ground.wall.front_on(on.as_ref()).and_then(|front| front.thickness);
         let given = |value: Option<Length>, stand_in_in: f64| {
             let assumed =
                 Given::new(Length::inches(stand_in_in), Label::Assumed).because("nobody measured it");
@@ -121,7 +114,10 @@ impl<'a> Site<'a> {
             ) => {}
         }
         if self.front.label == Label::Assumed {
-            wants.push(Want::Front(wall.clone()));
+            let own = self.on.as_ref().filter(|on| {
+                ground_feature(&self.ground, on).is_some_and(|feature| feature.framing.is_some())
+            });
+            wants.push(Want::Front(own.unwrap_or(wall).clone()));
         }
         wants
     }
@@ -199,6 +195,10 @@ impl<'a> Site<'a> {
     pub(super) fn to_edge(&self, place: Point) -> Length {
         to_edge(self.ground.survey, self.on.as_ref(), place)
     }
+}
+
+fn ground_feature<'a>(ground: &Ground<'a>, id: &Id) -> Option<&'a Feature> {
+    ground.wall.features.iter().find(|feature| feature.id == *id)
 }
 
 fn to_edge(survey: &Survey, on: Option<&Id>, place: Point) -> Length {

@@ -48,6 +48,9 @@ impl Told<'_> {
                 add(&mut wants, [Want::Fasteners]);
             }
         }
+        let depth =
+            kinds.iter().flat_map(|kind| &kind.wants).filter(|want| matches!(want, Want::StudDepth(_)));
+        add(&mut wants, depth.cloned());
         add(&mut wants, self.wants_hits());
         let left_empty = self.holes.iter().enumerate().map(|(index, hole)| {
             let by_hand = self.by_hand.refused(&hole.id, &hole.id);
@@ -67,8 +70,30 @@ impl Told<'_> {
         let anchors = self.anchors(&left_empty);
         let mut fastening = Fastening { left_empty, anchors, ..Fastening::unknown() };
         fastening.verdict.wanted = wants;
-        fastening.verdict.required = if self.asks.names_holes() { Required::NotKnown } else { Required::Met };
+        fastening.verdict.required = self.required_of_none();
+        if fastening.verdict.required == Required::NotMet {
+            let verdict = &mut fastening.verdict;
+            (verdict.word, verdict.if_probed, verdict.as_stated) = (Word::Short, Word::Short, Word::Short);
+        }
         fastening
+    }
+
+    /// Whether what the maker requires of holes can still be met where none takes a fastener now: not by a hole that meets no
+    /// stud, nor by fewer than are asked for.
+    fn required_of_none(&self) -> Required {
+        let is_open = |hole: &&HolePlan| {
+            matches!(hole.meets, Meets::Stud | Meets::Masonry | Meets::NotKnown)
+                && self.by_hand.refused(&hole.id, &hole.id) != Some(EmptyWhy::ByHand)
+        };
+        let required = || self.holes.iter().filter(|hole| self.asks.is_required(&hole.id));
+        let open = self.holes.iter().filter(is_open).count();
+        if required().any(|hole| !is_open(&hole)) || open < self.asks.least() {
+            Required::NotMet
+        } else if self.asks.is_free() {
+            Required::Met
+        } else {
+            Required::NotKnown
+        }
     }
 
     /// Of a chosen set.
@@ -93,6 +118,7 @@ impl Told<'_> {
                 .filter(|(one, _)| self.site.opening(one.hole).1.is_none())
                 .map(|(_, hole)| Want::HoleWidth(hole.subject.clone())),
         );
+        add(&mut wanted, kind.wants_height(self.site, used_holes().map(|(_, hole)| hole.place)));
         let measured = wanted.is_empty();
         let all_met = used_holes().all(|(one, _)| one.met);
         add(
@@ -180,6 +206,7 @@ impl Told<'_> {
             length: kind.length,
             lead,
             bit,
+            shank: kind.shank(self.site),
             depth: kind.depth(&mut Blank, self.site),
             by_hand: self.by_hand.is_wanted(&hole.id),
             asked,

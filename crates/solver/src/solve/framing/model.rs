@@ -78,7 +78,7 @@ impl Model {
     pub(super) fn of(wall: &Wall, on: Option<&Id>) -> Option<Self> {
         let framing = wall.framing_on(on).unwrap_or(&WallFraming::NotKnown);
         let face_mm = framing.face()?.mm();
-        let plaster = wall.front.as_ref().is_some_and(|front| front.layers.contains(&Layer::PlasterOnLath));
+        let plaster = wall.front_on(on).is_some_and(|front| front.layers.contains(&Layer::PlasterOnLath));
         // A 90 % doubt is 1.645 standard deviations. Detectors are unreliable on plaster (read, without a
         // figure): twice the doubt (chosen).
         let sensed_sd_mm = SENSED_DOUBT_MM / 1.645 * if plaster { 2.0 } else { 1.0 };

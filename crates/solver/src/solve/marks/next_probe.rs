@@ -22,7 +22,7 @@ pub(crate) fn probe_mark(
     let Some(wall) = job.wall(&plan.wall) else { return Vec::new() };
     let (survey, framing) = (&plan.survey, &plan.framing);
     let site = Site { job, wall, settings: &job.settings, survey, framing, style: plan.style };
-    let (thickness, thickness_measured) = site.thickness();
+    let (thickness, thickness_measured) = site.thickness(place);
     let depth = Some(thickness + Length::millimetres(PROBE_BITE_MM));
     let what = MarkWhat::Probe { hole: hole.id.clone(), depth, thickness_measured };
     let probe = mark(piece, name, Stage::Probe, what, place);

@@ -16,7 +16,7 @@ impl Site<'_> {
         if !probes.is_empty() || !used.is_empty() || mount.entry.is_some() {
             marks.push(step(piece, "make_safe", Stage::Probe, MarkWhat::MakeSafe));
         }
-        let (thickness, measured) = self.thickness();
+        let (thickness, measured) = self.thickness(mount.frame.origin);
         let depth = Some(thickness + Length::millimetres(PROBE_BITE_MM));
         for hole in probes {
             let what = MarkWhat::Probe { hole: hole.id.clone(), depth, thickness_measured: measured };
@@ -103,8 +103,9 @@ impl Site<'_> {
 
     /// What stands in front of the framing, and whether it was measured. Not measured it is the least that
     /// its layers usually come to, since a probe must go no deeper than it must (chosen).
-    pub(super) fn thickness(&self) -> (Length, bool) {
-        let front = self.wall.front.as_ref();
+    pub(super) fn thickness(&self, at: Point) -> (Length, bool) {
+        let breast = self.survey.breast_at(at.x, Some(at.y)).map(|breast| &breast.id);
+        let front = self.wall.front_on(breast);
         if let Some(measured) = front.and_then(|front| front.thickness) {
             return (measured, true);
         }

@@ -2,9 +2,12 @@
 
 use super::{Site, mark, step};
 use crate::geometry::Axis;
-use crate::plan::cable::WayBy;
+use crate::plan::cable::{Crosses, Way, WayBy};
 use crate::plan::mark::{Mark, MarkWhat, Planned, Stage};
 use crate::plan::piece::PiecePlan;
+
+/// What the names of passages begin with.
+pub(in super::super) const PASSAGE: &str = "passage-";
 
 impl Site<'_> {
     /// A look into the bay, the opening behind the piece, and the one where the cables come out.
@@ -37,6 +40,7 @@ impl Site<'_> {
             });
             marks.push(opening);
         }
+        self.passages(piece, way, !cable.framing_known, marks);
         let mut exit = mark(piece, "exit", Stage::Open, MarkWhat::Exit, way.exit.centre());
         exit.outline = Some(way.exit);
         exit.on_tape = true;
@@ -44,6 +48,17 @@ impl Site<'_> {
             || piece.mount.as_ref().is_some_and(|mount| mount.holes_assumed)
             || !cable.framing_known;
         self.read(exit, &[Axis::Across, Axis::Upright], piece, marks);
+    }
+
+    /// The places where the face is opened to pass a stud or a block, from the entry on.
+    fn passages(&self, piece: &PiecePlan, way: &Way, waits: bool, marks: &mut Vec<Mark>) {
+        for (index, place) in way.crosses.iter().filter_map(Crosses::passage).enumerate() {
+            let name = format!("{PASSAGE}{}", index + 1);
+            let mut passage = mark(piece, &name, Stage::Open, MarkWhat::Passage, place);
+            passage.on_tape = !piece.outline.holds(place);
+            passage.assumed = piece.assumed || waits;
+            self.read(passage, &[Axis::Across, Axis::Upright], piece, marks);
+        }
     }
 
     /// Cables fed, those plugged that no hand reaches later, the piece lifted on and locked, the rest plugged and all

@@ -48,7 +48,9 @@ pub(in super::super) fn want(plan: &Plan, want: &Want) -> String {
         Want::PlateThickness(_) => "measure the thickness of the plate's sheet".to_owned(),
         Want::HoleWidth(subject) => format!("measure the width of {}", hole(subject)),
         Want::Place(id) => format!("measure what the place of {} hangs on", of(id)),
-        Want::Front(_) => "measure the thickness in front of the framing".to_owned(),
+        Want::Front(id) if *id == plan.wall => "measure the thickness in front of the framing".to_owned(),
+        Want::Front(id) => format!("measure the thickness in front of what {} is built of", of(id)),
+        Want::StudDepth(_) => "measure how deep the studs are".to_owned(),
         Want::Framing(_) => "find out what the wall is built of".to_owned(),
         Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
         Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
@@ -96,6 +98,16 @@ pub(super) fn rest(plan: &Plan, rest: &Rest) -> String {
         Rest::MakersLoad(base) => {
             format!("what the fixing's maker recommends for \"{}\", stated", one_line(base))
         }
+        Rest::Document { name, date } => {
+            format!("what \"{}\" of {} states", one_line(name), one_line(date))
+        }
+        Rest::SteelInTension => {
+            "the screw's own steel in tension at a third of its bending yield strength".to_owned()
+        }
+        Rest::Chance(chance) => {
+            format!("a hole counts where it is in solid wood with a chance of {:.0} % at least", chance * 100.0)
+        }
+        Rest::ConcreteGap(gap) => format!("{} at most between the plate and the concrete", print(*gap)),
         Rest::PullTest(share) => format!(
             "{:.0} % of what a pull test on this wall withstood, stated: it proves one hole, not the group",
             share * 100.0

@@ -32,6 +32,7 @@ fn lag() -> FastenerPlan {
         kind: FastenerKind::Lag,
         diameter: Length::inches(0.3125),
         length: Length::inches(3.0),
+        shank: None,
         lead: Some(Length::inches(11.0 / 64.0)),
         bit: BitFrom::UsualSet,
         by_hand: false,

@@ -32,6 +32,25 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
         CableWhat::EntryShows { swung: true } => {
             format!("swung out, {} does not hide the cables' entry", piece())
         }
+        CableWhat::FaceInstead { against, shows } => {
+            let mut told: Vec<String> = against.iter().map(|one| against_words(*one).to_owned()).collect();
+            if plan.style.steps(*shows) > 0 {
+                told.push(format!(
+                    "{} would show, since nothing leads down to where it should end",
+                    size(*shows)
+                ));
+            }
+            format!(
+                "the cables of {} run on the wall's face: of the best way inside it, {}",
+                piece(),
+                list(&told)
+            )
+        }
+        CableWhat::WayShows { shows } => format!(
+            "the cables of {} cannot come out where they should inside the wall, and {} of them shows",
+            piece(),
+            size(*shows)
+        ),
         CableWhat::BayBlocked { by, passed: true } => {
             format!("{} stands in the cables' way straight down, and they go through it", called(plan, by))
         }
@@ -68,7 +87,13 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             called(plan, other),
             size(*wanted)
         ),
-        CableWhat::TooLong { length, longest, unknown: true } => format!(
+        CableWhat::TooLong { length, longest, stocked: true, .. } => format!(
+            "the stocked cable for {} is {}, and such a one carries over {}: bring a shorter one, which is long enough",
+            piece(),
+            size(*length),
+            size(*longest)
+        ),
+        CableWhat::TooLong { length, longest, unknown: true, .. } => format!(
             "a cable of {} has to be {}, and a passive picture lead carries over {}: say what it carries",
             piece(),
             size(*length),
@@ -144,6 +169,10 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             "where the cables pass {}, seal it again with an approved material and patch the face",
             called(plan, block)
         ),
+        CableWhat::Bushing { opening } => format!(
+            "put a bushing into {} before cables are drawn through it, and patch the face: its edge cuts them",
+            called(plan, opening)
+        ),
         CableWhat::PaintDisturbed { hundredths, about } => {
             let about = if *about { "about " } else { "" };
             let (much, limit) = match plan.style.graduation.unit() {
@@ -162,8 +191,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             "the cables run in a chimney breast: have the flue found first, heat ends a cable".to_owned()
         }
         CableWhat::PowerCord => format!(
-            "the power cord of {} never goes into the wall or on to its face: for the electrician, an outlet behind it, \
-             or an in-wall power kit if listed for it",
+            "the power cord of {} never goes into the wall or on to its face: ask a licensed electrician for an outlet behind \
+             it where there is none, or for an in-wall power kit if listed for it",
             piece()
         ),
         CableWhat::NotListed { unknown: true } => {
@@ -179,7 +208,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             format!(
                 "no cable like the one chosen is left on the truck that is long enough for {}: {} are needed",
                 piece(),
-                size(*needs)
+                up_to_graduation(plan, *needs)
             )
         }
         CableWhat::ManyBends => {

@@ -44,7 +44,7 @@ fn what_a_hole_or_plate_would_meet() {
         assert!(text.contains("the pipe"), "{text}");
     }
     for in_line in [true, false] {
-        let text = told("display-1.hole-1", What::NearBox { feature: Id::new("window-1"), in_line });
+        let text = told("display-1.hole-1", What::NearBox { feature: Some(Id::new("window-1")), in_line });
         assert!(text.contains("circuit off"), "{text}");
     }
     let text = told("display-1", What::PlateOverHump { proud: inches("1/4") });
@@ -196,8 +196,11 @@ fn every_finding_of_the_cables_is_well_told() {
         CableWhat::NearOpening { feature: Some(door()), exit: true },
         CableWhat::NearOpening { feature: None, exit: false },
         CableWhat::PowerApart { other: door(), apart: b, wanted: a },
-        CableWhat::TooLong { length: a, longest: b, unknown: false },
-        CableWhat::TooLong { length: a, longest: b, unknown: true },
+        CableWhat::TooLong { length: a, longest: b, unknown: false, stocked: false },
+        CableWhat::TooLong { length: a, longest: b, unknown: true, stocked: false },
+        CableWhat::TooLong { length: a, longest: b, unknown: true, stocked: true },
+        CableWhat::FaceInstead { against: vec![crate::plan::cable::Against::Unlisted], shows: a },
+        CableWhat::WayShows { shows: a },
         CableWhat::BendTight { needs: a, room: b },
         CableWhat::BoxDeep { deep: a, room: Some(b), no_front: false, exit: false },
         CableWhat::BoxDeep { deep: a, room: Some(b), no_front: true, exit: true },
@@ -209,6 +212,7 @@ fn every_finding_of_the_cables_is_well_told() {
         CableWhat::BlocksExpected { each: 1 },
         CableWhat::NailPlate { left: b, thick: b },
         CableWhat::SealBlock { block: door() },
+        CableWhat::Bushing { opening: door() },
         CableWhat::BreastWay,
         CableWhat::PowerCord,
         CableWhat::NotListed { unknown: true },

@@ -41,6 +41,7 @@ impl Kind<'_> {
             FastenerKind::StructuralScrew => {
                 let stated = self.stock.report.as_ref().and_then(stated);
                 let stated = stated.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+                self.rests.extend(self.stock.report.as_ref().map(document));
                 Screw::structural(length, stated)
             }
             _ => {
@@ -70,10 +71,16 @@ impl Kind<'_> {
         if studs.face.is_none() {
             self.rests.push(Rest::StudFace(site.face().value));
         }
-        let plate_bearing = Given::chosen(Stress::psi(SHEET_STEEL_PSI.value)).because(
-            "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
+        let plate_bearing = site.plate.bearing.map_or_else(
+            || {
+                Given::chosen(Stress::psi(SHEET_STEEL_PSI.value)).because(
+                    "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
+                )
+            },
+            |own| Given::new(own, Label::Stated).because("the plate's maker"),
         );
-        self.rests.push(Rest::PlateSteel(plate_bearing.value));
+        self.rests.extend(site.plate.bearing.is_none().then_some(Rest::PlateSteel(plate_bearing.value)));
+        self.rests.extend([Rest::SteelInTension, Rest::Chance(site.ground.level)]);
         let washer = self.washer();
         let stack = Stack { washer, plate: site.sheet, plate_bearing, gap: site.front, stud_depth };
         self.hold = screw.and_then(|screw| {
@@ -86,6 +93,9 @@ impl Kind<'_> {
             }
             in_wood(ledger, &screw, gravity, &stack)
         });
+        if matches!(self.hold, Err(Why::PastStud { supposed: true, .. })) {
+            self.wants.push(Want::StudDepth(site.ground.wall.id.clone()));
+        }
         self.screw = screw.ok();
         ledger.begin(Part::Lead);
         self.lead = self.screw.as_ref().and_then(|screw| {
@@ -133,7 +143,7 @@ impl Kind<'_> {
         site: &Site<'_>,
         masonry: &Masonry,
     ) -> Result<(), Want> {
-        let report = self.stock.report.as_ref();
+        let report = self.stock.report.as_ref().filter(|report| is_named(report));
         let loads = report.and_then(|report| Some((report.shear?, report.pull?)));
         let is_tested = report.is_some_and(|report| report.tested == Some(true));
         let base = report.and_then(|report| report.base.as_deref()).unwrap_or_default().trim().to_owned();
@@ -145,6 +155,7 @@ impl Kind<'_> {
         }
         // What was pulled on this wall says nothing of shear, which stays the maker's.
         self.rests.push(Rest::MakersLoad(base));
+        self.rests.extend(report.map(document));
         self.rests.extend(is_tested.then_some(Rest::PullTest(TESTED_SHARE)));
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
         self.hold = if masonry.solid == Some(false) {
@@ -163,6 +174,7 @@ impl Kind<'_> {
             self.rests.push(Rest::Concrete(Stress::psi(UNMEASURED_PSI.value)));
         }
         self.rests.push(Rest::ConcreteEdge(CONCRETE_EDGE.value));
+        self.rests.push(Rest::ConcreteGap(Length::inches(MOST_GAP_IN.value)));
         let washer = self.washer();
         let depth = self.length - washer.value - site.sheet.value - site.front.value;
         let label = [washer.label, site.sheet.label, site.front.label]
@@ -181,8 +193,19 @@ impl Kind<'_> {
     }
 }
 
+/// The document that what is stated is from.
+fn document(report: &crate::job::kit::Report) -> Rest {
+    Rest::Document { name: report.document.clone(), date: report.date.clone() }
+}
+
+/// Whether a report says which document it is, and of when: without that nothing in it is stated.
+fn is_named(report: &crate::job::kit::Report) -> bool {
+    !report.document.trim().is_empty() && !report.date.trim().is_empty()
+}
+
 /// All that a structural screw's report has to say; `None` where some of it is missing.
 fn stated(report: &crate::job::kit::Report) -> Option<Stated> {
+    is_named(report).then_some(())?;
     Some(Stated {
         outer_diameter: report.outer_diameter?,
         root_diameter: report.root_diameter?,
