@@ -5,7 +5,7 @@ use egui::epaint::text::{FontInsert, FontPriority, InsertFontFamily};
 use egui::{Color32, Context, FontFamily, FontId, Stroke, TextStyle, Theme, Visuals};
 use strikeline_drawing::font::{FONT_REGULAR, FONT_SEMIBOLD, Weight};
 use strikeline_drawing::ink::Ink;
-use strikeline_drawing::scene::{Item, Lit};
+use strikeline_drawing::scene::{Item, ItemKind, Lit};
 use strikeline_solver::finding::Level;
 use strikeline_solver::plan::piece::Meets;
 
@@ -34,8 +34,12 @@ struct Palette {
     graphite: Color32,
     /// Dimensions, details, names.
     pencil: Color32,
-    /// Hatches and what is assumed.
+    /// Hatches, and lines of what is assumed.
     pale: Color32,
+    /// Extension lines.
+    extension: Color32,
+    /// Text of what is assumed.
+    assumed: Color32,
     /// Lines between parts of the window.
     rule: Color32,
     chalk: Color32,
@@ -62,18 +66,20 @@ const LIGHT: Palette = Palette {
     field: Color32::from_rgb(0xff, 0xff, 0xff),
     graphite: Color32::from_rgb(0x22, 0x25, 0x29),
     pencil: Color32::from_rgb(0x4d, 0x53, 0x5a),
-    pale: Color32::from_rgb(0x9a, 0xa0, 0xa6),
+    pale: Color32::from_rgb(0x85, 0x8b, 0x92),
+    extension: Color32::from_rgb(0x7b, 0x81, 0x88),
+    assumed: Color32::from_rgb(0x68, 0x6e, 0x75),
     rule: Color32::from_rgb(0xd8, 0xd4, 0xcb),
     chalk: Color32::from_rgb(0x1f, 0x5f, 0xa8),
-    chalk_pale: Color32::from_rgb(0x7f, 0xa6, 0xd2),
+    chalk_pale: Color32::from_rgb(0x5f, 0x8d, 0xbf),
     done: Color32::from_rgb(0x0f, 0x70, 0x68),
-    lumber: Color32::from_rgb(0xa0, 0x6f, 0x38),
+    lumber: Color32::from_rgb(0x92, 0x62, 0x2c),
     lumber_tint: Color32::from_rgb(0xf7, 0xec, 0xdb),
     lumber_doubt: Color32::from_rgb(0xec, 0xd8, 0xb9),
     plate: Color32::from_rgb(0xe2, 0xe5, 0xe9),
     glass: Color32::from_rgb(0x33, 0x38, 0x3f),
     tape: Color32::from_rgb(0x5c, 0x6a, 0x2e),
-    accent: Color32::from_rgb(0xbd, 0x3c, 0x08),
+    accent: Color32::from_rgb(0xb6, 0x3a, 0x07),
     accent_tint: Color32::from_rgb(0xfb, 0xe3, 0xd6),
 };
 
@@ -85,10 +91,12 @@ const DARK: Palette = Palette {
     field: Color32::from_rgb(0x18, 0x1a, 0x1d),
     graphite: Color32::from_rgb(0xe6, 0xe3, 0xdc),
     pencil: Color32::from_rgb(0xb4, 0xb6, 0xb6),
-    pale: Color32::from_rgb(0x74, 0x79, 0x7e),
+    pale: Color32::from_rgb(0x7d, 0x82, 0x87),
+    extension: Color32::from_rgb(0x8d, 0x93, 0x99),
+    assumed: Color32::from_rgb(0x98, 0x9d, 0xa2),
     rule: Color32::from_rgb(0x3b, 0x3f, 0x44),
     chalk: Color32::from_rgb(0x7f, 0xb4, 0xf0),
-    chalk_pale: Color32::from_rgb(0x4a, 0x6c, 0x94),
+    chalk_pale: Color32::from_rgb(0x61, 0x89, 0xb8),
     done: Color32::from_rgb(0x5c, 0xd6, 0xc4),
     lumber: Color32::from_rgb(0xd0, 0xa0, 0x66),
     lumber_tint: Color32::from_rgb(0x37, 0x30, 0x27),
@@ -96,7 +104,7 @@ const DARK: Palette = Palette {
     plate: Color32::from_rgb(0x43, 0x48, 0x4e),
     glass: Color32::from_rgb(0x0c, 0x0d, 0x0f),
     tape: Color32::from_rgb(0xb2, 0xc1, 0x7c),
-    accent: Color32::from_rgb(0xff, 0x8a, 0x4c),
+    accent: Color32::from_rgb(0xff, 0x8f, 0x53),
     accent_tint: Color32::from_rgb(0x53, 0x33, 0x22),
 };
 
@@ -121,7 +129,11 @@ pub struct Paint {
 pub fn paint(theme: Theme, item: &Item) -> Paint {
     let palette = palette(theme);
     let (stroke, fill) = plain(palette, item.ink);
-    let pale = if stroke == palette.chalk { palette.chalk_pale } else { palette.pale };
+    let pale = match item.kind {
+        ItemKind::Text { .. } => palette.assumed,
+        _ if stroke == palette.chalk => palette.chalk_pale,
+        _ => palette.pale,
+    };
     let keeps_fill = item.ink.keeps_fill();
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
@@ -160,6 +172,7 @@ fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
             (p.graphite, p.graphite)
         }
         Ink::Port | Ink::CableRun | Ink::Dimension | Ink::DimensionTick | Ink::Label => (p.pencil, p.pencil),
+        Ink::Extension => (p.extension, p.extension),
         Ink::Entry => (p.pencil, p.face),
         Ink::ChalkLine | Ink::Mark => (p.chalk, p.chalk),
         Ink::Done => (p.done, p.done),
@@ -316,6 +329,8 @@ fn visuals(theme: Theme) -> Visuals {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use strikeline_drawing::paper::PaperPoint;
+    use strikeline_drawing::scene::{Anchor, Turn};
 
     /// Relative luminance (WCAG 2.1, definition; from memory).
     fn luminance(colour: Color32) -> f64 {
@@ -341,13 +356,55 @@ mod tests {
         });
     }
 
+    /// WCAG 2.1 AA: text 4.5 to 1 (1.4.3), lines that tell something 3 to 1 (1.4.11); from memory.
     #[test]
     fn what_is_read_stands_out_from_what_it_is_on() {
         for theme in [Theme::Light, Theme::Dark] {
             let p = palette(theme);
-            for ink in [p.graphite, p.pencil, p.chalk, p.accent] {
-                for ground in [p.paper, p.face, p.desk, p.field] {
-                    assert!(contrast(ink, ground) >= 4.5, "{theme:?}: {ink:?} on {ground:?}");
+            let holds = |inks: &[Color32], grounds: &[Color32], least: f64| {
+                for (ink, ground) in
+                    inks.iter().flat_map(|ink| grounds.iter().map(move |ground| (ink, ground)))
+                {
+                    let found = contrast(*ink, *ground);
+                    assert!(found >= least, "{theme:?}: {ink:?} on {ground:?}: {found:.2}");
+                }
+            };
+            let grounds = [p.paper, p.face, p.desk, p.field, p.proud];
+            holds(&[p.graphite, p.pencil, p.chalk, p.accent, p.done, p.lumber, p.assumed], &grounds, 4.5);
+            // What is selected: a list's row, a thing that is lit.
+            holds(&[p.graphite, p.pencil, p.accent], &[p.accent_tint], 4.5);
+            holds(&[p.pale, p.chalk_pale, p.extension, p.tape], &[p.face, p.desk, p.paper], 3.0);
+            holds(&[p.graphite], &[p.plate, p.lumber_tint, p.lumber_doubt], 4.5);
+        }
+    }
+
+    /// What is painted is of these inks alone.
+    #[test]
+    fn each_text_of_a_drawing_is_painted_in_an_ink_that_reads() {
+        let text = ItemKind::Text {
+            at: PaperPoint::default(),
+            text: "4".to_owned(),
+            height_mm: 3.8,
+            anchor: Anchor::Start,
+            turn: Turn::Level,
+            weight: Weight::Regular,
+        };
+        let items = [Ink::DimensionText, Ink::Label, Ink::SheetText].map(|ink| Item {
+            ink,
+            subject: None,
+            kind: text.clone(),
+            assumed: false,
+            lit: Lit::No,
+            width_mm: ink.width_mm(),
+        });
+        for theme in [Theme::Light, Theme::Dark] {
+            let p = palette(theme);
+            for assumed in [false, true] {
+                for item in &items {
+                    let ink = paint(theme, &Item { assumed, ..item.clone() }).stroke;
+                    for ground in [p.face, p.desk] {
+                        assert!(contrast(ink, ground) >= 4.5, "{theme:?}: {item:?}");
+                    }
                 }
             }
         }

@@ -100,12 +100,18 @@ fn beside(plan: &Plan) -> Option<Length> {
     let right = plan.pieces.iter().map(|piece| piece.outline.right).reduce(Length::max)?;
     let (on_left, on_right) = (left - outline.left, outline.right - right);
     let elbows = Length::millimetres(ELBOWS_MM);
-    let room = on_left.max(on_right);
-    if room < elbows {
-        return None;
-    }
-    // Near what hangs, so that one is told by the other.
-    Some(if on_left > on_right { left - elbows / 2.0 } else { right + elbows / 2.0 })
+    // Near what hangs, so that one is told by the other; on the side with more room, unless something stands there.
+    let places = [(on_left, left - elbows / 2.0), (on_right, right + elbows / 2.0)];
+    let (first, second) = if on_left > on_right { (places[0], places[1]) } else { (places[1], places[0]) };
+    let is_free = |(room, x): (Length, Length)| {
+        let stands = Span::about(x, elbows);
+        let is_in_the_way = |kind: FeatureKind| {
+            matches!(kind, FeatureKind::Mantel | FeatureKind::Shelf | FeatureKind::Radiator)
+        };
+        let mut features = plan.survey.features.iter();
+        room >= elbows && !features.any(|one| is_in_the_way(one.kind) && one.rect.across().overlaps(stands))
+    };
+    [first, second].into_iter().find(|place| is_free(*place)).map(|(_, x)| x)
 }
 
 #[cfg(test)]
@@ -139,6 +145,7 @@ mod tests {
                     | Ink::Mark
                     | Ink::Sweep
                     | Ink::Dimension
+                    | Ink::Extension
                     | Ink::DimensionText
                     | Ink::ControlLine
                     | Ink::PieceTape
@@ -165,6 +172,9 @@ mod tests {
     #[test]
     fn who_stands_beside_it_is_on_the_wall_and_off_the_pieces() {
         let (_, mut plan) = sample::inches();
+        plan.survey
+            .features
+            .retain(|one| one.kind != FeatureKind::Mantel && one.kind != FeatureKind::Radiator);
         let x = beside(&plan).unwrap();
         let half = Length::millimetres(ELBOWS_MM / 2.0 - 1.0);
         let room = Span::new(x - half, x + half);

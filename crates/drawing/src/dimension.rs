@@ -23,9 +23,9 @@ pub const GAP_MM: f64 = 1.5;
 /// How far an extension line runs past the dimension line.
 pub const OVERSHOOT_MM: f64 = 3.0;
 /// Half of a tick's reach either way (from memory: a tick is about as long as a figure is high).
-pub const TICK_HALF_MM: f64 = 1.25;
+pub const TICK_HALF_MM: f64 = 1.1;
 /// Between the dimension line and the foot of its figure, a fraction's included (chosen: room for an underline).
-pub const FIGURE_GAP_MM: f64 = 1.1;
+pub const FIGURE_GAP_MM: f64 = 1.0;
 /// Between the foot of a measured figure and its underline.
 const UNDERLINE_MM: f64 = 0.55;
 
@@ -44,6 +44,8 @@ pub struct Dimension {
     pub to_object_mm: f64,
     /// Where the dimension line is, cross.
     pub line_mm: f64,
+    /// From where to where the page shows the line, along: the figure stands within.
+    pub shown_mm: (f64, f64),
     /// What it says.
     pub figure: Figure,
     /// Whether the figure was measured, so that it is underlined: it can be typed over.
@@ -62,13 +64,21 @@ impl Dimension {
     /// Whether the figure has its place between the ticks.
     #[must_use]
     pub fn figure_fits(&self) -> bool {
-        self.figure.width_mm() + 2.0 * TICK_HALF_MM <= (self.to_mm - self.from_mm).abs()
+        let (low, high) = self.seen_mm();
+        self.figure.width_mm() + 2.0 * TICK_HALF_MM <= high - low
+    }
+
+    /// The part of it that the page shows, the lower end first; all of it where none is shown.
+    fn seen_mm(&self) -> (f64, f64) {
+        let (low, high) = (self.from_mm.min(self.to_mm), self.from_mm.max(self.to_mm));
+        let (seen_low, seen_high) = (low.max(self.shown_mm.0), high.min(self.shown_mm.1));
+        if seen_low < seen_high { (seen_low, seen_high) } else { (low, high) }
     }
 
     /// Where the figure begins, on its base line: in the middle, or past the end it is read toward.
     #[must_use]
     pub fn figure_start(&self) -> PaperPoint {
-        let (low, high) = (self.from_mm.min(self.to_mm), self.from_mm.max(self.to_mm));
+        let (low, high) = self.seen_mm();
         let width = self.figure.width_mm();
         let base = self.line_mm - FIGURE_GAP_MM + self.figure.foot_mm();
         // An upright figure runs toward smaller y.
@@ -127,7 +137,7 @@ impl Dimension {
             // Too near its object there is nothing to extend.
             if (self.line_mm - object).abs() > GAP_MM {
                 let (start, end) = (object + way * GAP_MM, self.line_mm + way * OVERSHOOT_MM);
-                parts.push(line(Ink::Dimension, self.place(along, start), self.place(along, end)));
+                parts.push(line(Ink::Extension, self.place(along, start), self.place(along, end)));
             }
         }
         let (mut low, mut high) = (self.from_mm.min(self.to_mm), self.from_mm.max(self.to_mm));
@@ -190,6 +200,7 @@ mod tests {
             from_object_mm: 50.0,
             to_object_mm: 40.0,
             line_mm: 20.0,
+            shown_mm: (0.0, 300.0),
             figure: figure(48.5),
             measured: false,
         }
@@ -205,12 +216,13 @@ mod tests {
                 _ => None,
             })
             .collect();
-        assert_eq!(lines[0], (Ink::Dimension, PaperPoint::new(100.0, 48.5), PaperPoint::new(100.0, 17.0)));
-        assert_eq!(lines[1], (Ink::Dimension, PaperPoint::new(160.0, 38.5), PaperPoint::new(160.0, 17.0)));
+        assert_eq!(lines[0], (Ink::Extension, PaperPoint::new(100.0, 48.5), PaperPoint::new(100.0, 17.0)));
+        assert_eq!(lines[1], (Ink::Extension, PaperPoint::new(160.0, 38.5), PaperPoint::new(160.0, 17.0)));
         assert_eq!(lines[2], (Ink::Dimension, PaperPoint::new(100.0, 20.0), PaperPoint::new(160.0, 20.0)));
         let (ink, a, b) = lines[3];
         assert_eq!(ink, Ink::DimensionTick);
-        assert_eq!(b.x_mm - a.x_mm, a.y_mm - b.y_mm, "45 degrees, rising to the right");
+        let rise = (b.x_mm - a.x_mm) - (a.y_mm - b.y_mm);
+        assert!(rise.abs() < 1e-9, "45 degrees, rising to the right");
     }
 
     #[test]
@@ -225,6 +237,15 @@ mod tests {
                 Turn::Up => assert!((bounds.centre().y_mm - middle).abs() < 1e-9 && bounds.right_mm < 20.0),
             }
         }
+    }
+
+    #[test]
+    fn a_figure_stands_where_its_line_is_seen() {
+        let mut close = dimension(Turn::Level, 1000.0);
+        close.shown_mm = (0.0, 300.0);
+        assert!((close.figure_bounds().centre().x_mm - 200.0).abs() < 1e-9, "between 100 and 300");
+        close.shown_mm = (400.0, 500.0);
+        assert!((close.figure_bounds().centre().x_mm - 450.0).abs() < 1e-9);
     }
 
     #[test]

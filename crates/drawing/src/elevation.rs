@@ -4,8 +4,9 @@ mod clear_labels;
 mod dimensions;
 mod labels;
 mod marks;
-mod read_dimensions;
 mod mount;
+mod read_dimensions;
+mod running;
 pub(crate) mod wall;
 
 pub(crate) use wall::GROUND_MM;
@@ -67,7 +68,11 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
     let lit_grounds: Vec<PaperRect> = lit.iter().map(labels::Label::ground).collect();
     let mut rows = Rows::new(frame, scale.page(), look.sound_text_height_mm(), lit_grounds.clone());
     dimensions::ask(&mut rows, job, plan, &scale, look);
+    let is_plain = look.selected.is_none() && look.held.is_none();
+    let running =
+        if is_plain { running::running(&rows, plan, &scale, look) } else { running::Running::default() };
     let mut taken = rows.taken();
+    taken.extend(running.taken);
     taken.extend(lit_grounds);
     let others = labels::other_labels(plan, &scale, look, taken);
     labels::draw(&mut pen, &others, frame, look);
@@ -82,6 +87,10 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         for (ink, kind) in dimension.draw() {
             pen.add(ink, kind);
         }
+    }
+    for (subject, ink, kind) in running.parts {
+        pen.take(subject, false);
+        pen.add(ink, kind);
     }
     labels::draw(&mut pen, &lit, frame, look);
     Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, figures, scale }
@@ -182,7 +191,8 @@ mod tests {
     fn no_dimension_line_runs_through_a_text() {
         for per in [1.0 / 16.0, 1.0 / 24.0, 1.0 / 48.0] {
             let scene = sample_scene(per);
-            let lines: Vec<_> = of(&scene, Ink::Dimension).filter_map(crate::scene::Item::bounds).collect();
+            let lines = of(&scene, Ink::Dimension).chain(of(&scene, Ink::Extension));
+            let lines: Vec<_> = lines.filter_map(crate::scene::Item::bounds).collect();
             for figure in scene.items.iter().filter(|item| matches!(item.kind, ItemKind::Text { .. })) {
                 let bounds = figure.bounds().unwrap();
                 assert!(!lines.iter().any(|line| line.meets(bounds)), "at 1:{}: {figure:?}", 1.0 / per);

@@ -67,8 +67,10 @@ pub enum Ink {
     Mark,
     /// A line along which the wall is swept.
     Sweep,
-    /// Dimension and extension lines.
+    /// Dimension lines.
     Dimension,
+    /// Extension lines, which run over what they come from.
+    Extension,
     /// The tick at either end of a dimension line.
     DimensionTick,
     /// A dimension's figure.
@@ -155,6 +157,7 @@ impl Ink {
             | Self::Bracket
             | Self::Sweep
             | Self::Dimension
+            | Self::Extension
             | Self::DimensionText
             | Self::Label
             | Self::LabelGround

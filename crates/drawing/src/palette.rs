@@ -1,7 +1,7 @@
 //! The colours of the paper: graphite, chalk blue for what is struck, lumber for wood, one warm accent.
 
 use crate::ink::Ink;
-use crate::scene::{Item, Lit};
+use crate::scene::{Item, ItemKind, Lit};
 use std::fmt;
 use strikeline_solver::plan::piece::Meets;
 
@@ -23,10 +23,14 @@ pub(crate) const PAPER: Colour = Colour(0xff, 0xff, 0xff);
 const GRAPHITE: Colour = Colour(0x24, 0x27, 0x2b);
 /// Dimensions, details, names.
 const PENCIL: Colour = Colour(0x56, 0x5c, 0x63);
+/// Extension lines.
+const RULE: Colour = Colour(0x7d, 0x83, 0x8a);
 /// Hatches and what is assumed.
-const PALE: Colour = Colour(0x9a, 0xa0, 0xa6);
+const PALE: Colour = Colour(0x88, 0x8e, 0x95);
+/// Text of what is assumed.
+const ASSUMED: Colour = Colour(0x6c, 0x72, 0x79);
 const CHALK: Colour = Colour(0x1f, 0x5f, 0xa8);
-const CHALK_PALE: Colour = Colour(0x7f, 0xa6, 0xd2);
+const CHALK_PALE: Colour = Colour(0x62, 0x90, 0xc2);
 /// What is done.
 const DONE: Colour = Colour(0x0f, 0x76, 0x6e);
 const LUMBER: Colour = Colour(0xa9, 0x77, 0x3f);
@@ -54,6 +58,7 @@ pub(crate) fn paint(item: &Item) -> Paint {
     let stays = item.ink.keeps_fill();
     match (item.lit, item.assumed) {
         (Lit::No, false) => Paint { stroke, fill },
+        (Lit::No, true) if matches!(item.kind, ItemKind::Text { .. }) => Paint { stroke: ASSUMED, fill },
         (Lit::No, true) => Paint { stroke: paler(stroke), fill },
         // The wall's face and lumber keep their tint when lit: their outline says it.
         (Lit::Selected | Lit::Held, _) if stays => Paint { stroke: ACCENT, fill },
@@ -92,6 +97,7 @@ fn plain(ink: Ink) -> (Colour, Colour) {
             }
         },
         Ink::Port | Ink::CableRun | Ink::Dimension | Ink::DimensionTick | Ink::Label => (PENCIL, PENCIL),
+        Ink::Extension => (RULE, RULE),
         Ink::Entry => (PENCIL, PAPER),
         Ink::ChalkLine | Ink::Mark => (CHALK, CHALK),
         Ink::Done => (DONE, DONE),

@@ -14,6 +14,7 @@ use crate::pen::Pen;
 use crate::scale::Scale;
 use crate::scene::{Anchor, Scene};
 use crate::symbol::hatch::hatch;
+use crate::symbol::material;
 use strikeline_solver::geometry::{Point, Rect, Span};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::feature::FeatureKind;
@@ -71,9 +72,9 @@ pub fn side_view(job: &Job, plan: &Plan, look: &Look) -> Scene {
     let extent = extent(plan);
     let floor = displays(plan).first().map(|sight| plan.survey.floor.y_at(sight.picture.centre().x));
     let floor = floor.unwrap_or(plan.survey.outline.bottom);
-    room(&mut pen, plan, extent, floor);
+    room(&mut pen, job, plan, extent, floor);
     for sight in displays(plan) {
-        below(&mut pen, plan, sight);
+        below(&mut pen, job, plan, sight);
         if let Some(body) = display(plan, sight) {
             pen.take(sight.piece.whole(), sight.assumed || sight.proud_assumed);
             rect(&mut pen, Ink::Piece, body, false);
@@ -138,15 +139,21 @@ fn rect(pen: &mut Pen<'_>, ink: Ink, rect: Rect, filled: bool) {
     if filled { pen.shape(ink, &corners) } else { pen.outline(ink, &corners) }
 }
 
-/// The wall in section, hatched, and the floor that goes out from it level.
-fn room(pen: &mut Pen<'_>, plan: &Plan, extent: Rect, floor: Length) {
+/// The wall in section, hatched as what it is made of, and the floor that goes out from it level.
+fn room(pen: &mut Pen<'_>, job: &Job, plan: &Plan, extent: Rect, floor: Length) {
     let none = Length::default();
     pen.take(plan.wall.whole(), false);
-    let wall = pen
-        .scale
-        .paper_rect(Rect::new(Span::new(extent.left, none), Span::new(floor, plan.survey.outline.top)));
-    for (from, to) in hatch(wall, HATCH_MM) {
-        pen.line(Ink::Hatch, from, to);
+    let of_job = job.wall(&plan.wall);
+    let front =
+        of_job.and_then(|wall| wall.front.as_ref()).and_then(|front| front.thickness).unwrap_or_default();
+    let behind = (-front).max(extent.left);
+    let upright = Span::new(floor, plan.survey.outline.top);
+    let framing = pen.scale.paper_rect(Rect::new(Span::new(extent.left, behind), upright));
+    material::framing(pen, framing, of_job.and_then(|wall| wall.framing.as_ref()));
+    if front > none {
+        let board = pen.scale.paper_rect(Rect::new(Span::new(behind, none), upright));
+        material::board(pen, board);
+        pen.line(Ink::FeatureDetail, board.at(0.0, 0.0), board.at(0.0, 1.0));
     }
     let (foot, head) = (pen.at(Point::new(none, floor)), pen.at(Point::new(none, plan.survey.outline.top)));
     pen.line(Ink::WallEdge, foot, head);
@@ -165,13 +172,16 @@ fn room(pen: &mut Pen<'_>, plan: &Plan, extent: Rect, floor: Length) {
 }
 
 /// The breast that a display is on, and what stands proud of it or the wall in its width.
-fn below(pen: &mut Pen<'_>, plan: &Plan, sight: &SeatSight) {
+fn below(pen: &mut Pen<'_>, job: &Job, plan: &Plan, sight: &SeatSight) {
     let (across, middle) = (sight.picture.across(), sight.picture.centre());
     let breast = plan.survey.breast_at(middle.x, Some(middle.y));
     let none = Length::default();
     if let Some(breast) = breast {
         pen.take(breast.id.whole(), breast.assumed);
-        rect(pen, Ink::FeatureProud, Rect::new(Span::new(none, breast.proud), breast.rect.upright()), true);
+        let section = Rect::new(Span::new(none, breast.proud), breast.rect.upright());
+        rect(pen, Ink::FeatureProud, section, true);
+        let framing = job.wall(&plan.wall).and_then(|wall| wall.framing_on(Some(&breast.id)));
+        material::framing(pen, pen.scale.paper_rect(section), framing);
     }
     let proud = plan.survey.features.iter().filter(|feature| {
         feature.kind != FeatureKind::ChimneyBreast

@@ -7,6 +7,7 @@ pub(crate) mod feature;
 pub(crate) mod figure;
 pub(crate) mod fireplace;
 pub(crate) mod hatch;
+pub(crate) mod material;
 pub(crate) mod hidden;
 pub(crate) mod hit;
 pub(crate) mod hole;

@@ -142,8 +142,8 @@ pub enum Asks {
     Blocks(usize),
     /// So many holes or openings that nothing covers.
     Uncovered(usize),
-    /// A piece that hangs on brackets.
-    Piece,
+    /// A piece that hangs on brackets: what it is called; empty where it has no name.
+    Piece(String),
     /// A piece that one person should not lift there.
     Weight(Mass),
     /// A wall that is out of flat.

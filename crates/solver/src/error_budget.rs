@@ -6,6 +6,7 @@ mod onto_plate;
 
 use crate::geometry::Axis;
 use crate::job::Job;
+use crate::job::piece::PieceKind;
 use crate::ledger::{Given, Label};
 use crate::measuring::stack::{Stack, stack};
 use crate::numeric::slope_angle;
@@ -88,11 +89,13 @@ struct Error {
     given: Given<Length>,
 }
 
-/// What the finished piece of a plan can be off by: of the first that hangs on a plate of its own. `None` where none does,
+/// What the finished piece of a plan can be off by: of the first display that hangs on a plate of its own, else of the first piece. `None` where none does,
 /// or where its lines have no readings.
 #[must_use]
 pub fn error_budget(job: &Job, plan: &Plan) -> Option<ErrorBudget> {
-    let piece = plan.pieces.iter().find(|piece| piece.mount.is_some())?;
+    let mounted = || plan.pieces.iter().filter(|piece| piece.mount.is_some());
+    let display = mounted().find(|piece| piece.kind == PieceKind::Display);
+    let piece = display.or_else(|| mounted().next())?;
     let line = |what: MarkWhat| plan.marks.iter().find(|mark| mark.piece == piece.id && mark.what == what);
     let (centre_line, level_line) = (line(MarkWhat::CentreLine)?, line(MarkWhat::LevelLine)?);
     let chain = chain::Chain { job, plan };

@@ -42,8 +42,9 @@ impl Brush<'_> {
     }
 
     fn item(&self, item: &Item, paint: Paint) {
-        // A line is never thinner than a pixel: thinner ones fade.
-        let width = self.points(item.width_mm).max(1.0 / self.pixels);
+        // Whole pixels: a line is crisp, and never thinner than one.
+        let pixels = (self.points(item.width_mm) * self.pixels).round().max(1.0);
+        let width = pixels / self.pixels;
         let stroke = Stroke::new(width, paint.stroke);
         match &item.kind {
             ItemKind::Line { from, to } => self.path(item, &[self.at(*from), self.at(*to)], stroke),

@@ -7,13 +7,13 @@ use crate::scene::Turn;
 use strikeline_solver::tape::Parts;
 use strikeline_solver::units::LengthUnit;
 
-/// The em size of a fraction's figures, as a share of the whole's (chosen: the least that reads at arm's
-/// length from a 2.5 mm capital).
-const FRACTION: f64 = 0.62;
+/// The em size of a fraction's figures, as a share of the whole's (chosen: its capitals are 1.65 mm beside 2.5 mm, and read at
+/// arm's length in the sun).
+const FRACTION: f64 = 0.66;
 /// The middle of a capital, where the bar of a fraction is: half of 0.66.
 const BAR: f64 = 0.33;
 /// Between the bar and the figures above and below it.
-const BAR_GAP: f64 = 0.09;
+const BAR_GAP: f64 = 0.075;
 /// How high a stacked fraction is, foot to top, as a share of the whole's em size.
 pub(super) const STACK: f64 = 2.0 * (BAR_GAP + FRACTION * CAPITALS);
 /// Between the whole and its fraction, and between the fraction and the unit.

@@ -16,13 +16,15 @@ const NEXT_ROW_MM: f64 = 6.0;
 const MOST_ROWS: usize = 3;
 /// Shorter than this on paper nothing is dimensioned.
 const LEAST_MM: f64 = 0.2;
+/// Less than this is the last digit's rounding.
+const ROUNDING_MM: f64 = 1e-9;
 /// Free on either side of what stands in a row.
 const CLEAR_MM: f64 = 0.8;
 
 /// How far out from the outline a row's line is.
 fn out_mm(row: usize, text_height_mm: f64) -> f64 {
-    // A stacked fraction is as high as 0.96 of the em; above it the next row's ticks need their half.
-    let step = NEXT_ROW_MM.max(text_height_mm * 0.96 + FIGURE_GAP_MM + TICK_HALF_MM);
+    // Above a stacked fraction the next row's ticks need their half.
+    let step = NEXT_ROW_MM.max(text_height_mm * STACK + FIGURE_GAP_MM + TICK_HALF_MM);
     FIRST_ROW_MM + step * row as f64
 }
 
@@ -107,6 +109,28 @@ impl Rows {
         }
     }
 
+    /// Whether nothing found room.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.placed.is_empty()
+    }
+
+    /// Where the line of the first row above the wall is that nothing stands in or beyond; `None` where the page has no
+    /// room for one.
+    pub(crate) fn free_row_above(&self) -> Option<f64> {
+        let above = self.placed.iter().filter(|placed| placed.wanted.side == Side::Above);
+        let row = above.map(|placed| placed.row + 1).max().unwrap_or(0);
+        let line_mm = self.frame.top_mm - out_mm(row, self.text_height_mm);
+        let top = line_mm - OVERSHOOT_MM.max(FIGURE_GAP_MM + STACK * self.text_height_mm);
+        (row < MOST_ROWS && self.page.top_mm <= top).then_some(line_mm)
+    }
+
+    /// Whether a stroke or a figure of another row may lie there: on the page, on nothing that is kept, and on no figure.
+    pub(crate) fn is_free(&self, rect: PaperRect) -> bool {
+        let figures = self.placed.iter().map(|placed| placed.dimension.figure_bounds().grown(CLEAR_MM));
+        self.page.shared(rect) == Some(rect)
+            && !self.kept.iter().copied().chain(figures).any(|taken| taken.meets(rect))
+    }
+
     /// All that found room, in the order it was placed.
     pub(crate) fn into_dimensions(self) -> impl Iterator<Item = (Wanted, Dimension)> {
         self.placed.into_iter().map(|placed| (placed.wanted, placed.dimension))
@@ -140,6 +164,10 @@ impl Rows {
             from_object_mm: wanted.object_mm.0,
             to_object_mm: wanted.object_mm.1,
             line_mm,
+            shown_mm: match turn {
+                Turn::Level => (self.page.left_mm, self.page.right_mm),
+                Turn::Up => (self.page.top_mm, self.page.bottom_mm),
+            },
             figure: wanted.figure.clone(),
             measured: wanted.measured,
         }
@@ -175,7 +203,8 @@ impl Rows {
                 }
                 let (other_low, other_high) = other.dimension.reach_mm();
                 // Two may share the tick they meet at, so lines are held against lines by their ends alone.
-                let apart = high <= other_low + 2.0 * TICK_HALF_MM || other_high <= low + 2.0 * TICK_HALF_MM;
+                let shared = 2.0 * TICK_HALF_MM + ROUNDING_MM;
+                let apart = high <= other_low + shared || other_high <= low + shared;
                 match other.row.cmp(&row) {
                     // A figure wider than what it tells reaches past the tick that both meet at.
                     Ordering::Equal => {

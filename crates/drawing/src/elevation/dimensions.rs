@@ -1,6 +1,6 @@
-//! Which dimensions the elevation asks for, the most important first: what is selected, the centre line and
-//! the level line by their readings, the gaps round a piece, its size, the wall's. Those of a piece that is
-//! selected or held come before all those of the others.
+//! Which dimensions the elevation asks for, the most important first. Of what is selected or held: how it was read, its
+//! marks' readings, its gaps and its size. Else of every piece: the centre line and the level line by their readings, the
+//! gaps, the size; and the wall's.
 
 use super::read_dimensions::ask_read;
 use crate::dimension::{About, Figure, GapSide, Rows, Side, Wanted};
@@ -17,7 +17,7 @@ use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::tape::Parts;
 use strikeline_solver::units::Length;
 
-/// Asks for all of them.
+/// Asks for those of what is selected or held; where that has none, or nothing is, for those of the marks.
 pub(super) fn ask(rows: &mut Rows, job: &Job, plan: &Plan, scale: &Scale, look: &Look) {
     let asking = Asking { plan, scale, look };
     ask_read(&asking, rows, job);
@@ -25,23 +25,11 @@ pub(super) fn ask(rows: &mut Rows, job: &Job, plan: &Plan, scale: &Scale, look: 
         asking.readings(rows, mark);
     }
     let is_lit = |piece: &&PiecePlan| lit(look, &piece.id.whole()) != Lit::No;
-    let (first, others): (Vec<_>, Vec<_>) = plan.pieces.iter().partition(is_lit);
-    for pieces in [first, others] {
-        for which in [MarkWhat::CentreLine, MarkWhat::LevelLine] {
-            let unlit = plan.marks.iter().filter(|mark| lit(look, &mark.id) == Lit::No);
-            let of_these = unlit.filter(|mark| pieces.iter().any(|piece| piece.id == mark.piece));
-            for mark in of_these.filter(|mark| mark.what == which) {
-                asking.readings(rows, mark);
-            }
-        }
-        for piece in &pieces {
-            asking.gaps(rows, piece);
-        }
-        for piece in &pieces {
-            asking.size(rows, piece);
-        }
+    asking.pieces(rows, &plan.pieces.iter().filter(is_lit).collect::<Vec<_>>());
+    if rows.is_empty() {
+        asking.pieces(rows, &plan.pieces.iter().collect::<Vec<_>>());
+        asking.wall(rows);
     }
-    asking.wall(rows);
 }
 
 pub(super) struct Asking<'a> {
@@ -60,6 +48,23 @@ pub(super) struct Says {
 }
 
 impl Asking<'_> {
+    /// Those of some pieces: the centre line and the level line by their readings, the gaps, the sizes.
+    fn pieces(&self, rows: &mut Rows, pieces: &[&PiecePlan]) {
+        for which in [MarkWhat::CentreLine, MarkWhat::LevelLine] {
+            let of_these =
+                self.plan.marks.iter().filter(|mark| pieces.iter().any(|piece| piece.id == mark.piece));
+            for mark in of_these.filter(|mark| mark.what == which) {
+                self.readings(rows, mark);
+            }
+        }
+        for piece in pieces {
+            self.gaps(rows, piece);
+        }
+        for piece in pieces {
+            self.size(rows, piece);
+        }
+    }
+
     /// A dimension from one place on the wall to another, on a side.
     pub(super) fn between(&self, rows: &mut Rows, side: Side, from: Point, to: Point, says: Says) {
         let (from, to) = (self.scale.paper_from_wall(from), self.scale.paper_from_wall(to));

@@ -9,6 +9,7 @@ use crate::paper::{PaperPoint, PaperRect};
 use crate::pen::{Pen, lit};
 use crate::scale::Scale;
 use crate::scene::{Anchor, Lit};
+use strikeline_solver::geometry::Point;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
 
@@ -169,5 +170,19 @@ fn holes(plan: &Plan, scale: &Scale) -> Vec<PaperRect> {
     let holes = plan.pieces.iter().filter_map(|piece| piece.mount.as_ref()).flat_map(|mount| &mount.holes);
     let holes = holes.map(|hole| PaperRect::of(at(hole.place), at(hole.place)).grown(1.0));
     let lines = plan.marks.iter().filter_map(|mark| mark.line);
-    holes.chain(lines.map(|(from, to)| PaperRect::of(at(from), at(to)))).collect()
+    let lines = lines.map(|(from, to)| PaperRect::of(at(from), at(to)));
+    let cables = plan.pieces.iter().flat_map(|piece| {
+        let ports = piece.ports.iter().map(|port| PaperRect::of(at(port.place), at(port.place)).grown(1.0));
+        let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
+        let run = way.into_iter().flat_map(|way| way.run.windows(2)).filter_map(|pair| match pair {
+            [from, to] => Some(PaperRect::of(at(*from), at(*to))),
+            _ => None,
+        });
+        let openings = way.into_iter().flat_map(|way| way.entry.into_iter().chain([way.exit]));
+        ports.chain(run).chain(openings.map(|rect| scale.paper_rect(rect))).collect::<Vec<_>>()
+    });
+    let middle = plan.survey.outline.centre().y;
+    let hits = plan.survey.hits.iter().map(|hit| at(Point::new(hit.x, hit.y.unwrap_or(middle))));
+    let hits = hits.map(|at| PaperRect::of(at, at).grown(1.0));
+    holes.chain(lines).chain(cables).chain(hits).collect()
 }

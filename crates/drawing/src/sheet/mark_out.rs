@@ -4,6 +4,7 @@ use super::flow::flow;
 use super::leaf::{self, Leaf};
 use super::list::{List, STRONG, TEXT};
 use super::{Ask, elevation};
+use strikeline_solver::error_budget::error_budget;
 use strikeline_solver::finding::Level;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
@@ -11,6 +12,9 @@ use strikeline_solver::words::{self, on_paper};
 
 /// How the width of the schedule is shared among its columns.
 const SCHEDULE: [f64; 4] = [0.15, 0.41, 0.22, 0.22];
+
+/// A schedule of no more rows than this stays in one column.
+const WHOLE_ROWS: usize = 12;
 
 /// Draws it.
 pub(crate) fn leaves(ask: &Ask<'_>) -> Vec<Leaf> {
@@ -38,6 +42,7 @@ fn head(list: &mut List, ask: &Ask<'_>) {
     if let Some(verdict) = on_paper::verdict(plan) {
         list.paragraph(&verdict, TEXT);
     }
+    list.paragraph(on_paper::KEY, TEXT);
     let next = words::next(plan);
     if !next.is_empty() {
         list.paragraph(&on_paper::next(&next), STRONG);
@@ -72,10 +77,13 @@ fn fasteners(list: &mut List, ask: &Ask<'_>) {
         named(list, plan, piece);
         let schedule = &mount.fastening.fasteners;
         if !schedule.is_empty() {
-            row(list, &on_paper::SCHEDULE.map(str::to_owned), true);
+            list.row(&cells(&on_paper::SCHEDULE.map(str::to_owned)), STRONG, true);
         }
-        for fastener in schedule {
-            row(list, &on_paper::schedule_row(plan, fastener), false);
+        // A short table is not torn: each row but the last leads on to the next.
+        let is_short = schedule.len() <= WHOLE_ROWS;
+        for (index, fastener) in schedule.iter().enumerate() {
+            let leads = is_short && index + 1 < schedule.len();
+            list.row(&cells(&on_paper::schedule_row(plan, fastener)), TEXT, leads);
         }
         for empty in &mount.fastening.left_empty {
             list.paragraph(&words::left_empty(plan, empty), TEXT);
@@ -89,9 +97,8 @@ fn fasteners(list: &mut List, ask: &Ask<'_>) {
     }
 }
 
-fn row(list: &mut List, cells: &[String; 4], leads: bool) {
-    let cells: Vec<(&str, f64)> = cells.iter().map(String::as_str).zip(SCHEDULE).collect();
-    list.row(&cells, if leads { STRONG } else { TEXT }, leads);
+fn cells(row: &[String; 4]) -> Vec<(&str, f64)> {
+    row.iter().map(String::as_str).zip(SCHEDULE).collect()
 }
 
 /// The piece's name over what is told of it, where there are several.
@@ -125,6 +132,12 @@ fn told(list: &mut List, ask: &Ask<'_>) {
     }
     if plan.findings.is_empty() {
         list.paragraph(on_paper::NONE, TEXT);
+    }
+    if let Some(budget) = error_budget(ask.job, plan) {
+        list.heading(on_paper::HOW_TRUE, 1);
+        for sentence in words::error_budget(plan, &budget) {
+            list.paragraph(&sentence, TEXT);
+        }
     }
     list.heading(on_paper::ASSUMED, 1);
     for assumed in &plan.assumed {

@@ -6,6 +6,9 @@ use crate::pen::Pen;
 use strikeline_solver::geometry::{Rect, Span};
 use strikeline_solver::plan::framing::{Known, Stud};
 
+/// A face narrower than this on paper has no edges of its own (chosen: three lines within it would run together).
+const EDGES_MM: f64 = 2.5;
+
 /// Draws an upright over a height.
 pub(crate) fn stud(pen: &mut Pen<'_>, stud: &Stud, upright: Span) {
     let face = pen.scale.paper_rect(Rect::new(Span::new(stud.left, stud.right), upright));
@@ -15,7 +18,13 @@ pub(crate) fn stud(pen: &mut Pen<'_>, stud: &Stud, upright: Span) {
         pen.fill(ink, &face.corners());
         pen.fill(Ink::LumberDoubt, &doubt.corners());
     }
-    pen.line(ink, face.at(0.0, 1.0), face.at(0.0, 0.0));
-    pen.line(ink, face.at(1.0, 1.0), face.at(1.0, 0.0));
+    // Too narrow to be told apart, its edges are left to its tint, unless only the edges tell what it is.
+    if face.width_mm() >= EDGES_MM || stud.known == Known::Expected {
+        pen.line(ink, face.at(0.0, 1.0), face.at(0.0, 0.0));
+        pen.line(ink, face.at(1.0, 1.0), face.at(1.0, 0.0));
+    } else if stud.known == Known::Met {
+        pen.line(ink, face.at(0.5, 1.0), face.at(0.5, 0.0));
+        return;
+    }
     pen.line(Ink::LumberCentre, doubt.at(0.5, 1.0), doubt.at(0.5, 0.0));
 }

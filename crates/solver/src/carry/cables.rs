@@ -1,12 +1,15 @@
 //! Cables, and what opens the wall for them and makes it good.
 
 use super::{Asks, Carried, CarryLine, short};
+use crate::finding::What;
 use crate::job::Job;
 use crate::job::hidden::HiddenKind;
 use crate::job::option::Opening;
 use crate::plan::Plan;
-use crate::plan::cable::{CablePlan, Crosses, Way, WayBy};
+use crate::plan::cable::{CablePlan, Crosses, Lead, Way, WayBy};
+use crate::plan::mark::{Mark, MarkState};
 use crate::route;
+use crate::subject::Id;
 use crate::units::Length;
 
 pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
@@ -18,7 +21,14 @@ pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
     let in_wall: Vec<&&Way> = ways.iter().filter(|way| way.by == WayBy::InWall).collect();
     let openings = in_wall.iter().filter(|way| way.entry.is_some()).count() * 2;
     let blocks: usize = ways.iter().map(|way| count(way.cost.blocks)).sum();
-    let patches: usize = ways.iter().map(|way| count(way.cost.patches)).sum();
+    // What was cut or drilled and is of no use any more is made good as well.
+    let left = |mark: &&Mark| {
+        !mark.is_needed && matches!(mark.state, MarkState::Cut | MarkState::Drilled | MarkState::Stripped)
+    };
+    let left = plans.iter().flat_map(|plan| &plan.marks).filter(left).count();
+    let others = plans.iter().flat_map(|plan| &plan.findings);
+    let others = others.filter(|one| matches!(one.what, What::LeftByOption { .. })).count();
+    let patches = ways.iter().map(|way| count(way.cost.patches)).sum::<usize>() + left + others;
     let led = planned.iter().map(|cable| cable.leads.len()).sum::<usize>();
     let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
         lines.push(CarryLine { what, count, why, short_by: None });
@@ -68,15 +78,21 @@ fn count(number: u32) -> usize {
 
 /// The cables, those alike on one line.
 fn leads(job: &Job, planned: &[&CablePlan]) -> Vec<CarryLine> {
+    let wishes = || job.walls.iter().flat_map(|wall| &wall.options).flat_map(|option| &option.hangings);
+    let wished = |lead: &Lead| wishes().flat_map(|hanging| &hanging.cables).find(|wish| wish.id == lead.id);
+    let of_kit = |id: &Id| job.kit.cables.iter().find(|one| one.id == *id);
     let mut lines: Vec<(Carried, usize, Option<u32>)> = Vec::new();
     for lead in planned.iter().flat_map(|cable| &cable.leads) {
         let Some(length) = lead.cut_length else { continue };
-        let stock = lead.stock.as_ref().and_then(|id| job.kit.cables.iter().find(|one| one.id == *id));
-        let name = stock.and_then(|stock| stock.name.clone()).unwrap_or_default();
+        let stock = lead.stock.as_ref().and_then(of_kit);
+        // Of a kind of which none is long enough the name is told, and that the kit lacks it.
+        let named = stock.or_else(|| of_kit(wished(lead)?.cable.as_ref()?));
+        let name = named.and_then(|stock| stock.name.clone()).unwrap_or_default();
         let what = Carried::Cable { name, length, stocked: stock.is_some() };
+        let stocked = if lead.stock_short { Some(0) } else { stock.and_then(|stock| stock.count) };
         match lines.iter_mut().find(|(other, ..)| *other == what) {
             Some((_, count, _)) => *count += 1,
-            None => lines.push((what, 1, stock.and_then(|stock| stock.count))),
+            None => lines.push((what, 1, stocked)),
         }
     }
     let line = |(what, count, stocked): (Carried, usize, Option<u32>)| CarryLine {

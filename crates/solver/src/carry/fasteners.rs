@@ -2,6 +2,7 @@
 
 use super::{Asks, Carried, CarryLine, short};
 use crate::job::Job;
+use crate::job::feature::FeatureKind;
 use crate::job::kit::FastenerKind;
 use crate::plan::Plan;
 use crate::plan::verdict::FastenerPlan;
@@ -13,6 +14,9 @@ const SPARE_IN: usize = 4;
 
 /// A hole so near to a side wall is drilled and driven at a right angle (chosen: a drill and its battery).
 const TIGHT_MM: f64 = 200.0;
+
+/// What stands out less than this leaves a drill room beside it (chosen: half of a drill).
+const TIGHT_PROUD_MM: f64 = 40.0;
 
 /// A bit in its chuck reaches so deep where the kit does not say (chosen: a usual twist bit).
 const BIT_REACH_MM: f64 = 90.0;
@@ -127,7 +131,11 @@ fn drivers(plans: &[Plan], used: &[&FastenerPlan]) -> Vec<CarryLine> {
     lines
 }
 
-/// How many holes in use are near a side wall.
+fn is_breast(kind: FeatureKind) -> bool {
+    kind == FeatureKind::ChimneyBreast
+}
+
+/// How many holes in use are near a side wall, or what stands out.
 fn tight(plan: &Plan) -> usize {
     use crate::job::wall::End;
     let survey = &plan.survey;
@@ -137,10 +145,15 @@ fn tight(plan: &Plan) -> usize {
         mount.holes.iter().filter(move |hole| is_used(&hole.id))
     });
     let near = |end: End, off: Length| end == End::InsideCorner && off.mm() < TIGHT_MM;
+    // Beside, under or over what stands out farther than a drill is wide.
+    let out = survey.features.iter().filter(|one| one.proud.mm() > TIGHT_PROUD_MM && !is_breast(one.kind));
+    let out: Vec<_> = out.map(|one| one.rect.grown(Length::millimetres(TIGHT_MM))).collect();
+    let is_under = |place| out.iter().any(|rect| rect.holds(place));
     holes
         .filter(|hole| {
             near(survey.left_end, hole.place.x - survey.outline.left)
                 || near(survey.right_end, survey.outline.right - hole.place.x)
+                || is_under(hole.place)
         })
         .count()
 }

@@ -19,7 +19,11 @@ pub(super) fn tools(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
         let pattern = piece.pattern.as_ref();
         let (thread, insert) =
             (pattern.and_then(|pattern| pattern.thread), pattern.and_then(|pattern| pattern.insert_depth));
-        ask(Carried::PieceScrews { thread, insert }, Some(THREADS), Asks::Piece);
+        ask(
+            Carried::PieceScrews { thread, insert },
+            Some(THREADS),
+            Asks::Piece(piece.name.clone().unwrap_or_default()),
+        );
     }
     let all = || plans.iter().flat_map(|plan| &plan.findings).map(|finding| &finding.what);
     let heavy =

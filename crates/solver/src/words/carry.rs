@@ -3,7 +3,7 @@
 use super::cable::up_to_graduation;
 use super::fastening::{fine, size_name};
 use super::lines::Text;
-use super::phrase::{count, mass, sentence};
+use super::phrase::{count, mass, one_line, sentence};
 use crate::carry::{Asks, Carried, CarryLine};
 use crate::plan::Plan;
 use crate::units::Length;
@@ -94,7 +94,8 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
         }
         Asks::Blocks(blocks) => format!("{} that cables pass", count(*blocks, "fire block", "fire blocks")),
         Asks::Uncovered(holes) => format!("{} that nothing covers", count(*holes, "place", "places")),
-        Asks::Piece => "a piece on brackets".to_owned(),
+        Asks::Piece(name) if name.trim().is_empty() => "a piece on brackets".to_owned(),
+        Asks::Piece(name) => format!("\"{}\" on brackets", one_line(name)),
         Asks::Weight(weighs) => {
             format!("a piece of {} is more than one person should lift there", mass(*weighs))
         }
@@ -149,7 +150,7 @@ mod tests {
             (
                 Carried::PieceScrews { thread: None, insert: Some(inches("3/4")) },
                 Some(4),
-                Asks::Piece,
+                Asks::Piece("Notices".to_owned()),
                 "insert, 3/4\" here",
             ),
         ] {

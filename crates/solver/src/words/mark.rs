@@ -89,6 +89,9 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
         MarkWhat::Test => {
             owned(&["Plug in the rest, switch on, and try every cable before anything is closed."])
         }
+        MarkWhat::LiftOn if piece.is_some_and(|piece| piece.mount.is_none()) => {
+            vec![sentence(&format!("put {words} in its place and fix it as its maker says"))]
+        }
         MarkWhat::LiftOn => vec![sentence(&format!("lift {words} on and lock it to its plate"))],
         MarkWhat::Check => check(plan, piece, &words),
     }
@@ -179,8 +182,7 @@ fn fixed(plan: &Plan, mark: &Mark, hole: &Id, first: bool) -> String {
     let planned = piece.and_then(|piece| fastener_at(plan, piece, hole));
     let Some(planned) = planned else {
         return if first {
-            "Drill its lead hole and put the fastener through the plate's hole, in to three turns less than home."
-                .to_owned()
+            "No fastener is chosen for it yet: strike it, and drill nothing before one is.".to_owned()
         } else {
             String::new()
         };
@@ -206,7 +208,11 @@ fn through_the_plate(plan: &Plan, mark: &Mark, found: Vec<String>) -> Vec<String
     told.extend(found);
     let same = plan.marks.iter().filter(|other| other.piece == mark.piece);
     let last = same.rev().find(|other| matches!(other.what, MarkWhat::Hole { .. }));
-    if last.is_some_and(|last| last.id == mark.id) {
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
+    let is_fixed = piece
+        .and_then(|piece| piece.mount.as_ref())
+        .is_some_and(|mount| !mount.fastening.fasteners.is_empty());
+    if is_fixed && last.is_some_and(|last| last.id == mark.id) {
         told.push(
             "Then take the plate off, drill the lead holes at their depth, the bit's stop set to it, put the plate on again \
              and tighten from the middle outward, snug by hand at the end, never hammered. One that spins is stripped: \
@@ -326,11 +332,15 @@ mod tests {
             text.contains("From the level line, down 1 1/2\"; from the centre line, right 8\"."),
             "{text}"
         );
+        assert!(!text.contains("outward"), "nothing is fixed before a fastener is chosen: {text}");
+        let mut plan = sample::plan();
+        sample::fasten(&mut plan, "hole-2");
+        let text = told(&plan, "display-1.hole-2");
         assert!(
             text.contains("tighten from the middle outward") && text.ends_with("another hole is found."),
             "the last hole tells what comes after: {text}"
         );
-        assert!(!told(&sample::plan(), "display-1.hole-1").contains("outward"));
+        assert!(!told(&plan, "display-1.hole-1").contains("outward"));
     }
 
     #[test]
@@ -341,6 +351,9 @@ mod tests {
         if let MarkWhat::Hole { held, .. } = &mut first.what {
             *held = true;
         }
+        let text = told(&plan, "display-1.hole-1");
+        assert!(text.contains("drill nothing before one is") && text.contains("ledger"), "{text}");
+        sample::fasten(&mut plan, "hole-1");
         let text = told(&plan, "display-1.hole-1");
         assert!(text.contains("three turns less than home") && text.contains("ledger"), "{text}");
     }

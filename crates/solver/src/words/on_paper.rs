@@ -65,6 +65,12 @@ pub const CABLES: &str = "Cables";
 pub const FINDINGS: &str = "Findings";
 /// Over what was assumed.
 pub const ASSUMED: &str = "Assumed";
+/// What the finished piece can be off by.
+pub const HOW_TRUE: &str = "How true it will be";
+/// How the drawing is read.
+pub const KEY: &str = "In the drawing: an underlined figure was measured; what is broken and pale is assumed or lies behind the face; blue \
+                       lines are to be struck; green corners are tape; a hexagon rings a hole that takes a fastener, a filled hole \
+                       meets a stud.";
 /// Over the cautions, what is not checked among them.
 pub const CAUTIONS: &str = "Not checked, and cautions";
 /// In the place of a list that is empty.
@@ -243,7 +249,10 @@ pub fn next(next: &str) -> String {
 /// Why a text cannot be set on paper, and what to do.
 #[must_use]
 pub fn unset(text: &str, letter: char) -> String {
-    let shown: String = text.chars().take(60).collect();
+    // No letter that moves a terminal's cursor, or turns its lines about.
+    let turns =
+        |c: char| matches!(u32::from(c), 0x200B..=0x200F | 0x202A..=0x202E | 0x2060..=0x206F | 0xFEFF);
+    let shown: String = text.chars().filter(|c| !c.is_control() && !turns(*c)).take(60).collect();
     format!(
         "the typeface for paper cannot set U+{:04X} in \"{shown}\": write that name in Latin, Greek or Cyrillic letters, \
          accented ones as one letter",
@@ -287,10 +296,16 @@ pub fn units(plan: &Plan) -> &'static str {
     }
 }
 
+/// Whether a letter is one that paper is sure to have: Latin, Greek or Cyrillic, and no accent typed apart.
+fn is_plain(letter: char) -> bool {
+    matches!(u32::from(letter), 0x20..=0x7E | 0xA0..=0x17F | 0x386..=0x3CE | 0x400..=0x45F)
+}
+
 /// The file a sheet was made from.
 #[must_use]
 pub fn file(name: &str) -> String {
-    let name = one_line(name);
+    // A file is found by its name in its folder: letters that paper cannot have are only told as left out.
+    let name: String = one_line(name).chars().map(|c| if is_plain(c) { c } else { '?' }).collect();
     if name.is_empty() { "Not saved yet".to_owned() } else { format!("File: {name}") }
 }
 

@@ -295,3 +295,24 @@ fn marks() -> Vec<Mark> {
         mark("check", Stage::Hang, MarkWhat::Check),
     ]
 }
+
+/// Puts a lag screw into a hole of the display's plate.
+pub(super) fn fasten(plan: &mut Plan, hole: &str) {
+    use crate::job::kit::FastenerKind;
+    use crate::plan::verdict::{BitFrom, FastenerPlan};
+    let mount = plan.pieces[0].mount.as_mut().unwrap();
+    mount.fastening.fasteners.push(FastenerPlan {
+        hole: Id::new(hole),
+        subject: Id::new("display-1").part(hole),
+        stock: Id::new("lag-1"),
+        kind: FastenerKind::Lag,
+        diameter: inches("5/16"),
+        length: inches("3"),
+        lead: Some(inches("11/64")),
+        bit: BitFrom::UsualSet,
+        shank: None,
+        depth: Some(inches("2 3/4")),
+        by_hand: false,
+        asked: None,
+    });
+}

@@ -75,9 +75,7 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
         list.paragraph(&on_paper::hole(plan, hole), TEXT);
     }
     list.heading(&on_paper::corners(plan, piece), 1);
-    for sentence in &drawn.corners {
-        list.paragraph(sentence, TEXT);
-    }
+    list.paragraph(&drawn.corners.join(" "), TEXT);
 }
 
 /// Pairs of holes to be measured between: the widest apart first, so that an error of scale shows most.

@@ -9,6 +9,9 @@ use crate::paper::{PaperPoint, PaperRect};
 /// How far two tiles show the same (chosen: room for the register marks, and for a strip of tape).
 pub(super) const OVERLAP_MM: f64 = 16.0;
 
+/// So near to a seam a line lies on it.
+const ON_SEAM_MM: f64 = 0.01;
+
 /// A tile: a page of a template.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Tile {
@@ -52,6 +55,10 @@ pub(super) fn beside<'a>(tiles: &'a [Tile], tile: &Tile, side: Side) -> Option<&
 pub(super) fn tiles(drawn: &Drawn, paper: PaperSize, before: usize) -> Vec<Tile> {
     let mut all: Vec<Tile> = Vec::new();
     for (index, island) in drawn.islands.iter().enumerate() {
+        // An opening that a tile of the plate shows whole needs no paper of its own.
+        if index > 0 && all.iter().any(|tile| tile.window.shared(*island) == Some(*island)) {
+            continue;
+        }
         let lying = grid(drawn, index, *island, paper, true);
         let standing = grid(drawn, index, *island, paper, false);
         all.extend(if standing.len() < lying.len() { standing } else { lying });
@@ -90,7 +97,13 @@ fn grid(drawn: &Drawn, index: usize, island: PaperRect, paper: PaperSize, lying:
                 top_mm: window.top_mm + if row > 0 { half } else { 0.0 },
                 bottom_mm: window.bottom_mm - if row + 1 < rows { half } else { 0.0 },
             };
-            if drawn.strokes.iter().any(|stroke| shows(own, stroke)) {
+            // What lies on a seam is the tile's before it.
+            let open = PaperRect {
+                left_mm: own.left_mm + if column > 0 { ON_SEAM_MM } else { 0.0 },
+                top_mm: own.top_mm + if row > 0 { ON_SEAM_MM } else { 0.0 },
+                ..own
+            };
+            if drawn.strokes.iter().any(|stroke| shows(open, stroke)) {
                 tiles.push(Tile { number: 0, window, lying, place: (index, row, column) });
             }
         }

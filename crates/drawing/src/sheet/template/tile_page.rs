@@ -23,18 +23,20 @@ const REGISTER_MM: f64 = 2.5;
 const REGISTER_CROSS_MM: f64 = 5.0;
 /// Where register marks stand along a seam, as shares of the tile's edge.
 const ALONG: [f64; 2] = [0.22, 0.78];
+/// Where the neighbour's number may stand along it, the best first.
+const TO_ALONG: [f64; 5] = [0.5, 0.36, 0.64, 0.1, 0.9];
 
 /// Draws a tile, of so many on the wall.
 pub(super) fn leaf(paper: PaperSize, drawn: &Drawn, tiles: &[Tile], tile: &Tile, of: usize) -> Leaf {
     let page_mm = paper.page_mm(tile.lying);
     let mut strokes = Strokes::default();
     let mut taken = Vec::new();
+    let lines = shapes(&mut strokes, drawn, tile.window);
     for side in Side::ALL {
         if let Some(other) = beside(tiles, tile, side) {
-            seam(&mut strokes, &mut taken, tile.window, side, other.number);
+            seam(&mut strokes, &mut taken, &lines, (tile.window, side, other.number));
         }
     }
-    let lines = shapes(&mut strokes, drawn, tile.window);
     number(&mut strokes, &mut taken, &lines, tile, of);
     let mut names = Names::new(tile.window, lines, taken);
     for label in &drawn.labels {
@@ -81,18 +83,23 @@ fn is_whole(window: PaperRect, centre: PaperPoint, radius_mm: f64) -> bool {
 }
 
 /// The middle of what two tiles share, with the register marks that both have in the same places, and the other's number.
-fn seam(strokes: &mut Strokes, taken: &mut Vec<PaperRect>, window: PaperRect, side: Side, other: usize) {
+fn seam(
+    strokes: &mut Strokes,
+    taken: &mut Vec<PaperRect>,
+    lines: &[(PaperPoint, PaperPoint)],
+    (window, side, other): (PaperRect, Side, usize),
+) {
     let half = OVERLAP_MM / 2.0;
-    let (from, to, name) = match side {
+    let (from, to) = match side {
         Side::Left | Side::Right => {
             let x = if side == Side::Left { window.left_mm + half } else { window.right_mm - half };
             let (top, bottom) = (PaperPoint::new(x, window.top_mm), PaperPoint::new(x, window.bottom_mm));
-            (top, bottom, PaperPoint::new(x, window.centre().y_mm - 1.2))
+            (top, bottom)
         }
         Side::Above | Side::Below => {
             let y = if side == Side::Above { window.top_mm + half } else { window.bottom_mm - half };
             let (left, right) = (PaperPoint::new(window.left_mm, y), PaperPoint::new(window.right_mm, y));
-            (left, right, PaperPoint::new(window.left_mm + window.width_mm() * 0.36, y - 1.2))
+            (left, right)
         }
     };
     strokes.line(Ink::Bracket, from, to);
@@ -106,7 +113,24 @@ fn seam(strokes: &mut Strokes, taken: &mut Vec<PaperRect>, window: PaperRect, si
     }
     let words = on_paper::to_tile(other);
     let wide = text_width_mm(&words, TO.height_mm, TO.weight) / 2.0;
-    let ground = PaperRect::of(name.moved(-wide, 0.8), name.moved(wide, -TO.height_mm * 0.7)).grown(0.3);
+    // Along the seam or a little aside of it, where nothing runs through; over the middle where that is nowhere.
+    let around = |name: PaperPoint| {
+        PaperRect::of(name.moved(-wide, 0.8), name.moved(wide, -TO.height_mm * 0.7)).grown(0.3)
+    };
+    let places = TO_ALONG.iter().flat_map(|share| {
+        let at = from.moved((to.x_mm - from.x_mm) * share, (to.y_mm - from.y_mm) * share - 1.2);
+        let aside = if from.x_mm == to.x_mm { (wide + 2.0, 0.0) } else { (0.0, TO.height_mm + 1.0) };
+        [at, at.moved(aside.0, aside.1), at.moved(-aside.0, -aside.1)]
+    });
+    let is_free = |name: &PaperPoint| {
+        let ground = around(*name);
+        window.shared(ground) == Some(ground)
+            && !lines.iter().any(|(from, to)| clip::line(ground, *from, *to).is_some())
+            && !taken.iter().any(|other| other.meets(ground))
+    };
+    let places: Vec<PaperPoint> = places.collect();
+    let name = places.iter().copied().find(is_free).or(places.first().copied()).unwrap_or(from);
+    let ground = around(name);
     let points = ground.corners().to_vec();
     strokes.put(Ink::LabelGroundOff, ItemKind::Polygon { points, filled: true, outlined: false });
     strokes.text(name, &words, TO, Anchor::Middle);

@@ -58,7 +58,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding) -> String {
                 "{} hangs above a fireplace: measure the temperature at its place with the fire lit, its maker's limit \
                  governs. No rule that was read is about displays; as an analogy only, combustible trim {} from a masonry \
                  fireplace's opening may stand out {}, at {} it may {}, nearer none ({}); at a factory-built or gas one its \
-                 manual governs",
+                 manual governs; check the local code",
                 piece(),
                 size(none),
                 at(none),
