@@ -3,10 +3,12 @@
 
 mod best;
 mod line;
+mod nearest;
 mod place;
 
 pub use best::{best, within_reach};
 pub use line::Reach;
+pub use nearest::{Nearest, can_hang};
 pub use place::{Full, Place, Told};
 
 use crate::geometry::{Axis, Point};

@@ -58,7 +58,7 @@ pub use mark_name::{mark_name, stage};
 pub use mend::mend;
 pub use next::next;
 pub use next_probe::{answer_means, next_probe, probe_itself, said};
-pub use offer::{OfferPart, offer, offer_part, to_agree};
+pub use offer::{OfferPart, can_it_go, offer, offer_part, to_agree};
 pub use phrase::capital;
 pub use place_line::place_line;
 pub use plan_text::plan_text;

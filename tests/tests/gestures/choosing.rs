@@ -4,7 +4,7 @@ use super::room::*;
 use super::touch::finger_on;
 use egui::{Key, Modifiers, pos2, vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable as _;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use strikeline::app::App;
 use strikeline::session::Session;
 use strikeline_solver::job::Job;
@@ -119,4 +119,48 @@ fn what_was_read_out_is_void_once_a_piece_is_moved() {
     harness.run();
     assert!(harness.query_by_label("Agreed").is_none(), "it was of another place");
     assert_eq!(wall(&harness).chosen, None);
+}
+
+/// The line that answers whether it can go there.
+fn answer(harness: &Harness<'_, App>) -> String {
+    let all = harness.query_all_by(|node| {
+        node.value()
+            .or(node.label())
+            .is_some_and(|told| told.starts_with("Yes, it can") || told.starts_with("Not there"))
+    });
+    let told = all.filter_map(|node| node.accesskit_node().value().or(node.accesskit_node().label()));
+    let told: Vec<String> = told.collect();
+    told.last().expect("an answer").clone()
+}
+
+#[test]
+fn whether_it_can_go_there_is_answered_in_a_line() {
+    let mut harness = choosing(two());
+    finger_on(&mut harness, "Look at Lower");
+    harness.run_steps(200);
+    let before = answer(&harness);
+    assert!(before.starts_with("Yes, it can go there"), "{before}");
+    // Off the wall's end it cannot, and the way back is told.
+    let mut off = two();
+    for option in &mut off.walls[0].options {
+        option.hangings[0].nudge.right =
+            strikeline_solver::tape::Offset(strikeline_solver::units::Length::inches(-70.0));
+    }
+    let mut harness = choosing(off);
+    finger_on(&mut harness, "Look at Lower");
+    harness.run_steps(400);
+    let told = answer(&harness);
+    assert!(told.starts_with("Not there. "), "{told}");
+    assert!(told.contains("place that can: ") || told.contains("No place within a bay"), "{told}");
+}
+
+#[test]
+fn what_is_shown_is_had_as_a_picture() {
+    let mut harness = choosing(two());
+    assert!(harness.query_by_label("As a picture\u{2026}").is_none(), "side by side there are several");
+    finger_on(&mut harness, "Look at Higher");
+    finger_on(&mut harness, "As a picture\u{2026}");
+    harness.run();
+    assert!(harness.query_by_label("Save as PDF, SVG or PNG\u{2026}").is_some());
+    assert_eq!(harness.state().session().option, Some(Id::new("option-b")), "of the option that was shown");
 }

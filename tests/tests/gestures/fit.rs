@@ -7,10 +7,12 @@ use egui_kittest::kittest::Queryable as _;
 use strikeline::app::App;
 use strikeline::canvas;
 use strikeline::session::Session;
+use strikeline_drawing::dimension::About;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::ink::Ink;
 use strikeline_drawing::look::Look;
-use strikeline_drawing::scene::{ItemKind, Scene};
+use strikeline_drawing::scene::{ItemKind, Scene, ShownFigure};
+use strikeline_solver::plan::mark::{MarkState, MarkWhat};
 
 /// All that is written, in order.
 fn texts(scene: &Scene) -> Vec<&str> {
@@ -71,6 +73,24 @@ fn at_fit_all_that_is_drawn_is_on_the_canvas_and_nothing_is_left_out_for_want_of
             assert_eq!(texts(&scene), texts(&elevation(&job, &plan, &wide)), "{name}");
         });
     }
+}
+
+/// At fit the readings of every line that is struck are there to be read, each where its tape begins.
+#[test]
+fn at_fit_the_readings_of_every_line_are_shown() {
+    with_each_demo(vec2(1280.0, 800.0), |name, harness| {
+        let rect = canvas_rect(harness);
+        let plan = plan(harness);
+        let look = canvas::shown(&plan, rect, harness.state().view_state()).look();
+        let scene = elevation(&job(harness), &plan, &look);
+        let lines = plan.marks.iter().filter(|mark| {
+            matches!(mark.what, MarkWhat::CentreLine | MarkWhat::LevelLine) && mark.state == MarkState::ToDo
+        });
+        for mark in lines {
+            let is_shown = |figure: &ShownFigure| matches!(&figure.about, About::Reading { mark: of, .. } if *of == mark.id);
+            assert!(scene.figures.iter().any(is_shown), "{name}: {}", mark.id);
+        }
+    });
 }
 
 #[test]

@@ -14,7 +14,7 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::Meets;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
-use strikeline_solver::sweep::{Full, Place, Reach, Sweep, Told};
+use strikeline_solver::sweep::{Full, Nearest, Place, Reach, Sweep, Told, can_hang};
 use strikeline_solver::units::Mass;
 
 /// A demo job.
@@ -170,4 +170,36 @@ fn all_places_of_a_demo_come_at_a_look_and_then_in_full_from_the_present_one_out
     // A place asked for by itself is the one that comes in its turn.
     let mut alone = again;
     assert_eq!(alone.full(full[40].index).as_ref(), Some(&full[40]));
+}
+
+/// Against every place in full: the nearest at which it can hang, of two as near the one that is looked at first.
+#[test]
+fn the_nearest_place_that_can_is_the_nearest_of_all() {
+    let mut found = 0;
+    for name in ["tall_parlour.ron", "breakfast_room.ron", "corner_suite.ron", "reading_nook.ron"] {
+        let job = demo(name);
+        for option in &job.walls[0].options {
+            let plan = solve(&job, &job.walls[0].id, Some(&option.id));
+            for piece in &plan.pieces {
+                let Some(mut nearest) = Nearest::of(&job, &plan, &piece.id) else { continue };
+                while nearest.look_on() {}
+                assert!(nearest.is_over());
+                let mut sweep = Sweep::of(&job, &plan, &piece.id, Axis::Across, Reach::Bay).unwrap();
+                let all = (0..sweep.line().len()).filter_map(|index| match sweep.full(index)?.told {
+                    Told::Full(full) => Some((index, *full)),
+                    Told::Coarse(_) => None,
+                });
+                let all: Vec<(usize, Full)> = all.collect();
+                let away = |index: usize| index.abs_diff(sweep.present());
+                let can = all.iter().filter(|(_, full)| can_hang(full));
+                let least = can.clone().map(|(index, _)| away(*index)).min();
+                let own = nearest.found().map(|full| {
+                    can.clone().filter(|(_, one)| one == full).map(|(index, _)| away(*index)).min().unwrap()
+                });
+                assert_eq!(own, least, "{name} {}", piece.id);
+                found += usize::from(own.is_some());
+            }
+        }
+    }
+    assert!(found > 3, "{found}: else this shows little");
 }

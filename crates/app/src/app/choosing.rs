@@ -20,10 +20,13 @@ use egui::{
 };
 use egui::{Sense, TextEdit, Ui, WidgetInfo, vec2};
 use std::rc::Rc;
+use std::time::{Duration, Instant};
 use strikeline_drawing::customer_view::customer_view;
 use strikeline_drawing::font::Weight;
+use strikeline_solver::job::option::Nudge;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Id;
+use strikeline_solver::sweep::{Full, Nearest, can_hang};
 use strikeline_solver::words::{self, OfferPart};
 
 /// Kept free around the wall, in points (chosen: the picture stands on its page).
@@ -42,9 +45,35 @@ pub(super) struct Choosing {
     alone: Option<Id>,
     agreeing: Option<Agreeing>,
     held: Option<Drag>,
+    /// The piece that was taken last, and where else it could go.
+    asked: Option<AskedOf>,
     /// The plan of each option, while its job is the same.
     solved: Vec<(Id, Solved)>,
 }
+
+/// The nearest place that a piece could go to, looked for while no hand is down.
+#[derive(Debug)]
+struct AskedOf {
+    piece: Id,
+    /// What it was looked for in; `None` where it is still to be looked for.
+    plan: Option<Rc<Plan>>,
+    /// `None` where there is nowhere to look.
+    nearest: Option<Nearest>,
+}
+
+/// What a hand asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Asked {
+    /// To stay.
+    Nothing,
+    /// To go back to the drawing.
+    Leave,
+    /// To have what is shown as a picture.
+    Picture,
+}
+
+/// In each frame so long is looked for a place (chosen: half of what a frame's work may take).
+const LOOKS: Duration = Duration::from_millis(2);
 
 /// Words that are being agreed to, and what they are of: of another plan they are void.
 #[derive(Debug)]
@@ -59,9 +88,9 @@ impl Choosing {
         self.held.is_some()
     }
 
-    /// Shows it over the whole window. `closes` is whether Escape is free to go back. Whether it is left.
-    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, closes: bool) -> bool {
-        let leaves = Panel::top("choosing").show(ui, |ui| self.top(ui, session)).inner;
+    /// Shows it over the whole window. `closes` is whether Escape is free to go back.
+    pub(super) fn ui(&mut self, ui: &mut Ui, session: &mut Session, closes: bool) -> Asked {
+        let asked = Panel::top("choosing").show(ui, |ui| self.top(ui, session)).inner;
         match self.shown(session) {
             Some(option) => {
                 session.option = (!option.is_empty()).then_some(option);
@@ -79,11 +108,11 @@ impl Choosing {
         if escaped && self.agreeing.take().is_none() {
             let options = session.job.wall(&session.wall).map_or(0, |wall| wall.options.len());
             if self.alone.is_none() || options < 2 {
-                return true;
+                return Asked::Leave;
             }
             self.look_at(None);
         }
-        leaves
+        asked
     }
 
     /// The option that is shown alone: that which was asked for, or the only one.
@@ -126,12 +155,17 @@ impl Choosing {
         plans
     }
 
-    /// The way back, the walls, and the options. Whether the view is left.
-    fn top(&mut self, ui: &mut Ui, session: &mut Session) -> bool {
-        let mut leaves = false;
+    /// The way back, a picture of what is shown, the walls, and the options.
+    fn top(&mut self, ui: &mut Ui, session: &mut Session) -> Asked {
+        let mut asked = Asked::Nothing;
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().interact_size.y = theme::TAKEN;
-            leaves = ui.button("Back to the drawing").clicked();
+            if ui.button("Back to the drawing").clicked() {
+                asked = Asked::Leave;
+            }
+            if self.shown(session).is_some() && ui.button("As a picture\u{2026}").clicked() {
+                asked = Asked::Picture;
+            }
             ui.separator();
             let walls = named_walls(session);
             if walls.len() > 1 {
@@ -157,7 +191,41 @@ impl Choosing {
                 }
             }
         });
-        leaves
+        asked
+    }
+
+    /// Whether the piece that was taken last can go where it is, in a line; what else there is is looked for while no hand is
+    /// down.
+    fn can_it_go(&mut self, ui: &mut Ui, session: &mut Session) {
+        let plan = session.plan();
+        let taken = self.asked.as_ref().map(|asked| asked.piece.clone());
+        let piece = plan.pieces.iter().find(|piece| Some(&piece.id) == taken.as_ref());
+        let Some(piece) = piece.or_else(|| plan.pieces.iter().find(|piece| piece.mount.is_some())) else {
+            return;
+        };
+        let is_down = ui.input(|input| input.pointer.any_down() || input.any_touches());
+        let is_of_it = self.asked.as_ref().is_some_and(|asked| {
+            asked.piece == piece.id && asked.plan.as_ref().is_some_and(|of| Rc::ptr_eq(of, &plan))
+        });
+        if !is_of_it {
+            let nearest = if is_down { None } else { Nearest::of(&session.job, &plan, &piece.id) };
+            let plan = (!is_down).then(|| Rc::clone(&plan));
+            self.asked = Some(AskedOf { piece: piece.id.clone(), plan, nearest });
+        }
+        let nearest = self.asked.as_mut().and_then(|asked| asked.nearest.as_mut()).filter(|_| !is_down);
+        let can = Full::of(&plan, &piece.id, Nudge::default()).is_some_and(|full| can_hang(&full));
+        let mut shown = None;
+        if let Some(nearest) = nearest {
+            let begun = Instant::now();
+            while !can && begun.elapsed() < LOOKS && nearest.look_on() {}
+            if !can && !nearest.is_over() {
+                ui.request_repaint();
+            }
+            shown = Some(&*nearest);
+        }
+        let told = words::can_it_go(&plan, piece, shown);
+        let text = RichText::new(unbroken(&told)).font(theme::font(17.0, Weight::Semibold));
+        ui.add(Label::new(text).wrap());
     }
 
     /// One option over the window: its picture, and under it what it is in words.
@@ -167,6 +235,7 @@ impl Choosing {
         Panel::bottom("offer").exact_size(most).resizable(false).show(ui, |ui| {
             ScrollArea::vertical().id_salt("offer").show(ui, |ui| {
                 ui.add_space(6.0);
+                self.can_it_go(ui, session);
                 self.decide(ui, session);
                 let plan = session.plan();
                 for (part, text) in words::offer(&plan) {
@@ -240,6 +309,9 @@ impl Choosing {
         {
             let handles = handles(&plan, &window);
             let held = grab(press, &handles);
+            if let Some(one) = &held {
+                self.asked = Some(AskedOf { piece: one.handle.id.clone(), plan: None, nearest: None });
+            }
             self.held = held.and_then(|one| Drag::begin(session, one, press, &window));
         }
         if let (Some(drag), Some(pointer)) = (&mut self.held, response.interact_pointer_pos()) {

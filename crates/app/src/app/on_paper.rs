@@ -38,6 +38,8 @@ pub(super) struct OnPaper {
     kind: Kind,
     paper: PaperSize,
     drawn: Option<Drawn>,
+    /// What a file that is saved ends in, unless it is named otherwise.
+    ending: &'static str,
     /// What became of the last save.
     said: String,
 }
@@ -91,7 +93,12 @@ impl OnPaper {
     /// The mark-out on the usual paper.
     pub(super) fn begin(session: &Session) -> Self {
         let paper = PaperSize::usual(session.job.units());
-        Self { kind: Kind::One(SheetKind::MarkOut), paper, drawn: None, said: String::new() }
+        Self { kind: Kind::One(SheetKind::MarkOut), paper, drawn: None, ending: "pdf", said: String::new() }
+    }
+
+    /// What the customer sees, to be saved as a picture.
+    pub(super) fn picture(session: &Session) -> Self {
+        Self { kind: Kind::One(SheetKind::Customer), ending: "png", ..Self::begin(session) }
     }
 
     /// The pages; drawn anew only where plan, kind, paper or the job's file differ from the last time.
@@ -119,7 +126,7 @@ impl OnPaper {
     pub(super) fn path(&self, session: &Session) -> PathBuf {
         let job = session.path.clone().unwrap_or_else(|| PathBuf::from("job.ron"));
         let stem = job.file_stem().unwrap_or_default().to_string_lossy();
-        job.with_file_name(format!("{stem}-{}.pdf", self.kind.word()))
+        job.with_file_name(format!("{stem}-{}.{}", self.kind.word(), self.ending))
     }
 
     /// Tells what became of a save.

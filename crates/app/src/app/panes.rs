@@ -3,7 +3,7 @@
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
-use super::choosing::Choosing;
+use super::choosing::{self, Choosing};
 use super::on_paper::{self, OnPaper};
 use crate::canvas::side_view::SideView;
 use crate::command::{Command, Pane, Queue};
@@ -99,10 +99,13 @@ impl Panes {
         closes: bool,
     ) -> bool {
         if let Some(choosing) = &mut self.choosing {
-            if choosing.ui(ui, session, closes) {
-                self.choosing = None;
-                ui.request_repaint();
+            match choosing.ui(ui, session, closes) {
+                choosing::Asked::Nothing => return true,
+                choosing::Asked::Leave => {}
+                choosing::Asked::Picture => self.on_paper = Some(OnPaper::picture(session)),
             }
+            self.choosing = None;
+            ui.request_repaint();
             return true;
         }
         if let Some(sheets) = &mut self.on_paper {

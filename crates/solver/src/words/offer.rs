@@ -6,13 +6,16 @@ use super::phrase::{amount, count, list, sentence};
 use super::sight::{degrees, up_or_down};
 use super::things::{Called, above_floor, thing};
 use crate::capacity::group::Word;
+use crate::finding::Level;
 use crate::geometry::Point;
 use crate::handbook::viewing::REVIEW_OFF;
+use crate::job::option::Nudge;
 use crate::plan::Plan;
 use crate::plan::cable::{CablePlan, WayBy};
 use crate::plan::piece::{Gap, PiecePlan};
 use crate::plan::sight::{SeatSight, Seen};
 use crate::route;
+use crate::sweep::{Full, Nearest, can_hang};
 use crate::units::Length;
 
 /// What is told of an option, always in this order, so that options stand beside one another row by row.
@@ -58,6 +61,41 @@ pub fn offer(plan: &Plan) -> [(OfferPart, String); 5] {
         ),
         (OfferPart::Holds, holds(plan)),
     ]
+}
+
+/// Whether a piece can hang where it is, in a line: what it costs the wall there, or why not and the nearest place that can.
+/// `nearest` is what was looked for so far; `None` where nothing was.
+#[must_use]
+pub fn can_it_go(plan: &Plan, piece: &PiecePlan, nearest: Option<&Nearest>) -> String {
+    let here = Full::of(plan, &piece.id, Nudge::default());
+    if here.as_ref().is_some_and(can_hang) {
+        let mut price = vec![holes(plan)];
+        let shows = piece.cable.as_ref().and_then(|cable| cable.way.as_ref()).map(|way| way.cost.visible_nm);
+        price.extend(
+            shows.filter(|shows| *shows > 0).map(|shows| {
+                sentence(&format!("{} of cable can be seen", amount(plan, route::length(shows))))
+            }),
+        );
+        let is_sure = piece.mount.as_ref().is_none_or(|mount| mount.fastening.verdict.word == Word::Holds);
+        let proviso = if is_sure { "" } else { ", as far as is known before the studs are probed" };
+        return format!("Yes, it can go there{proviso}. {}", price.join(" "));
+    }
+    let why = plan.findings.iter().find(|finding| finding.level == Level::Stop);
+    let why =
+        why.map_or_else(|| "It would not hold there.".to_owned(), |finding| super::finding(plan, finding));
+    let else_where = match nearest {
+        Some(nearest) => match (nearest.found(), nearest.is_over()) {
+            (Some(full), _) => {
+                let by = full.centre.x - piece.outline.centre().x;
+                let side = if by < Length::default() { "left" } else { "right" };
+                format!(" The nearest place that can: {} to the {side}.", amount(plan, by.abs()))
+            }
+            (None, true) => " No place within a bay of it can.".to_owned(),
+            (None, false) => " Looking for the nearest place that can\u{2026}".to_owned(),
+        },
+        None => String::new(),
+    };
+    format!("Not there. {why}{else_where}")
 }
 
 /// The words that a customer is asked to agree to: where things hang, and what shows of cables.

@@ -68,14 +68,15 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
             list.mark(&on_paper::pair(plan, first, second), "", "", false);
         }
     }
-    list.heading(on_paper::MAP, 1);
-    map(list, drawn, &template.tiles);
+    list.heading(&on_paper::corners(plan, piece), 1);
+    list.paragraph(&drawn.corners.join(" "), TEXT);
     list.heading(on_paper::HOLES, 1);
     for hole in &template.mount.holes {
         list.paragraph(&on_paper::hole(plan, hole), TEXT);
     }
-    list.heading(&on_paper::corners(plan, piece), 1);
-    list.paragraph(&drawn.corners.join(" "), TEXT);
+    // Last: what is left of a column is room for it.
+    list.heading(on_paper::MAP, 1);
+    map(list, drawn, &template.tiles);
 }
 
 /// Pairs of holes to be measured between: the widest apart first, so that an error of scale shows most.
