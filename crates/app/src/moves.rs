@@ -16,6 +16,7 @@ mod hang;
 mod middle_height;
 pub mod one_pull;
 mod piece;
+pub use piece::Moving;
 mod probed;
 mod read_from;
 mod rule;

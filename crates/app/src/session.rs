@@ -80,6 +80,13 @@ impl Session {
         self.solved.plan(&self.job, &self.wall, option)
     }
 
+    /// The job with something moved in it, whose plan is known: it is not made again.
+    pub fn moved(&mut self, job: Job, plan: Plan) {
+        let option = self.option.as_ref().filter(|id| self.shown_wall_has(id));
+        self.solved.know(&job, &self.wall, option, plan);
+        self.job = job;
+    }
+
     /// Where to probe next, as it was when last asked for: not while a hand is on something.
     pub fn next_probe(&mut self, is_asked: bool) -> Option<Rc<NextProbe>> {
         let plan = self.plan();

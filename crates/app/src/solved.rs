@@ -45,13 +45,22 @@ impl Solved {
             return Rc::clone(&last.plan);
         }
         let plan = Rc::new(solve(job, wall, option));
+        self.keep(job, wall, option, &plan);
+        plan
+    }
+
+    /// Keeps a plan that was made elsewhere: that which a solve of the three gives.
+    pub(crate) fn know(&mut self, job: &Job, wall: &Id, option: Option<&Id>, plan: Plan) {
+        self.keep(job, wall, option, &Rc::new(plan));
+    }
+
+    fn keep(&mut self, job: &Job, wall: &Id, option: Option<&Id>, plan: &Rc<Plan>) {
         self.last = Some(Last {
             job: job.clone(),
             wall: wall.clone(),
             option: option.cloned(),
-            plan: Rc::clone(&plan),
+            plan: Rc::clone(plan),
         });
-        plan
     }
 
     /// The next probe of a job's plan, which takes longer than a frame of a drag has; where it is not asked for, that

@@ -50,7 +50,7 @@ use crate::units::Length;
 use holes::Ground;
 use std::borrow::Cow;
 
-pub(crate) use again::Again;
+pub use again::Again;
 pub use assumed_option::{assumed_option, assumed_place, hanging_mut, write_down};
 pub use coarse::Coarse;
 pub(crate) use marks::probe_mark;

@@ -203,3 +203,31 @@ fn the_nearest_place_that_can_is_the_nearest_of_all() {
     }
     assert!(found > 3, "{found}: else this shows little");
 }
+
+/// What a hand does again and again is what one move does, and the plan that comes with it is the job's own.
+#[test]
+fn a_piece_moved_again_and_again_is_where_one_move_takes_it() {
+    for name in ["tall_parlour.ron", "breakfast_room.ron", "listening_room.ron", "attic_landing.ron"] {
+        let job = demo(name);
+        for option in &job.walls[0].options {
+            let plan = solve(&job, &job.walls[0].id, Some(&option.id));
+            for piece in &plan.pieces {
+                let handle = Handle { id: piece.id.clone(), kind: HandleKind::Piece };
+                let Some(mut moving) = moves::Moving::of(&job, &plan, &piece.id) else { continue };
+                for (right, up) in [(31.0, 7.0), (-88.3, 0.0), (0.2, -140.0), (412.0, 12.3), (-1.0, 1.0)] {
+                    let mm = strikeline_solver::units::Length::millimetres;
+                    let centre = piece.outline.centre();
+                    let to = strikeline_solver::geometry::Point::new(centre.x + mm(right), centre.y + mm(up));
+                    let (after, there) = moving.to(&plan, to);
+                    assert_eq!(
+                        after,
+                        moves::moved(&job, &plan, &handle, to),
+                        "{name} {} {right} {up}",
+                        piece.id
+                    );
+                    assert_eq!(there, solve(&after, &plan.wall, plan.option.as_ref()), "{name} {}", piece.id);
+                }
+            }
+        }
+    }
+}

@@ -2,7 +2,7 @@
 
 use super::grab::Grabbable;
 use super::snap::{Reach, Snapped, snapped};
-use crate::moves::{self, Handle, HandleKind};
+use crate::moves::{self, Handle, HandleKind, Moving};
 use crate::session::Session;
 use crate::view_state::Window;
 use egui::Pos2;
@@ -30,6 +30,8 @@ pub struct Drag {
     start_job: Job,
     start_plan: Rc<Plan>,
     start_place: Point,
+    /// Of a piece: what its places have in common.
+    moving: Option<Moving>,
     press: Pos2,
     press_in_wall: Point,
     has_moved: bool,
@@ -44,7 +46,10 @@ impl Drag {
         let handle = &held.handle;
         let start_plan = session.plan();
         let start_place = moves::place(&start_plan, handle, start_plan.survey.outline.centre().y)?;
+        let is_piece = handle.kind == HandleKind::Piece;
+        let moving = is_piece.then(|| Moving::of(&session.job, &start_plan, &handle.id)).flatten();
         Some(Self {
+            moving,
             handle: handle.clone(),
             subject: held.subject.clone(),
             start_job: session.job.clone(),
@@ -80,11 +85,14 @@ impl Drag {
             _ => style.steps(to.along(axis) - self.start_place.along(axis)) == 0,
         };
         let is_back = is_still(Axis::Across) && is_still(Axis::Upright);
-        session.job = if is_back {
-            self.start_job.clone()
-        } else {
-            moves::moved(&self.start_job, &self.start_plan, &self.handle, to)
-        };
+        match &mut self.moving {
+            _ if is_back => session.job = self.start_job.clone(),
+            Some(moving) => {
+                let (job, plan) = moving.to(&self.start_plan, to);
+                session.moved(job, plan);
+            }
+            None => session.job = moves::moved(&self.start_job, &self.start_plan, &self.handle, to),
+        }
     }
 
     /// Whether anything was moved yet.

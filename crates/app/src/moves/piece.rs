@@ -6,7 +6,7 @@ use strikeline_solver::job::option::{Hanging, Nudge};
 use strikeline_solver::nudge::nudged;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
-use strikeline_solver::solve::{self, solve};
+use strikeline_solver::solve::{self, Again, solve};
 use strikeline_solver::subject::Id;
 
 /// Moves the middle of a piece as near to a place as whole graduations allow.
@@ -19,6 +19,37 @@ pub(super) fn move_piece(job: &mut Job, plan: &Plan, id: &Id, to: Point) {
         solve(job, &plan.wall, plan.option.as_ref())
     });
     write(job, index, nudge);
+}
+
+/// A piece that is moved from where it is again and again, as a hand does: what lies behind all of its places is worked out
+/// once. Each time it comes to what [`moved`](super::moved) does.
+#[derive(Clone, Debug)]
+pub struct Moving {
+    again: Again,
+    /// The piece as it was.
+    piece: PiecePlan,
+    was: Nudge,
+}
+
+impl Moving {
+    /// Of a piece of a job's plan; `None` where it is not there, or its option is an assumed one.
+    #[must_use]
+    pub fn of(job: &Job, plan: &Plan, piece: &Id) -> Option<Self> {
+        let piece = plan.pieces.iter().find(|one| one.id == *piece)?.clone();
+        let again = Again::of(job, &plan.wall, plan.option.as_ref()?, &piece.hanging)?;
+        let was = again.nudge();
+        Some(Self { again, piece, was })
+    }
+
+    /// The job with its middle as near to a place as whole graduations allow, and that job's plan. `plan` is the one it was
+    /// made of.
+    pub fn to(&mut self, plan: &Plan, to: Point) -> (Job, Plan) {
+        let Self { again, piece, was } = self;
+        let (nudge, there) = nudged(plan, piece, *was, to, &mut |nudge| again.plan(nudge));
+        // What was tried last need not be what is taken.
+        let there = if again.nudge() == nudge { there } else { again.plan(nudge) };
+        (again.job().clone(), there)
+    }
 }
 
 /// Which hanging of which wall and option puts a piece there. An option that was assumed is written down.

@@ -10,7 +10,7 @@ use crate::subject::Id;
 
 /// A job's option with a piece that is moved.
 #[derive(Clone, Debug)]
-pub(crate) struct Again {
+pub struct Again {
     pub(super) job: Job,
     /// Where in the job the hanging is: wall, option, hanging.
     at: (usize, usize, usize),
@@ -21,7 +21,8 @@ pub(crate) struct Again {
 
 impl Again {
     /// Of a hanging of an option of the job's own; `None` where the job has no such wall, option or hanging.
-    pub(crate) fn of(job: &Job, wall: &Id, option: &Id, hanging: &Id) -> Option<Self> {
+    #[must_use]
+    pub fn of(job: &Job, wall: &Id, option: &Id, hanging: &Id) -> Option<Self> {
         let wall_at = job.walls.iter().position(|one| one.id == *wall)?;
         let own = job.walls.get(wall_at)?;
         let option_at = own.options.iter().position(|one| one.id == *option)?;
@@ -32,6 +33,12 @@ impl Again {
         Some(Self { job: job.clone(), at: (wall_at, option_at, hanging_at), behind, notes })
     }
 
+    /// The job with the nudge that was written last.
+    #[must_use]
+    pub fn job(&self) -> &Job {
+        &self.job
+    }
+
     /// The hanging that is moved, and its wall.
     pub(super) fn hanging(&self) -> Option<(&Wall, &Hanging)> {
         let (wall, option, hanging) = self.at;
@@ -40,12 +47,13 @@ impl Again {
     }
 
     /// The nudge that it has.
-    pub(crate) fn nudge(&self) -> Nudge {
+    #[must_use]
+    pub fn nudge(&self) -> Nudge {
         self.hanging().map(|(_, hanging)| hanging.nudge).unwrap_or_default()
     }
 
     /// Writes another nudge, and gives the very plan that `solve` makes of the job with it.
-    pub(crate) fn plan(&mut self, nudge: Nudge) -> Plan {
+    pub fn plan(&mut self, nudge: Nudge) -> Plan {
         let (wall, option, hanging) = self.at;
         let options = self.job.walls.get_mut(wall).map(|wall| &mut wall.options);
         let hangings = options.and_then(|options| options.get_mut(option)).map(|option| &mut option.hangings);
