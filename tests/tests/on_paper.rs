@@ -72,7 +72,12 @@ fn a_pdf_has_the_pages_at_their_size_and_every_text_of_them() {
             let text = packed(&read.text);
             for plan in solved(&job) {
                 for mark in &plan.marks {
-                    for words in [words::mark_name(&plan, mark), on_paper::figures(&plan, mark)] {
+                    let told = [
+                        words::mark_name(&plan, mark),
+                        on_paper::figures(&plan, mark),
+                        words::mark(&plan, mark),
+                    ];
+                    for words in told {
                         assert!(text.contains(&packed(&words)), "{name}: {words}");
                     }
                 }

@@ -10,7 +10,8 @@
     reason = "a failure here is a failed test"
 )]
 
-use egui::{Rect, Theme, Vec2, vec2};
+use egui::{Key, Modifiers, Rect, Theme, Vec2, vec2};
+use egui_kittest::kittest::Queryable as _;
 use egui_kittest::{Harness, SnapshotOptions, image_snapshot_options};
 use image::RgbaImage;
 use image::codecs::png::{CompressionType, FilterType, PngEncoder};
@@ -112,6 +113,37 @@ fn a_display_held_by_a_hand() {
         [canvas.left(), canvas.top(), canvas.width(), canvas.height()].map(|points| points as u32);
     let canvas = image::imageops::crop_imm(&picture, left, top, width, height).to_image();
     check(&canvas, "tests/pictures", "held");
+}
+
+/// The states of the window beside the drawing alone, each by day and in a dim room.
+#[test]
+fn what_is_looked_at_beside_the_drawing() {
+    type Hand = fn(&mut Harness<'_, App>);
+    let states: [(&str, &str, Hand); 4] = [
+        ("offers", "breakfast_room.ron", |harness| {
+            harness.key_press_modifiers(Modifiers::COMMAND, Key::D);
+        }),
+        ("side", "listening_room.ron", |harness| harness.get_by_label("Side view").click()),
+        ("choosing", "listening_room.ron", |harness| {
+            harness.key_press_modifiers(Modifiers::COMMAND, Key::G);
+        }),
+        ("at_wall", "breakfast_room.ron", |harness| harness.get_by_label("At the wall").click()),
+    ];
+    for (name, job, hand) in states {
+        for (theme, lit) in [(Theme::Light, "light"), (Theme::Dark, "dark")] {
+            let mut harness = window(demo(job), theme, vec2(1180.0, 640.0));
+            hand(&mut harness);
+            for _ in 0..400 {
+                harness.step();
+            }
+            harness.run();
+            // Half as large: what is where, and in which ink.
+            let picture = harness.render().unwrap();
+            let (wide, high) = (picture.width() / 2, picture.height() / 2);
+            let small = image::imageops::resize(&picture, wide, high, image::imageops::FilterType::Triangle);
+            check(&small, "tests/pictures", &format!("{name}_{lit}"));
+        }
+    }
 }
 
 #[test]

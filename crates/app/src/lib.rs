@@ -19,5 +19,6 @@ pub mod canvas;
 pub mod strip;
 pub mod panels;
 pub mod files;
+pub mod found;
 pub mod app;
 pub mod cli;

@@ -1,5 +1,6 @@
 //! How the job is looked at: zoom, pan, and which panel shows on a narrow window. Never undone, never in the job's file.
 
+use crate::found::Found;
 use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::rows_mm;
 use strikeline_drawing::look::Look;
@@ -38,6 +39,8 @@ pub struct ViewState {
     pub is_swept: bool,
     /// What of that.
     pub sweeping: Sweeping,
+    /// What was found in the wall last, and what that changed.
+    pub found: Found,
 }
 
 /// Which places of a piece are looked at.

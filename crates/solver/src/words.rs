@@ -4,6 +4,7 @@
 
 mod assumed;
 mod cable;
+mod cable_changes;
 mod carry;
 mod case;
 mod cautions;
@@ -38,6 +39,7 @@ mod working;
 
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
+pub use cable_changes::cable_changes;
 pub use carry::{carried, carried_why, carry_text};
 pub use case::{case, case_kind, why};
 pub use cautions::cautions;

@@ -6,6 +6,8 @@
     reason = "a failure here is a failed test"
 )]
 
+#[path = "cable_way/changes.rs"]
+mod changes;
 #[path = "cable_way/kept_clear.rs"]
 mod kept_clear;
 #[path = "cable_way/mounted.rs"]

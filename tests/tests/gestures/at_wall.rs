@@ -205,6 +205,25 @@ fn something_else_is_noted_in_words_where_it_is() {
 }
 
 #[test]
+fn what_a_block_changes_of_the_cables_is_told_at_the_wall() {
+    let mut harness = at_the_wall();
+    go_to(&mut harness, |mark| mark.what == MarkWhat::Look);
+    let before = plan(&mut harness);
+    finger_on(&mut harness, "Block below");
+    let after = plan(&mut harness);
+    let changes = strikeline_solver::words::cable_changes(&before, &after);
+    let shown = harness.query_all_by(|node| {
+        let told = node.value().or(node.label()).unwrap_or_default();
+        let told = told.replace('\u{a0}', " ");
+        told.starts_with("Noted halfway down") && changes.iter().all(|change| told.contains(change))
+    });
+    assert!(shown.count() > 0, "{changes:?}");
+    let block = after.survey.hidden.last().unwrap();
+    assert_eq!(block.kind, HiddenKind::FireBlock);
+    assert!(!changes.is_empty(), "it stands in the way: else this shows nothing");
+}
+
+#[test]
 fn a_tape_on_the_bar_makes_sizes_true() {
     let mut harness = at_the_wall();
     let height =

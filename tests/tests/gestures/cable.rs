@@ -74,6 +74,14 @@ fn a_block_dragged_into_the_run_changes_the_plan_in_the_same_frame() {
         held.findings.iter().find(|finding| finding.what.rule() == "bay_blocked").unwrap(),
     );
     assert!(harness.query_all_by_label(&unbroken(&told)).count() > 0, "told in the same frame: {told}");
+    // Once the hand is off it is told what has to be done otherwise.
+    harness.drop_at(from + by);
+    harness.run();
+    let changes = words::cable_changes(&before, &plan(&mut harness));
+    assert!(changes.len() > 1, "{changes:?}");
+    for change in changes {
+        assert!(harness.query_all_by_label(&unbroken(&change)).count() > 0, "{change}");
+    }
 }
 
 #[test]

@@ -8,7 +8,7 @@ use crate::view_state::ViewState;
 use crate::widgets::in_sight::in_sight;
 use crate::widgets::row::{Row, row};
 use crate::widgets::unbroken::unbroken;
-use egui::{Button, Id, Label, Ui, vec2};
+use egui::{Button, Id, Label, RichText, Ui, vec2};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
 use strikeline_solver::words;
@@ -19,10 +19,15 @@ pub const BEST: &str = "Best way again";
 /// Shows them; nothing where no port is used.
 pub(super) fn cable_ways(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: &Plan) {
     view_state.previewed = None;
+    let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());
+    view_state.found.look(session, is_touched);
     let with = plan.pieces.iter().filter(|piece| piece.cable.is_some());
     for (index, piece) in with.enumerate() {
         if index == 0 {
             section(ui, "Cables");
+            for told in view_state.found.changes() {
+                ui.add(Label::new(RichText::new(unbroken(told)).color(theme::accent(ui.theme()))).wrap());
+            }
         }
         let id = Id::unique(("cables", piece.id.to_string()));
         in_sight(ui, id, |ui| of_piece(ui, session, view_state, plan, piece));

@@ -3,6 +3,7 @@ use crate::font::text_width_mm;
 use crate::paper::PaperRect;
 use crate::sample;
 use crate::scene::{Item, ItemKind};
+use strikeline_solver::job::Units;
 use strikeline_solver::units::Length;
 
 const ABOUT: About<'_> = About { file: "room.ron", date: "2026-03-14" };
@@ -151,4 +152,56 @@ fn three_hundred_marks_flow_on_to_further_pages_each_once() {
         let lead = format!("{number}. ");
         assert_eq!(all.iter().filter(|(_, text)| text.starts_with(&lead)).count(), 1, "{number}");
     }
+}
+
+/// Drafting scales and paper, rows 72 to 75 of the table of check values: a naval drafting manual and an architect's scale
+/// table (DERIVED), ISO 216 (READ, second-hand, and DERIVED).
+#[test]
+fn scales_and_paper_are_those_of_the_trade() {
+    use crate::scale::StandardScale;
+    use strikeline_solver::geometry::{Rect, Span};
+    let ratio = |name: &str| {
+        let all = StandardScale::all(Units::Inches).iter();
+        all.clone().find(|scale| scale.name == name).map(|scale| scale.wall_mm_per_paper_mm)
+    };
+    // Row 72.
+    for (name, expected) in [
+        ("1/2\" = 1'-0\"", 24.0),
+        ("3/8\" = 1'-0\"", 32.0),
+        ("1 1/2\" = 1'-0\"", 8.0),
+        ("1/4\" = 1'-0\"", 48.0),
+    ] {
+        assert_eq!(ratio(name), Some(expected), "{name}");
+    }
+    // Row 73: 14 by 8 ft at half an inch to the foot are 7 by 4 in.
+    let feet = |feet: f64| Length::inches(feet * 12.0);
+    let wall = Rect::new(Span::new(feet(0.0), feet(14.0)), Span::new(feet(0.0), feet(8.0)));
+    let inch = 25.4;
+    let found = StandardScale::largest_that_fits(Units::Inches, wall, (7.0 * inch + 1e-6, 4.0 * inch + 1e-6));
+    assert_eq!(found.map(|scale| scale.name), Some("1/2\" = 1'-0\""));
+    let found = StandardScale::largest_that_fits(Units::Inches, wall, (7.0 * inch - 1e-3, 4.0 * inch));
+    assert_eq!(found.map(|scale| scale.name), Some("3/8\" = 1'-0\""));
+    // Row 74 is `a_metric_wall_of_4_2_m_is_drawn_at_1_20`. Row 75: A0 has 1 m2, and A1 to A4 halve it, to a millimetre.
+    assert_eq!(PaperSize::A3.edges_mm(), (297.0, 420.0));
+    let series = [PaperSize::A1, PaperSize::A2, PaperSize::A3, PaperSize::A4];
+    let mut area_mm2 = 999_949.0;
+    for size in series {
+        area_mm2 /= 2.0;
+        let (short, long) = size.edges_mm();
+        assert!((short * long - area_mm2).abs() <= short + long, "{}", size.name());
+        assert!((long / short - 2.0_f64.sqrt()).abs() < 0.005, "{}", size.name());
+    }
+}
+
+#[test]
+fn the_mark_out_tells_how_true_it_will_be_and_how_it_is_read() {
+    let (job, plan) = sample::inches();
+    let text = written(&drawn(&job, &plan, SheetKind::MarkOut, PaperSize::Letter));
+    let packed = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(packed(&text).contains("an underlined figure was measured"), "{text}");
+    let budget = strikeline_solver::error_budget::error_budget(&job, &plan);
+    for sentence in budget.iter().flat_map(|budget| strikeline_solver::words::error_budget(&plan, budget)) {
+        assert!(packed(&text).contains(&packed(&sentence)), "{sentence}");
+    }
+    assert_eq!(budget.is_some(), text.contains("How true it will be"));
 }

@@ -9,7 +9,7 @@ use crate::job::Job;
 use crate::numeric::root;
 use crate::plan::Plan;
 use crate::plan::mark::{How, Mark, Reading};
-use crate::plan::piece::{HolePlan, PiecePlan};
+use crate::plan::piece::{HolePlan, MountedPlan, PiecePlan};
 use crate::plan::verdict::{BitFrom, FastenerPlan};
 use crate::tape::Graduation;
 use crate::units::Length;
@@ -163,11 +163,20 @@ pub fn second_check(plan: &Plan) -> String {
     )
 }
 
-/// A hole and where it is from the plate's two lines.
+/// A hole, where it is from the plate's two lines, and whether it takes a fastener: as a ring of six sides tells on the
+/// drawing.
 #[must_use]
-pub fn hole(plan: &Plan, hole: &HolePlan) -> String {
+pub fn hole(plan: &Plan, mount: &MountedPlan, hole: &HolePlan) -> String {
     let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
-    format!("{}: {across}, {upright}.", capital(&hole_name(&hole.id)))
+    let fastening = &mount.fastening;
+    let takes = if fastening.fasteners.iter().any(|one| one.hole == hole.id) {
+        "; takes a fastener, ringed"
+    } else if fastening.fasteners.is_empty() {
+        ""
+    } else {
+        "; stays empty"
+    };
+    format!("{}: {across}, {upright}{takes}.", capital(&hole_name(&hole.id)))
 }
 
 /// Over where the piece's corners are.

@@ -5,16 +5,19 @@ use super::went::Went;
 use super::{GLOVE_MM, is_low};
 use crate::moves;
 use crate::session::Session;
+use crate::widgets::unbroken::unbroken;
 use egui::{Button, Id, Label, RichText, TextEdit, Ui, vec2};
+use strikeline_solver::geometry::Point;
 use strikeline_solver::job::fact::FactState;
 use strikeline_solver::job::framing::WallFraming;
 use strikeline_solver::job::hidden::HiddenKind;
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::mark::{Mark, MarkState, MarkWhat};
+use strikeline_solver::words;
 
 /// What a probe or a look can meet, and what it is called.
-const MET: [(Met, &str); 8] = [
+const MET: [(Met, &str); 9] = [
     (Met::Hit(HitKind::Wood), "Wood"),
     (Met::Hit(HitKind::Air), "Air"),
     (Met::Hit(HitKind::ShallowWood), "Shallow wood"),
@@ -22,6 +25,7 @@ const MET: [(Met, &str); 8] = [
     (Met::Hidden(HiddenKind::Cable), "Cable seen"),
     (Met::Hidden(HiddenKind::Pipe), "Pipe seen"),
     (Met::Hidden(HiddenKind::FireBlock), "Block"),
+    (Met::BlockBelow, "Block below"),
     (Met::Insulation, "Insulation"),
 ];
 
@@ -32,6 +36,8 @@ const LONGEST: usize = 200;
 enum Met {
     Hit(HitKind),
     Hidden(HiddenKind),
+    /// A fire block somewhere between the entry and the exit: where the tape stops.
+    BlockBelow,
     Insulation,
 }
 
@@ -50,7 +56,7 @@ pub(super) enum Wanted {
 #[derive(Clone, Debug, Default)]
 pub(super) struct Answers {
     /// What the last answer did, in words.
-    told: Option<&'static str>,
+    told: Option<String>,
     /// Whether something was answered since the mark is shown.
     is_answered: bool,
     /// The close look at where the mark went, while it is open.
@@ -102,30 +108,46 @@ impl Answers {
             went.fields(ui, session, plan);
         }
         self.something_else(ui, session, plan, mark);
-        if let Some(told) = self.told {
-            ui.label(RichText::new(told).size(19.0));
+        if let Some(told) = &self.told {
+            ui.add(Label::new(RichText::new(unbroken(told)).size(19.0)).wrap());
         }
         wanted
     }
 
-    fn answered(&mut self, told: Option<&'static str>) {
+    fn answered(&mut self, told: Option<&str>) {
         self.is_answered = true;
-        self.told = told;
+        self.told = told.map(str::to_owned);
+    }
+
+    /// What was found in the wall, and what of the cables' way that changes.
+    fn found(&mut self, session: &mut Session, before: &Plan, told: &str) {
+        let after = session.plan();
+        let changes = words::cable_changes(before, &after);
+        let told = std::iter::once(told.to_owned()).chain(changes).collect::<Vec<_>>().join(" ");
+        self.answered(Some(&told));
     }
 
     fn met(&mut self, ui: &mut Ui, session: &mut Session, plan: &Plan, mark: &Mark) {
-        let Some(place) = mark.place else { return };
         let is_probe = matches!(mark.what, MarkWhat::Probe { .. });
-        if !is_probe && mark.what != MarkWhat::Look {
+        let is_opening = matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage);
+        let is_fishing = mark.what == MarkWhat::Feed;
+        if !is_probe && !is_opening && !is_fishing && mark.what != MarkWhat::Look {
             return;
         }
+        let below = halfway_down(plan, mark);
+        let Some(place) = mark.place.or(below) else { return };
         let wall = session.job.wall(&plan.wall);
         let framing = wall.and_then(|wall| wall.framing.as_ref());
         let is_steel = matches!(framing, Some(WallFraming::Steel(_)));
         let magnet = is_steel.then_some((Met::Hit(HitKind::Magnet), "Magnet holds"));
         for (met, name) in MET.into_iter().chain(magnet) {
-            // A look goes into a bay: it meets no stud.
-            if !is_probe && matches!(met, Met::Hit(_)) || !big(ui, name, true, false) {
+            // A look goes into a bay: it meets no stud. Where the cables are fished nothing is seen but that they stop.
+            let is_asked = match met {
+                Met::Hit(_) => is_probe,
+                Met::Hidden(_) | Met::Insulation => !is_fishing,
+                Met::BlockBelow => below.is_some() && !is_probe,
+            };
+            if !is_asked || !big(ui, name, true, false) {
                 continue;
             }
             match met {
@@ -135,7 +157,16 @@ impl Answers {
                 }
                 Met::Hidden(kind) => {
                     session.job = moves::seen(&session.job, plan, place, kind);
-                    self.answered(Some("Noted in the wall at this place: the plan keeps clear of it."));
+                    self.found(session, plan, "Noted in the wall at this place: the plan keeps clear of it.");
+                }
+                Met::BlockBelow => {
+                    let below = below.unwrap_or(place);
+                    session.job = moves::seen(&session.job, plan, below, HiddenKind::FireBlock);
+                    self.found(
+                        session,
+                        plan,
+                        "Noted halfway down: measure how high it is, and type that in.",
+                    );
                 }
                 Met::Insulation => {
                     let wall = session.job.walls.iter_mut().find(|wall| wall.id == plan.wall);
@@ -199,9 +230,17 @@ impl Answers {
         if is_noted {
             session.job = moves::seen_otherwise(&session.job, plan, place, text);
             self.else_found = None;
-            self.answered(Some("Noted in the wall at this place: the plan keeps clear of it."));
+            self.found(session, plan, "Noted in the wall at this place: the plan keeps clear of it.");
         }
     }
+}
+
+/// Halfway down from the entry of a mark's cables to their exit; `None` of cables that run on the face, or of none.
+fn halfway_down(plan: &Plan, mark: &Mark) -> Option<Point> {
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece)?;
+    let way = piece.cable.as_ref()?.way.as_ref()?;
+    let (entry, exit) = (way.entry?.centre(), way.exit.centre());
+    Some(Point::new(entry.x, (entry.y + exit.y) / 2.0))
 }
 
 /// The id of the field for something else in the window.

@@ -72,7 +72,7 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
     list.paragraph(&drawn.corners.join(" "), TEXT);
     list.heading(on_paper::HOLES, 1);
     for hole in &template.mount.holes {
-        list.paragraph(&on_paper::hole(plan, hole), TEXT);
+        list.paragraph(&on_paper::hole(plan, template.mount, hole), TEXT);
     }
     // Last: what is left of a column is room for it.
     list.heading(on_paper::MAP, 1);
