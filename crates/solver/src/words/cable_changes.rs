@@ -5,7 +5,7 @@ use super::cable::up_to_graduation;
 use super::mark_name::in_words;
 use super::phrase::sentence;
 use super::things::{above_floor, along, port_words};
-use crate::geometry::Point;
+use crate::geometry::{Point, Rect};
 use crate::plan::Plan;
 use crate::plan::cable::{Crosses, Way, WayBy};
 use crate::plan::mark::{MarkState, MarkWhat};
@@ -26,11 +26,11 @@ fn of_piece(before: &Plan, after: &Plan, was: &PiecePlan, now: &PiecePlan) -> Ve
     let (old, new) = match (way(was), way(now)) {
         (Some(old), Some(new)) => (old, new),
         (Some(_), None) => return vec!["No way is left for the cables.".to_owned()],
-        (None, Some(_)) | (None, None) => return Vec::new(),
+        (None, _) => return Vec::new(),
     };
     let at = |place: Point| format!("{}, {}", along(after, place.x), above_floor(after, place));
     let moved = |a: Point, b: Point| after.style.steps(a.x - b.x) != 0 || after.style.steps(a.y - b.y) != 0;
-    let middle = |way: &Way| way.entry.map(|entry| entry.centre());
+    let middle = |way: &Way| way.entry.map(Rect::centre);
     let mut told = Vec::new();
     match (old.by, new.by) {
         (WayBy::InWall, WayBy::OnFace) => told.push("The cables now run on the wall's face.".to_owned()),
