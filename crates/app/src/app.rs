@@ -255,7 +255,7 @@ impl App {
         let side_view = &mut self.panes.side_view;
         CentralPanel::default().frame(Frame::NONE).show(ui, |ui| {
             let plan = session.plan();
-            let height = top_line::height(session, &plan);
+            let height = top_line::height(session, &plan, ui.available_width());
             Panel::top("top line")
                 .exact_size(height)
                 .show(ui, |ui| top_line::ui(ui, session, &plan, &mut self.queue));

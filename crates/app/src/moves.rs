@@ -32,7 +32,7 @@ pub use facts::{doable, fact_of, with_fact, without_fact};
 pub use hang::{with_hung, with_mount};
 pub use leading::leading;
 pub use middle_height::{middle_height, with_middle_height};
-pub use probed::{probed, seen, seen_otherwise};
+pub use probed::{probed, seen, seen_otherwise, supposed};
 pub use read_from::read_from;
 pub use rule::{
     AcrossKind, UprightKind, across_datums, across_rule, beside_rule, gap_rule, height_rule, level_edges,

@@ -2,7 +2,7 @@
 
 use crate::found::Found;
 use egui::{Rect, Vec2};
-use strikeline_drawing::dimension::rows_mm;
+use strikeline_drawing::dimension::{MOST_ROWS, rows_mm};
 use strikeline_drawing::look::Look;
 use strikeline_solver::geometry::{Axis, Point, Rect as WallRect, Span};
 use strikeline_solver::subject::{Id, Subject};
@@ -100,12 +100,19 @@ fn text_mm() -> f64 {
     TEXT_POINTS / POINTS_PER_PAPER_MM
 }
 
-/// Kept free around the part of the wall that shows, in paper millimetres: what all rows of dimensions take.
+/// Of a canvas's shorter side, what the rows of dimensions may take at each end (chosen: the wall keeps a third at least, and a window of
+/// 800 x 600 points all of its dimensions).
+const ROWS_SHARE: f64 = 0.33;
+
+/// Kept free around the part of the wall that shows, in paper millimetres: what all rows of dimensions take, or as
+/// many as a small canvas has room for, one at least.
 ///
 /// Room for those that are drawn just now would do, but the wall would slip from under the hand whenever a
 /// dimension goes into another row.
-fn margin_mm() -> f64 {
-    rows_mm(text_mm()) + LINE_MM
+fn margin_mm(canvas: Vec2) -> f64 {
+    let most = f64::from(canvas.min_elem()) * ROWS_SHARE / POINTS_PER_PAPER_MM;
+    let margin = |rows: usize| rows_mm(rows, text_mm()) + LINE_MM;
+    (2..=MOST_ROWS).rev().map(margin).find(|margin| *margin <= most).unwrap_or_else(|| margin(1))
 }
 
 impl View {
@@ -114,7 +121,7 @@ impl View {
     /// What has no size counts as a millimetre.
     #[must_use]
     pub fn fit(wall: WallRect, canvas: Vec2) -> Self {
-        Self::within(wall, canvas, margin_mm() * POINTS_PER_PAPER_MM)
+        Self::within(wall, canvas, margin_mm(canvas) * POINTS_PER_PAPER_MM)
     }
 
     /// All of something in a canvas so large, so many points kept free on every side.
@@ -154,7 +161,7 @@ impl View {
     /// of a canvas so large; as it is where that part shows already.
     #[must_use]
     pub fn showing(self, canvas: Vec2, part: WallRect) -> Self {
-        let margin = 2.0 * margin_mm() * POINTS_PER_PAPER_MM;
+        let margin = 2.0 * margin_mm(canvas) * POINTS_PER_PAPER_MM;
         let room = |points: f32| (f64::from(points) - margin).max(40.0);
         let (width, height) = (room(canvas.x), room(canvas.y));
         let scale = self
@@ -191,7 +198,8 @@ impl Window {
     #[must_use]
     pub fn look(&self) -> Look {
         let per = self.view.points_per_mm;
-        let margin = margin_mm() * POINTS_PER_PAPER_MM;
+        let margin_mm = margin_mm(self.canvas.size());
+        let margin = margin_mm * POINTS_PER_PAPER_MM;
         let half = |points: f32| Length::millimetres(((f64::from(points) / 2.0 - margin) / per).max(0.0));
         let (width, height) = (half(self.canvas.width()), half(self.canvas.height()));
         let centre = self.centre();
@@ -201,7 +209,7 @@ impl Window {
                 Span::new(centre.x - width, centre.x + width),
                 Span::new(centre.y - height, centre.y + height),
             ),
-            margin_mm: margin_mm(),
+            margin_mm,
             text_height_mm: text_mm(),
             selected: None,
             held: None,
@@ -275,11 +283,23 @@ mod tests {
     fn all_of_the_wall_shows_with_room_around_it() {
         let window = window();
         let drawn = window.canvas_rect(wall());
-        let margin = (margin_mm() * POINTS_PER_PAPER_MM) as f32;
+        let margin = (margin_mm(window.canvas.size()) * POINTS_PER_PAPER_MM) as f32;
         assert!(window.canvas.shrink(margin - 0.1).contains_rect(drawn), "{drawn:?}");
         assert!((drawn.center() - window.canvas.center()).length() < 0.01);
         let tight = (drawn.width() - (800.0 - 2.0 * margin)).abs() < 0.1;
         assert!(tight || (drawn.height() - (600.0 - 2.0 * margin)).abs() < 0.1);
+    }
+
+    #[test]
+    fn a_low_canvas_keeps_a_third_of_itself_for_the_wall_at_least() {
+        let drawn = |height: f32| {
+            let canvas = Rect::from_min_size(pos2(0.0, 0.0), vec2(700.0, height));
+            let window = Window { canvas, view: View::fit(wall(), canvas.size()) };
+            window.canvas_rect(wall()).height()
+        };
+        for height in [200.0, 240.0, 300.0, 400.0, 500.0] {
+            assert!(drawn(height) > 0.33 * height, "{height}: {}", drawn(height));
+        }
     }
 
     #[test]
@@ -317,7 +337,7 @@ mod tests {
         let after = near.showing(canvas, part(100.0, 50.0));
         assert_eq!(after.points_per_mm, near.points_per_mm, "a pan is enough");
         let window = Window { canvas: Rect::from_min_size(pos2(0.0, 0.0), canvas), view: after };
-        let margin = (margin_mm() * POINTS_PER_PAPER_MM) as f32;
+        let margin = (margin_mm(canvas) * POINTS_PER_PAPER_MM) as f32;
         let shown = window.canvas_rect(part(100.0, 50.0));
         assert!(window.canvas.shrink(margin - 0.1).contains_rect(shown), "{shown:?}");
         assert!((shown.left() - margin).abs() < 0.1, "no farther than to the edge: {shown:?}");

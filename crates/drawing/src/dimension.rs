@@ -10,7 +10,7 @@ mod rows;
 
 pub use about::{About, GapSide, ReadPlace};
 pub use figure::Figure;
-pub use rows::rows_mm;
+pub use rows::{MOST_ROWS, rows_mm};
 pub(crate) use rows::{Rows, Side, Wanted};
 
 use crate::font::Weight;

@@ -215,7 +215,7 @@ fn what_a_block_changes_of_the_cables_is_told_at_the_wall() {
     let shown = harness.query_all_by(|node| {
         let told = node.value().or(node.label()).unwrap_or_default();
         let told = told.replace('\u{a0}', " ");
-        told.starts_with("Noted halfway down") && changes.iter().all(|change| told.contains(change))
+        told.starts_with("Supposed halfway down") && changes.iter().all(|change| told.contains(change))
     });
     assert!(shown.count() > 0, "{changes:?}");
     let block = after.survey.hidden.last().unwrap();

@@ -37,6 +37,19 @@ pub fn seen(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
     after
 }
 
+/// The job with something in the wall that was met somewhere on the way, its place only supposed.
+#[must_use]
+pub fn supposed(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
+    let mut after = seen(job, plan, place, kind);
+    let known = job.walls.iter().find(|wall| wall.id == plan.wall).map_or(0, |wall| wall.hidden.len());
+    let wall = after.walls.iter_mut().find(|wall| wall.id == plan.wall);
+    // What is added comes last.
+    if let Some(hidden) = wall.and_then(|wall| wall.hidden.get_mut(known)) {
+        hidden.known_by = Some(KnownBy::Supposed);
+    }
+    after
+}
+
 /// The job with something else in the wall at a place, in the user's own words.
 #[must_use]
 pub fn seen_otherwise(job: &Job, plan: &Plan, place: Point, words: &str) -> Job {

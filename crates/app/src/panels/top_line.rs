@@ -20,14 +20,21 @@ const ROOM: f32 = 114.0;
 /// Room for what is told of each further piece, in points: two lines (chosen).
 const FURTHER: f32 = 44.0;
 
-/// How high the panel has to be: always the same for the same pieces, walls and options.
+/// Narrower than this where a piece goes takes a line more, in points (chosen: the longest of the demo rooms).
+const NARROW: f32 = 600.0;
+
+/// A line, in points.
+const LINE: f32 = 20.0;
+
+/// How high the panel has to be: always the same for the same width, pieces, walls and options.
 #[must_use]
-pub fn height(session: &Session, plan: &Plan) -> f32 {
+pub fn height(session: &Session, plan: &Plan, width: f32) -> f32 {
     let margins = 12.0;
     let options = if has_options(session) { theme::TOUCH + 8.0 } else { 0.0 };
     // Past three pieces the drawing needs the room more.
     let further = plan.pieces.iter().skip(1).take(2).map(|_| FURTHER).sum::<f32>();
-    ROOM + further + options + margins
+    let narrow = if width < NARROW { LINE } else { 0.0 };
+    ROOM + narrow + further + options + margins
 }
 
 /// Shows what to do now, which must never be scrolled out of sight, then the line of each piece and what it wishes

@@ -13,7 +13,7 @@ const FIRST_ROW_MM: f64 = 10.0;
 /// Between rows: at least 6 mm (the same manual), and room for a figure and an overshoot.
 const NEXT_ROW_MM: f64 = 6.0;
 /// No more rows than this on a side; what finds no room is not drawn (chosen: a drawing stays readable).
-const MOST_ROWS: usize = 3;
+pub const MOST_ROWS: usize = 3;
 /// Shorter than this on paper nothing is dimensioned.
 const LEAST_MM: f64 = 0.2;
 /// Less than this is the last digit's rounding.
@@ -28,11 +28,11 @@ fn out_mm(row: usize, text_height_mm: f64) -> f64 {
     FIRST_ROW_MM + step * row as f64
 }
 
-/// What all the rows take beside the outline at a text height: up to the figures of the outermost, which stand
-/// away from the outline above it and to its left, and to the ends of its extension lines.
+/// What so many rows take beside the outline at a text height: up to the figures of the outermost, which stand
+/// away from the outline above it and to its left, and to the ends of its extension lines. None counts as one.
 #[must_use]
-pub fn rows_mm(text_height_mm: f64) -> f64 {
-    out_mm(MOST_ROWS - 1, text_height_mm) + OVERSHOOT_MM.max(FIGURE_GAP_MM + STACK * text_height_mm)
+pub fn rows_mm(rows: usize, text_height_mm: f64) -> f64 {
+    out_mm(rows.saturating_sub(1), text_height_mm) + OVERSHOOT_MM.max(FIGURE_GAP_MM + STACK * text_height_mm)
 }
 
 /// On which side of the drawing a dimension stands.

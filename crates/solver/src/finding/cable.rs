@@ -61,6 +61,8 @@ pub enum CableWhat {
         /// Whether it is the exit.
         exit: bool,
     },
+    /// Where a stud or a block is passed a cable to or from this outlet or switch is likely.
+    NearPassage(Id),
     /// The run comes close to a hidden cable, or the exit to a power box.
     PowerApart {
         /// What is close.
@@ -184,6 +186,7 @@ impl CableWhat {
             Self::ExitBay { .. } => "exit_bay",
             Self::SealPierced { .. } => "seal_pierced",
             Self::NearOpening { .. } => "near_opening",
+            Self::NearPassage(_) => "near_passage",
             Self::PowerApart { .. } => "power_apart",
             Self::TooLong { .. } => "too_long",
             Self::BendTight { .. } => "bend_tight",

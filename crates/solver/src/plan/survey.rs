@@ -153,7 +153,7 @@ pub struct PlacedHidden {
     pub name: String,
     /// Its outline.
     pub rect: Rect,
-    /// Whether part of its place was assumed.
+    /// Whether part of its place was assumed, or all of it supposed.
     pub assumed: bool,
 }
 

@@ -301,6 +301,8 @@ pub enum EmptyWhy {
     BesideHole,
     /// It was bored for another fastener of the kit.
     BoredForAnother,
+    /// Above a window or door, where nobody knows how high its header is.
+    OverOpening,
     /// A rule refuses the fastener there, or nobody knows what it carries.
     Refused(Why),
     /// The kit has no fastener for this wall.

@@ -9,7 +9,7 @@ use crate::job::Job;
 use crate::job::framing::{WallFraming, WoodStuds};
 use crate::job::wall::Wall;
 use crate::plan::Plan;
-use crate::plan::cable::{CablePlan, Way, WayBy};
+use crate::plan::cable::{CablePlan, Crosses, Way, WayBy};
 
 /// A piece and its cables.
 pub(super) struct Cabled<'a> {
@@ -28,6 +28,13 @@ impl<'a> Cabled<'a> {
     pub(super) fn openings(&self) -> Vec<(Rect, bool)> {
         let Some(way) = self.in_wall() else { return Vec::new() };
         way.entry.map(|entry| (entry, false)).into_iter().chain([(way.exit, true)]).collect()
+    }
+
+    /// Where a way inside the wall passes studs and blocks, each as large as what is bored there.
+    pub(super) fn passages(&self) -> impl Iterator<Item = Rect> + '_ {
+        let half = self.cable.bore.value / 2.0;
+        let crosses = self.in_wall().into_iter().flat_map(|way| &way.crosses);
+        crosses.filter_map(Crosses::passage).map(move |at| Rect::at(at).grown(half))
     }
 
     /// Wood studs, where the wall is said to have them.

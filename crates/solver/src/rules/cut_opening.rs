@@ -3,10 +3,13 @@
 use crate::finding::{CutMeets, Finding, Level, Mend, What};
 use crate::geometry::{Direction, Rect};
 use crate::job::Job;
+use crate::job::hidden::HiddenKind;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::framing::Stud;
+use crate::plan::mark::MarkWhat;
 use crate::plan::piece::PiecePlan;
+use crate::subject::Id;
 use crate::tolerance::SAME_PLACE_MM;
 
 pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
@@ -17,6 +20,19 @@ pub(super) fn check(_: &Job, _: &Wall, plan: &Plan) -> Vec<Finding> {
         let Some(usual) = fact.opening() else { continue };
         let cut = mark.and_then(|mark| mark.outline).unwrap_or(usual);
         let mut met = in_the_wall(plan, cut);
+        if mark.is_some_and(|mark| mark.what == MarkWhat::Passage) {
+            // It was opened to get through these.
+            let is_passed = |id: &Id| {
+                plan.survey.hidden.iter().any(|one| {
+                    one.id == *id && matches!(one.kind, HiddenKind::FireBlock | HiddenKind::StudOpening)
+                })
+            };
+            met.retain(|(_, meets)| match meets {
+                CutMeets::Hidden(id) => !is_passed(id),
+                CutMeets::Stud => false,
+                _ => true,
+            });
+        }
         if !fact.is_own {
             // Of what was cut for another option only what it is on matters here.
             met.retain(|(level, _)| *level == Level::Stop);

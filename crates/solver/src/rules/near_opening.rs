@@ -13,6 +13,7 @@ use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
 use crate::job::{CodeSet, Job};
 use crate::plan::Plan;
+use crate::plan::survey::PlacedFeature;
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -20,9 +21,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let mut found = Vec::new();
     for of in all(job, wall, plan) {
         for (rect, exit) in of.openings() {
-            let near = plan.survey.features.iter().filter(|one| {
-                matches!(one.kind, FeatureKind::Outlet | FeatureKind::Switch) && is_near(job, rect, one.rect)
-            });
+            let near = near(job, plan, rect);
             let mut add = |feature: Option<Id>| {
                 let what = CableWhat::NearOpening { feature, exit };
                 found.push(told(&of, Level::Caution, Mend::OnSite, what));
@@ -32,8 +31,19 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
                 add(None);
             }
         }
+        for rect in of.passages() {
+            let near = near(job, plan, rect).map(|one| CableWhat::NearPassage(one.id.clone()));
+            found.extend(near.map(|what| told(&of, Level::Caution, Mend::OnSite, what)));
+        }
     }
     found
+}
+
+/// The outlets and switches of which a cable may be expected there.
+fn near<'a>(job: &'a Job, plan: &'a Plan, at: Rect) -> impl Iterator<Item = &'a PlacedFeature> {
+    plan.survey.features.iter().filter(move |one| {
+        matches!(one.kind, FeatureKind::Outlet | FeatureKind::Switch) && is_near(job, at, one.rect)
+    })
 }
 
 /// Whether a cable of a box may be expected at an opening.

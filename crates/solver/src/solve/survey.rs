@@ -9,6 +9,7 @@ use crate::finding::What;
 use crate::geometry::{Point, Rect, Span};
 use crate::job::Job;
 use crate::job::feature::FeatureKind;
+use crate::job::hidden::KnownBy;
 use crate::job::wall::{End, Wall};
 use crate::plan::AssumedWhat;
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, PlacedSeat, Survey};
@@ -77,7 +78,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
             kind: hidden.kind,
             name: hidden.name.clone().unwrap_or_default(),
             rect: Rect::new(sides.span, whole),
-            assumed: sides.assumed || heights.assumed,
+            assumed: sides.assumed || heights.assumed || hidden.known_by == Some(KnownBy::Supposed),
         })
     });
     let hits = wall.hits.iter().filter_map(|hit| {

@@ -22,7 +22,9 @@ pub(super) fn against_words(against: Against) -> &'static str {
             "it needs a steel stud passed, never by a bored hole: only through a factory opening, with a bushing in it"
         }
         Against::Unlisted => "a cable in it is not listed for inside a wall",
-        Against::Cord => "a cord of power is never led into a wall: ask a licensed electrician",
+        Against::Cord => {
+            "a cord of power is never led into a wall nor fixed to its face: ask a licensed electrician"
+        }
         Against::Face => "the wall's face was not to be used",
         Against::Bay => "it is in another bay than the one asked for",
         Against::EntryPlace => "the entry was asked for where the wall may not be cut",
@@ -214,7 +216,8 @@ pub(super) fn opening_size(plan: &Plan, mark: &Mark) -> Option<String> {
 pub(super) fn waits_for_studs(plan: &Plan, mark: &Mark) -> bool {
     let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
     let cable = piece.and_then(|piece| piece.cable.as_ref());
-    matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit) && cable.is_some_and(|cable| !cable.framing_known)
+    matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage)
+        && cable.is_some_and(|cable| !cable.framing_known)
 }
 
 /// What is done where the face is opened to pass a stud or a block, as sentences.
@@ -223,11 +226,13 @@ pub(super) fn passage(plan: &Plan, mark: &Mark) -> Vec<String> {
     let cable = piece.and_then(|piece| piece.cable.as_ref());
     let crossed = cable.and_then(|cable| {
         let way = cable.way.as_ref()?;
-        let crosses =
-            way.crosses.iter().find(|crosses| crosses.passage().is_some_and(|at| Some(at) == mark.place))?;
-        Some((cable, crosses))
+        let mut passages = plan.marks.iter().filter(|one| one.piece == mark.piece && one.what == mark.what);
+        let index = passages.position(|one| one.id == mark.id)?;
+        // By its number: once it is struck or cut its place is where that was done.
+        Some((cable, way.crosses.iter().filter(|crosses| crosses.passage().is_some()).nth(index)?))
     });
-    let open = "Open the face here, no wider than a hand and a drill need, and keep the piece.";
+    let open = "Circuit off or tester passed first; open the face here, no deeper than the face and no wider than a hand \
+                and a drill need, and keep the piece.";
     let through = match crossed {
         Some((cable, Crosses::Stud(_))) => format!(
             "Bore the stud level through its middle, {} wide.",

@@ -41,30 +41,37 @@ fn of_piece(before: &Plan, after: &Plan, was: &PiecePlan, now: &PiecePlan) -> Ve
         (Some(old), Some(new)) => moved(old, new),
         (old, new) => old.is_some() != new.is_some(),
     };
+    let passages = |way: &Way| way.crosses.iter().filter_map(Crosses::passage).collect::<Vec<_>>();
+    let (known, wanted) = (passages(&old), passages(&new));
+    let has = |all: &[Point], place: Point| all.iter().any(|one| !moved(*one, place));
+    // What was looked into, struck or cut where nothing is opened any more is of no use.
+    let undone = before.marks.iter().filter(|mark| {
+        let Some(place) = mark.place.filter(|_| mark.piece == was.id && mark.state != MarkState::ToDo) else {
+            return false;
+        };
+        match mark.what {
+            MarkWhat::Look | MarkWhat::Entry => has_moved,
+            MarkWhat::Exit => moved(new.exit.centre(), place),
+            MarkWhat::Passage => !has(&wanted, place),
+            _ => false,
+        }
+    });
+    told.extend(undone.filter_map(|mark| {
+        let place = mark.place?;
+        let what = match mark.state {
+            MarkState::Struck => format!("rub out {}", in_words(before, mark)),
+            _ => format!("close the hole of {}", in_words(before, mark)),
+        };
+        Some(sentence(&format!("{what} at {}", at(place))))
+    }));
     if has_moved {
-        // What was looked into, struck or cut at the entry before is of no use any more.
-        let at_entry = before.marks.iter().filter(|mark| {
-            mark.piece == was.id
-                && matches!(mark.what, MarkWhat::Look | MarkWhat::Entry)
-                && mark.state != MarkState::ToDo
-        });
-        told.extend(at_entry.filter_map(|mark| {
-            let place = mark.place?;
-            let what = match mark.state {
-                MarkState::Struck => format!("rub out {}", in_words(before, mark)),
-                _ => format!("close the hole of {}", in_words(before, mark)),
-            };
-            Some(sentence(&format!("{what} at {}", at(place))))
-        }));
         told.extend(middle(&new).map(|place| sentence(&format!("the entry is now at {}", at(place)))));
     }
     if moved(old.exit.centre(), new.exit.centre()) {
         told.push(sentence(&format!("the cables now come out at {}", at(new.exit.centre()))));
     }
-    let passages = |way: &Way| way.crosses.iter().filter_map(Crosses::passage).collect::<Vec<_>>();
-    let known = passages(&old);
-    for place in passages(&new) {
-        if !known.iter().any(|one| !moved(*one, place)) {
+    for place in wanted {
+        if !has(&known, place) {
             told.push(sentence(&format!("the face is opened and patched at {}", at(place))));
         }
     }

@@ -335,6 +335,9 @@ pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
         EmptyWhy::Stripped => "a fastener spins in the wood there".to_owned(),
         EmptyWhy::BesideHole => "a hole that is drilled, or an opening, is beside it".to_owned(),
         EmptyWhy::BoredForAnother => "it was bored for another fastener of the kit".to_owned(),
+        EmptyWhy::OverOpening => {
+            "above a window or door, where nobody knows how high its header is".to_owned()
+        }
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),

@@ -76,6 +76,11 @@ pub fn can_it_go(plan: &Plan, piece: &PiecePlan, nearest: Option<&Nearest>) -> S
                 sentence(&format!("{} of cable can be seen", amount(plan, route::length(shows))))
             }),
         );
+        let is_unknown = here.as_ref().is_some_and(|here| here.if_probed == Some(Word::NotKnown));
+        if is_unknown {
+            let whether = holds(plan);
+            return format!("Nothing is in its way there. Will it hold? {whether} {}", price.join(" "));
+        }
         let is_sure = piece.mount.as_ref().is_none_or(|mount| mount.fastening.verdict.word == Word::Holds);
         let proviso = if is_sure { "" } else { ", as far as is known before the studs are probed" };
         return format!("Yes, it can go there{proviso}. {}", price.join(" "));
@@ -88,7 +93,15 @@ pub fn can_it_go(plan: &Plan, piece: &PiecePlan, nearest: Option<&Nearest>) -> S
             (Some(full), _) => {
                 let by = full.centre.x - piece.outline.centre().x;
                 let side = if by < Length::default() { "left" } else { "right" };
-                format!(" The nearest place that can: {} to the {side}.", amount(plan, by.abs()))
+                let by = amount(plan, by.abs());
+                if full.if_probed == Some(Word::NotKnown) {
+                    format!(
+                        " The nearest place with nothing in its way: {by} to the {side}; whether it holds there is not \
+                         known."
+                    )
+                } else {
+                    format!(" The nearest place that can: {by} to the {side}.")
+                }
             }
             (None, true) => " No place within a bay of it can.".to_owned(),
             (None, false) => " Looking for the nearest place that can\u{2026}".to_owned(),

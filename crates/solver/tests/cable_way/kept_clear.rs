@@ -3,8 +3,16 @@
 use super::room::{GOOD, Room};
 use super::{cable, inches};
 use strikeline_solver::finding::What;
+use strikeline_solver::finding::cable::CableWhat;
+use strikeline_solver::job::framing::{SteelStuds, WallFraming};
+use strikeline_solver::job::hidden::HiddenKind;
+use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::cable::{Against, Crosses, WayBy};
 use strikeline_solver::plan::framing::Stud;
+use strikeline_solver::plan::mark::{Mark, MarkWhat};
+use strikeline_solver::solve::solve;
+use strikeline_solver::units::Length;
+use strikeline_solver::words;
 
 #[test]
 fn a_bored_stud_is_not_bored_through_a_fastener() {
@@ -70,6 +78,13 @@ fn a_cord_of_power_is_never_led_into_the_wall() {
     }
     let kept = Room { kit, way: "on_face: false", ..GOOD }.plan();
     assert_eq!(super::cable(&kept).allowed, Some(false));
+    // Nor is it fixed to the wall's face.
+    let face = Room { kit, way: "on_face: true", ..GOOD }.plan();
+    let led = super::cable(&face).way.as_ref().unwrap();
+    assert_eq!((led.by, super::cable(&face).allowed), (WayBy::OnFace, Some(false)));
+    assert!(led.against.contains(&Against::Cord), "{led:?}");
+    let told = face.findings.iter().any(|finding| finding.what == What::Cable(CableWhat::PowerCord));
+    assert!(told, "{:?}", face.findings);
 }
 
 #[test]
@@ -101,4 +116,92 @@ fn the_face_is_no_way_out_of_what_was_asked_for_inside() {
     let way = cable(&plan).way.as_ref().unwrap();
     assert_eq!((way.by, cable(&plan).allowed), (WayBy::InWall, Some(false)));
     assert!(way.against.contains(&Against::EntryPlace), "{way:?}");
+}
+
+/// A fire block across the bay from 68 to 84, which is the one that is asked for.
+const BLOCK: &str = "(id: \"block-1\", kind: fire_block, across: (left: (by: \"69 in\"), right: (by: \"83 in\")), upright: \
+                     (centre: (by: \"30 in\"), height: \"1 1/2 in\"))";
+
+fn passages(plan: &Plan) -> Vec<&Mark> {
+    plan.marks.iter().filter(|mark| mark.what == MarkWhat::Passage).collect()
+}
+
+fn blocked(more: &str, facts: &str) -> Plan {
+    let wall: &'static str = format!("hidden: [{BLOCK}{more}], {facts}").leak();
+    Room { way: "bay: \"76 in\"", wall, ..GOOD }.plan()
+}
+
+#[test]
+fn a_block_is_not_bored_on_a_cable_nor_behind_what_is_on_the_face() {
+    let free = blocked("", "");
+    let free = passages(&free)[0].place.unwrap();
+    let at = inches(free.x);
+    let cable = format!(
+        ", (id: \"cable-9\", kind: cable, across: (centre: (by: \"{at} in\"), width: \"1/2 in\"), upright: (bottom: (by: \"0 \
+         in\"), height: \"96 in\"))"
+    );
+    let beside = blocked(&cable, "");
+    let beside = passages(&beside)[0].place.unwrap();
+    // Half of the cable, 2 in from power, half of the bore of 3/4 in.
+    assert!(inches((beside.x - free.x).abs()) >= 0.25 + 2.0 + 0.375 - 1e-3, "{beside:?} {free:?}");
+    let vent = format!(
+        "features: [(id: \"vent-1\", kind: vent, across: (left: (by: \"{} in\"), right: (by: \"{} in\")), upright: (bottom: \
+         (by: \"28 in\"), height: \"6 in\"))],",
+        at - 2.0,
+        at + 2.0
+    );
+    let round = blocked("", &vent);
+    for passage in passages(&round) {
+        let away = inches((passage.place.unwrap().x - free.x).abs());
+        assert!(away >= 2.0 + 0.5 + 0.375 - 1e-3, "{:?}", passage.place);
+    }
+}
+
+#[test]
+fn what_a_passage_was_opened_for_is_no_stop_and_stays_told() {
+    let fact = "facts: [(id: \"fact-1\", mark: \"display-1.passage-1\", option: \"option-1\", state: cut)],";
+    let (before, after) = (blocked("", ""), blocked("", fact));
+    let met =
+        |plan: &Plan| plan.findings.iter().filter(|one| matches!(one.what, What::CutOpening { .. })).count();
+    assert_eq!((met(&before), met(&after)), (0, 0), "{:?}", after.findings);
+    for plan in [&before, &after] {
+        let text = words::mark(plan, passages(plan)[0]);
+        assert!(
+            text.contains("Circuit off or tester passed first") && text.contains("Bore through"),
+            "{text}"
+        );
+    }
+}
+
+#[test]
+fn a_block_at_a_supposed_height_is_not_opened_at() {
+    let supposed = |known: &str| {
+        let wall: &'static str =
+            format!("hidden: [{}],", BLOCK.replace("kind: fire_block", &format!("kind: fire_block{known}")))
+                .leak();
+        let plan = Room { way: "bay: \"76 in\"", wall, ..GOOD }.plan();
+        passages(&plan)[0].assumed
+    };
+    assert!(!supposed(", known_by: seen"));
+    assert!(supposed(", known_by: supposed"));
+}
+
+#[test]
+fn a_steel_stud_is_not_passed_by_an_opening_that_is_too_small() {
+    let through = |height: &str| {
+        let hidden = format!(
+            "hidden: [(id: \"pipe-1\", kind: pipe, across: (left: (by: \"69 in\"), right: (by: \"83 in\")), upright: (centre: \
+             (by: \"30 in\"), height: \"4 in\")), (id: \"opening-1\", kind: stud_opening, across: (centre: (by: \"68 in\"), \
+             width: \"1 1/4 in\"), upright: (centre: (by: \"50 in\"), height: \"{height}\"))],"
+        );
+        let wall: &'static str = hidden.leak();
+        let mut job = Room { wall, way: "entry_at: (right: \"1 in\", up: \"-9 in\")", ..GOOD }.job();
+        let steel = SteelStuds { face: Some(Length::inches(1.25)), ..SteelStuds::default() };
+        job.walls[0].framing = Some(WallFraming::Steel(steel));
+        let plan = solve(&job, &job.walls[0].id, None);
+        let way = cable(&plan).way.clone().unwrap();
+        way.crosses.iter().any(|one| matches!(one, Crosses::Hidden(_, HiddenKind::StudOpening, _)))
+    };
+    assert!(through("4 in"));
+    assert!(!through("1/2 in"));
 }

@@ -7,16 +7,19 @@ use strikeline_solver::capacity::why::Why;
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
+use strikeline_solver::job::feature::{Feature, FeatureKind};
 use strikeline_solver::job::hit::HitKind;
 use strikeline_solver::job::mount::{MountKind, Required, Tilt};
 use strikeline_solver::job::option::{Hanging, Nudge};
 use strikeline_solver::job::piece::{CentreOfMass, Piece};
-use strikeline_solver::job::place::UprightDatum;
+use strikeline_solver::job::place::{
+    AcrossExtent, AcrossReading, UprightDatum, UprightExtent, UprightReading,
+};
 use strikeline_solver::job::rule::{PieceHeight, UprightRule};
 use strikeline_solver::plan::verdict::{EmptyWhy, Rest, Want};
 use strikeline_solver::subject::Subject;
 use strikeline_solver::tape::Offset;
-use strikeline_solver::units::{Angle, Length, Mass};
+use strikeline_solver::units::{Angle, Length, Mass, Stress};
 
 fn mm(value: f64) -> Length {
     Length::millimetres(value)
@@ -395,4 +398,76 @@ fn a_stud_s_depth_and_a_ceiling_are_asked_for_where_they_decide() {
     let told = fastening(&job).verdict;
     assert!(told.wanted.contains(&Want::WallSize(wall)), "{:?}", told.wanted);
     assert_eq!(told.word, Word::NotKnown);
+}
+
+/// A feature of the wall over so much of it, in millimetres: from, to; lower edge, height.
+fn add_feature(job: &mut Job, kind: FeatureKind, (from, to): (f64, f64), (bottom, height): (f64, f64)) {
+    let across = AcrossExtent {
+        left: Some(AcrossReading::from_left(mm(from))),
+        right: Some(AcrossReading::from_left(mm(to))),
+        ..AcrossExtent::default()
+    };
+    let upright = UprightExtent {
+        bottom: Some(UprightReading::from_floor(mm(bottom))),
+        height: Some(mm(height)),
+        ..UprightExtent::default()
+    };
+    job.walls[0].features.push(Feature {
+        id: rooms::id("feature-1"),
+        kind,
+        name: None,
+        across,
+        upright,
+        proud: Some(mm(0.0)),
+        framing: None,
+        front: None,
+        notes: None,
+    });
+}
+
+#[test]
+fn nothing_is_counted_above_a_window_whose_header_nobody_measured() {
+    for above_mm in [60.0, 150.0, 250.0] {
+        let mut job = room(&installs()[0]);
+        let holes = plan(&job).pieces[0].mount.clone().unwrap().holes;
+        let lowest = holes.iter().map(|hole| hole.place.y.mm()).fold(f64::INFINITY, f64::min);
+        add_feature(&mut job, FeatureKind::Window, (1500.0, 2500.0), (600.0, lowest - above_mm - 600.0));
+        let told = fastening(&job);
+        assert_ne!(told.verdict.word, Word::Holds, "{above_mm}");
+        assert!(
+            told.left_empty.iter().all(|empty| empty.why == EmptyWhy::OverOpening),
+            "{:?}",
+            told.left_empty
+        );
+        assert_eq!(told.fasteners, []);
+    }
+}
+
+#[test]
+fn a_breast_ends_at_the_ceiling_that_nobody_measured_too() {
+    let mut job = room(&installs()[0]);
+    let framing = job.walls[0].framing.clone();
+    add_feature(&mut job, FeatureKind::ChimneyBreast, (500.0, 3500.0), (0.0, 2400.0));
+    let front = job.walls[0].front.clone();
+    let breast = job.walls[0].features.last_mut().unwrap();
+    (breast.framing, breast.front) = (framing, front);
+    job.walls[0].height = None;
+    let UprightRule::Height { by, .. } = &mut job.walls[0].options[0].hangings[0].upright else { panic!() };
+    *by = mm(1950.0);
+    let told = fastening(&job).verdict;
+    assert_ne!(told.word, Word::Holds, "{told:?}");
+}
+
+#[test]
+fn what_the_plate_s_maker_states_never_makes_more_or_less_known() {
+    let mut job = room(&installs()[0]);
+    let before = fastening(&job).verdict;
+    assert_eq!(before.word, Word::Holds);
+    for (psi, word) in
+        [(61_850.0, Word::Holds), (120_000.0, Word::Holds), (40_000.0, Word::Holds), (1.0, Word::Short)]
+    {
+        job.mounts[0].plate.as_mut().unwrap().bearing = Some(Stress::psi(psi));
+        let told = fastening(&job).verdict;
+        assert_eq!((told.word, told.as_stated), (word, word), "{psi}");
+    }
 }

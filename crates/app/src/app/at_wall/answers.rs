@@ -161,11 +161,11 @@ impl Answers {
                 }
                 Met::BlockBelow => {
                     let below = below.unwrap_or(place);
-                    session.job = moves::seen(&session.job, plan, below, HiddenKind::FireBlock);
+                    session.job = moves::supposed(&session.job, plan, below, HiddenKind::FireBlock);
                     self.found(
                         session,
                         plan,
-                        "Noted halfway down: measure how high it is, and type that in.",
+                        "Supposed halfway down: measure how high it is, and type that in with how it is known.",
                     );
                 }
                 Met::Insulation => {

@@ -80,8 +80,7 @@ impl Cabling<'_> {
         if let Some(cut) = self.cut("entry") {
             start.zone = at(Place::of(cut));
             in_plate = None;
-        } else if let Some(pin) = self.wished.entry_at {
-            let place = self.at.frame.to_wall(pin.right.length(), pin.up.length());
+        } else if let Some(place) = self.entry_kept() {
             in_plate = None;
             if pin_zone(&mut start.zone, Place::of(place)) {
                 against.push(Against::EntryPlace);
@@ -114,6 +113,18 @@ impl Cabling<'_> {
     pub(super) fn exit_kept(&self) -> Option<Point> {
         let pin = self.wished.exit_at?;
         Some(Point::new(pin.across, self.ground.survey.floor.y_at(pin.across) + pin.up))
+    }
+
+    /// Where the entry was asked for.
+    fn entry_kept(&self) -> Option<Point> {
+        let pin = self.wished.entry_at?;
+        Some(self.at.frame.to_wall(pin.right.length(), pin.up.length()))
+    }
+
+    /// Where openings are whatever speaks against them: cut, or asked for.
+    pub(super) fn ends_kept(&self) -> impl Iterator<Item = Point> {
+        let (entry, exit) = (self.cut("entry"), self.cut("exit"));
+        [entry.or_else(|| self.entry_kept()), exit.or_else(|| self.exit_kept())].into_iter().flatten()
     }
 
     /// Where an opening was struck or cut in this option, where that is.
@@ -183,28 +194,49 @@ impl Cabling<'_> {
         Goal { zone: zone(room, barred), wished_y, beside, cost: Cost::NONE }
     }
 
-    /// What is on the face or behind it where no opening can be, grown by what is kept clear. `but` is let alone.
-    fn in_the_face<'b>(&'b self, but: Option<&'b Id>) -> impl Iterator<Item = Rect> + 'b {
-        let clear = Length::millimetres(ENTRY_CLEAR_MM);
+    /// What is kept clear of power.
+    fn apart_from_power(&self) -> Length {
         let from_power = self.wished.from_power.unwrap_or(Length::inches(low_voltage::FROM_POWER_IN.value));
+        from_power.max(Length::millimetres(ENTRY_CLEAR_MM))
+    }
+
+    /// Where the face is not opened to pass a stud or a block: at what is on it, behind the plate that is screwed against
+    /// it, and on a cable in the wall, grown by what is kept clear.
+    pub(super) fn no_passage(&self) -> Vec<Rect> {
+        let clear = Length::millimetres(ENTRY_CLEAR_MM);
+        let mut kept: Vec<Rect> = self.on_the_face(self.wished.behind.as_ref()).collect();
+        kept.extend(self.at.mount.iter().flat_map(|mount| &mount.solids).map(|solid| solid.grown(clear)));
+        let cables = self.ground.survey.hidden.iter().filter(|hidden| hidden.kind == HiddenKind::Cable);
+        kept.extend(cables.map(|cable| cable.rect.grown(self.apart_from_power())));
+        kept
+    }
+
+    /// What is on the face where no opening can be, grown by what is kept clear. `but` is let alone.
+    fn on_the_face<'b>(&'b self, but: Option<&'b Id>) -> impl Iterator<Item = Rect> + 'b {
+        let clear = Length::millimetres(ENTRY_CLEAR_MM);
         let (_, features) = self.plane();
         let features: Vec<Rect> = features
             .into_iter()
             .filter(|feature| Some(&feature.id) != but && feature.kind != FeatureKind::Panelling)
             .map(|feature| match feature.kind {
-                FeatureKind::Outlet | FeatureKind::Switch => feature.rect.grown(from_power.max(clear)),
+                FeatureKind::Outlet | FeatureKind::Switch => feature.rect.grown(self.apart_from_power()),
                 _ => feature.rect.grown(clear),
             })
             .collect();
+        // Whoever hangs on the wall itself does not cut into a breast.
+        features.into_iter().chain(self.other_breasts().map(move |breast| breast.grown(clear)))
+    }
+
+    /// What is on the face or behind it where no opening can be, grown by what is kept clear. `but` is let alone.
+    fn in_the_face<'b>(&'b self, but: Option<&'b Id>) -> impl Iterator<Item = Rect> + 'b {
+        let clear = Length::millimetres(ENTRY_CLEAR_MM);
         // An opening in a stud is that stud's: it takes nothing of the bays beside it.
         let hidden = self.ground.survey.hidden.iter().filter(|one| one.kind != HiddenKind::StudOpening);
         let hidden = hidden.map(move |hidden| match hidden.kind {
-            HiddenKind::Cable => hidden.rect.grown(from_power.max(clear)),
+            HiddenKind::Cable => hidden.rect.grown(self.apart_from_power()),
             _ => hidden.rect.grown(clear),
         });
-        // Whoever hangs on the wall itself does not cut into a breast.
-        let breasts = self.other_breasts().map(move |breast| breast.grown(clear));
-        features.into_iter().chain(hidden).chain(breasts)
+        self.on_the_face(but).chain(hidden)
     }
 
     /// The studs as an opening's middle somewhere between two heights keeps clear of them, by half its width and their doubt; and the fire blocks, over

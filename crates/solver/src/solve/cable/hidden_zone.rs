@@ -7,7 +7,7 @@ use super::Cabling;
 use crate::geometry::{Rect, Span};
 use crate::job::mount::MountKind;
 use crate::numeric::{cosine, sine};
-use crate::tolerance::{ENTRY_HIDDEN_MM, STAND_OFF_MM, TILT_DEG};
+use crate::tolerance::{ENTRY_HIDDEN_MM, LOWERS_MM, STAND_OFF_MM, TILT_DEG};
 use crate::units::{Angle, Length};
 
 impl Cabling<'_> {
@@ -47,7 +47,10 @@ impl Cabling<'_> {
             return None;
         }
         let arm = mount.arm.as_ref();
-        let lowers = arm.and_then(|arm| arm.lowers).unwrap_or_default();
+        // Nobody measured how far it comes down: farther than any does.
+        let comes_down = mount.kind == MountKind::PullDown;
+        let unknown = if comes_down { Length::millimetres(LOWERS_MM) } else { Length::default() };
+        let lowers = arm.and_then(|arm| arm.lowers).unwrap_or(unknown);
         let outline = self.at.outline.moved(Length::default(), -lowers);
         let reach = arm.and_then(|arm| arm.reach);
         let reach = reach.unwrap_or(outline.width().max(outline.height()));

@@ -148,7 +148,11 @@ impl Cabling<'_> {
                 let area = area.grown(0, half_nm + 1);
                 let hidden = self.ground.survey.hidden.iter();
                 let openings = hidden.filter(|one| {
-                    is_steel && one.kind == HiddenKind::StudOpening && face.overlaps(one.rect.across())
+                    is_steel
+                        && one.kind == HiddenKind::StudOpening
+                        && face.overlaps(one.rect.across())
+                        // A smaller one is passed by nothing.
+                        && one.rect.height() > half * 2.0
                 });
                 let openings = openings.map(|one| (one.id.clone(), one.rect.upright().grown(-half)));
                 stud_parts(area, stud_cost, openings.collect())
@@ -189,6 +193,16 @@ impl Cabling<'_> {
                 | HiddenKind::Other => barred.push(area),
             }
         }
+        // A stud or block is passed where the face can be opened, and nothing else is met by the bit.
+        let ends: Vec<Place> = self.ends_kept().map(Place::of).collect();
+        for kept in self.no_passage() {
+            let kept = Area::of(kept).grown(half_nm, half_nm);
+            let crossed = studs.iter().map(|stud| stud.crossing.area);
+            let crossed = crossed.chain(blocks.iter().map(|(_, block)| block.area));
+            let bars = crossed.filter_map(|area| shared(area, kept));
+            // What is opened there whatever is told against it, is led from.
+            barred.extend(bars.filter(|bar| !ends.iter().any(|end| bar.grown(1, 1).holds(*end))));
+        }
         Space { plane, bounds, barred, studs, blocks, bays, half: half_nm }
     }
 }
@@ -202,6 +216,17 @@ impl Space {
         let met = || self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
         !self.studs.is_empty() && met().count() > 0 && met().all(|bay| bay.right - bay.left <= widest)
     }
+}
+
+/// What two areas share; `None` where they share nothing.
+fn shared(a: Area, b: Area) -> Option<Area> {
+    let both = Area {
+        left: a.left.max(b.left),
+        right: a.right.min(b.right),
+        bottom: a.bottom.max(b.bottom),
+        top: a.top.min(b.top),
+    };
+    (both.left < both.right && both.bottom < both.top).then_some(both)
 }
 
 /// A stud's area in parts from below: what is solid at its own cost, and the openings, each where the middle of the cables

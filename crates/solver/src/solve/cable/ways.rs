@@ -64,7 +64,7 @@ impl Cabling<'_> {
         let has_allowed = ways.iter().any(|(last, way)| !last && way.cost.not_allowed == 0);
         // Not said: a way that shows is for where there is no other that is allowed.
         let last = self.wished.on_face == Some(false) || self.wished.surface.is_none() && has_allowed;
-        ways.extend(self.on_face(near, beside).map(|way| (last, way)));
+        ways.extend(self.on_face(leads, near, beside).map(|way| (last, way)));
         ways.sort_by_key(|(last, way)| self.rank(*last, way));
         all.ways = told(ways.into_iter().map(|(_, way)| way));
         let inside = all.ways.first().filter(|way| way.by == WayBy::InWall);
@@ -145,8 +145,18 @@ impl Cabling<'_> {
             against.push(Against::Bay);
         }
         let crosses = self.crosses(space, &found.corners);
+        // One that was begun inside of a stud cost the search nothing, and is bored all the same.
+        let count = |all: usize| u32::try_from(all).unwrap_or(u32::MAX);
+        let bored = count(crosses.iter().filter(|one| matches!(one, Crosses::Stud(_))).count());
+        let begun = bored.saturating_sub(found.cost.studs_bored);
         let stud_is_against = space.studs.iter().any(|stud| stud.crossing.cost.not_allowed > 0);
-        if found.cost.studs_bored > 0 && stud_is_against {
+        let cost = Cost {
+            studs_bored: found.cost.studs_bored + begun,
+            patches: found.cost.patches + begun,
+            not_allowed: found.cost.not_allowed + if stud_is_against { begun } else { 0 },
+            ..found.cost
+        };
+        if cost.studs_bored > 0 && stud_is_against {
             let is_steel = matches!(self.framing(), Some(WallFraming::Steel(_)));
             against.push(if is_steel { Against::Steel } else { Against::Bore });
         }
@@ -155,7 +165,7 @@ impl Cabling<'_> {
             entry: Some(opening(first, entry_size)),
             exit: opening(last, exit_size),
             run,
-            cost: found.cost,
+            cost,
             crosses,
             against,
             in_bay: ends.goal.beside.is_none_or(|beside| beside.holds(last_place)),
@@ -241,7 +251,7 @@ impl Cabling<'_> {
     }
 
     /// The way on the face, in a raceway; `None` where none leads to a place to end.
-    fn on_face(&self, near: Point, beside: Option<&PlacedFeature>) -> Option<Way> {
+    fn on_face(&self, leads: &[Lead], near: Point, beside: Option<&PlacedFeature>) -> Option<Way> {
         let (plane, features) = self.plane();
         let half = Length::millimetres(RACEWAY_MM) / 2.0;
         let half_nm = nm(half);
@@ -276,13 +286,18 @@ impl Cabling<'_> {
             let x = nm(feature.rect.centre().x);
             Beside { x, bay: (x, x) }
         });
-        let cost = Cost { not_allowed: u32::from(self.wished.surface == Some(Surface::No)), ..Cost::NONE };
+        let is_cord = leads.iter().any(|lead| lead.signal == Some(Signal::Power));
+        let not_allowed = u32::from(self.wished.surface == Some(Surface::No)) + u32::from(is_cord);
+        let cost = Cost { not_allowed, ..Cost::NONE };
         let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);
         let mut goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
         let all = Bay { left: bounds.left, right: bounds.right };
         let mut against = Vec::new();
         if self.wished.surface == Some(Surface::No) {
             against.push(Against::Face);
+        }
+        if is_cord {
+            against.push(Against::Cord);
         }
         if let Some(place) = self.exit_kept().map(Place::of) {
             goal.wished_y = place.y;

@@ -213,7 +213,7 @@ impl<'a> Kind<'a> {
         site: &Site<'_>,
         mut in_use: impl Iterator<Item = Point>,
     ) -> Option<Want> {
-        let screw = self.screw.as_ref().filter(|_| site.on.is_none() && site.ground.wall.height.is_none())?;
+        let screw = self.screw.as_ref().filter(|_| site.ground.wall.height.is_none())?;
         let needs = to_end(&mut Blank, screw, true, true);
         let lowest = site.ground.survey.outline.bottom + Length::inches(LOWEST_CEILING_IN);
         let highest = lowest - Length::millimetres(TOP_PLATES_MM) - needs;
@@ -305,19 +305,17 @@ impl<'a> Kind<'a> {
         ledger.begin(Part::Needs);
         // A plate that is turned pushes one of its studs up: a load may point to either end.
         let needs = to_end(ledger, screw, true, true);
-        // Above and below a window or door stands another piece of stud: it ends at the sill, or at a header of which nobody knows
-        // how high it is.
+        // Above and below a window or door stands another piece of stud, which ends at the sill; above it lies a header of which
+        // nobody knows how high it is, loaded across its grain: nothing is counted there.
         let openings = ground.survey.features.iter().filter(|one| {
             matches!(one.kind, FeatureKind::Window | FeatureKind::Door)
                 && one.rect.across().holds(hole.place.x)
         });
-        let at_openings = openings.map(|one| {
-            if hole.place.y > one.rect.top {
-                hole.place.y - one.rect.top - top
-            } else {
-                one.rect.bottom - sole - hole.place.y
-            }
-        });
+        let openings: Vec<_> = openings.collect();
+        if openings.iter().any(|one| hole.place.y > one.rect.top) {
+            return Err(EmptyWhy::OverOpening);
+        }
+        let at_openings = openings.iter().map(|one| one.rect.bottom - sole - hole.place.y);
         let ends = [hole.place.y - outline.bottom - sole, outline.top - top - hole.place.y];
         for has in ends.into_iter().chain(at_openings) {
             if has.mm() < needs.mm() - SAME_PLACE_MM {

@@ -52,11 +52,19 @@ impl Site<'_> {
 
     /// The places where the face is opened to pass a stud or a block, from the entry on.
     fn passages(&self, piece: &PiecePlan, way: &Way, waits: bool, marks: &mut Vec<Mark>) {
-        for (index, place) in way.crosses.iter().filter_map(Crosses::passage).enumerate() {
+        let passed = way.crosses.iter().filter_map(|crosses| Some((crosses, crosses.passage()?)));
+        for (index, (crosses, place)) in passed.enumerate() {
+            // What nobody saw at its height may be at another.
+            let is_supposed = match crosses {
+                Crosses::Hidden(id, ..) => {
+                    self.survey.hidden.iter().any(|hidden| hidden.id == *id && hidden.assumed)
+                }
+                Crosses::Stud(_) | Crosses::Insulation => false,
+            };
             let name = format!("{PASSAGE}{}", index + 1);
             let mut passage = mark(piece, &name, Stage::Open, MarkWhat::Passage, place);
             passage.on_tape = !piece.outline.holds(place);
-            passage.assumed = piece.assumed || waits;
+            passage.assumed = piece.assumed || waits || is_supposed;
             self.read(passage, &[Axis::Across, Axis::Upright], piece, marks);
         }
     }

@@ -132,6 +132,7 @@ fn an_empty_hole_says_why() {
         EmptyWhy::Meets(Meets::NotKnown),
         EmptyWhy::OtherPlane,
         EmptyWhy::Stripped,
+        EmptyWhy::OverOpening,
         EmptyWhy::TooNear(Id::new("hole-1")),
         EmptyWhy::Refused(Why::DoesNotPass),
         EmptyWhy::NoFastener,

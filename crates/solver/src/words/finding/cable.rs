@@ -81,6 +81,10 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             "{} is in the band along the wall's top or beside its inside corner, where cables may run",
             opening(exit)
         ),
+        CableWhat::NearPassage(feature) => format!(
+            "a cable of {} may run where a stud or block is passed: circuit off, look in before boring",
+            called(plan, feature)
+        ),
         CableWhat::PowerApart { other, apart, wanted } => format!(
             "the cables come within {} of {}; keep {} from power",
             size(*apart),

@@ -195,6 +195,7 @@ fn every_finding_of_the_cables_is_well_told() {
         CableWhat::SealPierced { insulated: true, barrier: true, outside: true },
         CableWhat::NearOpening { feature: Some(door()), exit: true },
         CableWhat::NearOpening { feature: None, exit: false },
+        CableWhat::NearPassage(door()),
         CableWhat::PowerApart { other: door(), apart: b, wanted: a },
         CableWhat::TooLong { length: a, longest: b, unknown: false, stocked: false },
         CableWhat::TooLong { length: a, longest: b, unknown: true, stocked: false },
