@@ -37,7 +37,7 @@ pub fn in_concrete<L: Ledger>(ledger: &mut L, screw: &ConcreteScrew) -> Known<Li
     let diameter = above_zero(screw.diameter.value, Input::Diameter)?;
     let gap = zero_or_more(screw.gap.value, Input::Gap)?;
     if gap.mm() > Length::inches(MOST_GAP_IN.value).mm() + SAME_PLACE_MM {
-        return Err(Why::OffTheConcrete { gap });
+        return Err(Why::OffTheConcrete { gap, assumed: screw.gap.label == Label::Assumed });
     }
     let needs = Length::inches(DEPTH_IN.value);
     let has = zero_or_more(screw.depth.value, Input::Length)?;

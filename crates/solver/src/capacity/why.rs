@@ -102,6 +102,8 @@ pub enum Why {
     OffTheConcrete {
         /// How thick.
         gap: Length,
+        /// Whether nobody measured it: it is then counted as thick as any.
+        assumed: bool,
     },
     /// Brick or block with hollows in it: what a fixing carries there nobody knows.
     Hollow,

@@ -2,7 +2,7 @@
 
 use super::bite::{Stack, bite};
 use super::dowel_bearing::Grain;
-use super::duration::Lasting;
+use super::duration::{Lasting, for_connection};
 use super::hold::{Hold, InWood};
 use super::lateral::lateral;
 use super::screw::Screw;
@@ -25,7 +25,7 @@ pub fn in_wood<L: Ledger>(ledger: &mut L, screw: &Screw, wood: Given<Ratio>, sta
     let metal = steel(ledger, screw);
     let mut weakest = metal.label;
     let mut under = |ledger: &mut L, lasting: Lasting| -> Known<InWood> {
-        let factor = lasting.factor();
+        let factor = for_connection(lasting.factor())?;
         ledger.begin(Part::Along);
         let along = lateral(ledger, screw, wood, stack, &bite, Grain::Along, factor)?;
         ledger.begin(Part::Across);

@@ -97,7 +97,10 @@ pub fn why(plan: &Plan, why: &Why) -> String {
         Why::ArmOnSteel => "no published value for an arm or pull-down on steel studs".to_owned(),
         Why::RowOnOneStud => "on steel studs each row in use has to be screwed to two studs".to_owned(),
         Why::NotNormalWeight => "nobody said that the concrete is of normal weight".to_owned(),
-        Why::OffTheConcrete { gap } => {
+        Why::OffTheConcrete { assumed: true, .. } => {
+            "nobody measured what is between the plate and the concrete or masonry".to_owned()
+        }
+        Why::OffTheConcrete { gap, assumed: false } => {
             format!("{} between the plate and the concrete: cut it away under the plate", print(*gap))
         }
         Why::Hollow => "the brick or block is hollow, and nobody knows what a fixing carries in it".to_owned(),
@@ -195,8 +198,12 @@ mod tests {
                 "it turns the plate with 55 N\u{b7}m, and no published value carries that on one stud",
             ),
             (
-                Why::OffTheConcrete { gap: inches(0.5) },
+                Why::OffTheConcrete { gap: inches(0.5), assumed: false },
                 "1/2\" between the plate and the concrete: cut it away under the plate",
+            ),
+            (
+                Why::OffTheConcrete { gap: inches(0.875), assumed: true },
+                "nobody measured what is between the plate and the concrete or masonry",
             ),
         ];
         for (reason, words) in told {

@@ -166,7 +166,7 @@ impl Kind<'_> {
         self.hold = if masonry.solid == Some(false) {
             Err(Why::Hollow)
         } else if site.front.value.in_inches() > MOST_GAP_IN.value {
-            Err(Why::OffTheConcrete { gap: site.front.value })
+            Err(Why::OffTheConcrete { gap: site.front.value, assumed: site.front.label == Label::Assumed })
         } else {
             fixing(ledger, shear, pull, is_tested).map(Hold::Linear)
         };
