@@ -86,6 +86,7 @@ fn a_whole_job_is_worked_by_touch_with_a_stud_off_a_block_and_a_stripped_hole() 
             | MarkWhat::CentreLine
             | MarkWhat::PieceCentre
             | MarkWhat::Help
+            | MarkWhat::RacewayEnd
                 if !mark.is_finished() =>
             {
                 finger_on(&mut harness, "Struck");

@@ -48,7 +48,7 @@ pub fn handles(job: &Job, plan: &Plan, window: &Window, selected: Option<&Subjec
         .collect()
 }
 
-/// The cables' openings of the selected piece.
+/// The cables' openings of the selected piece, or the end of their raceway.
 fn openings<'a>(
     plan: &'a Plan,
     window: &'a Window,
@@ -58,8 +58,9 @@ fn openings<'a>(
         plan.pieces.iter().filter(move |piece| selected.is_some_and(|selected| selected.id == piece.id));
     its.flat_map(move |piece| {
         let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());
-        let open = way.and_then(|way| Some([(HandleKind::Entry, way.entry?), (HandleKind::Exit, way.exit)]));
-        open.into_iter().flatten().map(move |(kind, rect)| {
+        let entry = way.and_then(|way| Some((HandleKind::Entry, way.entry?)));
+        let exit = way.map(|way| (HandleKind::Exit, way.exit));
+        entry.into_iter().chain(exit).map(move |(kind, rect)| {
             let handle = Handle { id: piece.id.clone(), kind };
             let is_selected = selected == Some(&handle.subject());
             Grabbable {

@@ -25,8 +25,7 @@ fn piece<'a>(plan: &'a Plan, id: &Id) -> Option<(&'a PiecePlan, &'a CablePlan)> 
 /// The middle of an opening; `None` where nothing is opened.
 pub(super) fn place(plan: &Plan, handle: &Handle) -> Option<Point> {
     let way = piece(plan, &handle.id)?.1.way.as_ref()?;
-    let entry = way.entry?;
-    Some(if handle.kind == HandleKind::Entry { entry.centre() } else { way.exit.centre() })
+    Some(if handle.kind == HandleKind::Entry { way.entry?.centre() } else { way.exit.centre() })
 }
 
 /// Keeps an opening at the allowed place that is nearest to one, or no longer where that is its best.
@@ -197,6 +196,24 @@ mod tests {
             assert_eq!(without_kept(&after, &solved(&after), &id), job);
         }
     }
+    #[test]
+    fn the_end_of_a_raceway_is_dragged_along_what_is_allowed_and_let_go_at_its_best() {
+        let mut job = nook();
+        job.walls[0].options[0].hangings[0].way.surface = Some(Surface::Only);
+        let before = way(&job);
+        assert_eq!(before.by, WayBy::OnFace);
+        let after = dragged(&job, HandleKind::Exit, 10.0, 4.0);
+        let moved = way(&after);
+        let (a, b) = (before.exit.centre(), moved.exit.centre());
+        let (x, y) = ((b.x - a.x).in_inches(), (b.y - a.y).in_inches());
+        assert!((x - 10.0).abs() < 0.1 && (y - 4.0).abs() < 0.1, "{x} {y}");
+        assert_eq!((moved.by, moved.cost.not_allowed), (WayBy::OnFace, 0));
+        assert_eq!(dragged(&after, HandleKind::Exit, -9.9, -4.1), job, "near its best it is let go");
+        // Past the wall it stays on it, and nothing of it is told against.
+        let far = way(&dragged(&job, HandleKind::Exit, 900.0, 0.0));
+        assert_eq!((far.cost.not_allowed, far.against.len()), (0, 0), "{far:?}");
+    }
+
     #[test]
     fn what_was_typed_of_the_face_outlives_a_way_that_is_taken_and_let_go() {
         let id = Id::new("display-1");

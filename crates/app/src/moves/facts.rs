@@ -18,7 +18,8 @@ pub fn doable(mark: &Mark) -> &'static [FactState] {
         | MarkWhat::LevelLine
         | MarkWhat::CentreLine
         | MarkWhat::PieceCentre
-        | MarkWhat::Help => &[FactState::Struck],
+        | MarkWhat::Help
+        | MarkWhat::RacewayEnd => &[FactState::Struck],
         MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage => &[FactState::Struck, FactState::Cut],
         MarkWhat::Hole { .. } => &[FactState::Struck, FactState::Drilled, FactState::Stripped],
         MarkWhat::Sweep { .. }

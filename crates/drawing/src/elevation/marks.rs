@@ -98,7 +98,7 @@ fn draw(pen: &mut Pen<'_>, mark: &Mark) {
                 corner(pen, Ink::PieceTape, at, *top, *left);
             }
         }
-        MarkWhat::Help | MarkWhat::Passage => {
+        MarkWhat::Help | MarkWhat::Passage | MarkWhat::RacewayEnd => {
             if let Some(at) = at {
                 pen.cross(Ink::Mark, PaperRect::of(at, at).grown(TICK_MM * 0.7));
             }

@@ -147,6 +147,8 @@ pub enum MarkWhat {
     Exit,
     /// Open the face where the cables pass a stud or a block.
     Passage,
+    /// Strike where the raceway on the wall's face ends.
+    RacewayEnd,
     /// A hole of the plate.
     Hole {
         /// The hole.

@@ -1,7 +1,7 @@
 //! Step 8: what was done at the marks. What is struck, drilled or cut is told where it stands, beside where the plan would
 //! have it now; what was done and is asked for no more is told too.
 
-use super::marks::PASSAGE;
+use super::marks::{PASSAGE, RACEWAY};
 use crate::geometry::{Axis, Point};
 use crate::job::fact::FactState;
 use crate::job::hit::HitKind;
@@ -138,6 +138,7 @@ fn lost(fact: &PlacedFact, pieces: &[PiecePlan]) -> Option<Mark> {
         ("piece_centre", _) => (Stage::Level, MarkWhat::PieceCentre),
         ("entry", _) => (Stage::Open, MarkWhat::Entry),
         ("exit", _) => (Stage::Open, MarkWhat::Exit),
+        (RACEWAY, _) => (Stage::Open, MarkWhat::RacewayEnd),
         (part, None) if part.starts_with(PASSAGE) => (Stage::Open, MarkWhat::Passage),
         (_, None) if part.contains(".help") => (Stage::Level, MarkWhat::Help),
         // A hole of a plate that hung here before is still in the wall.

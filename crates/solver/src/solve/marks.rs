@@ -24,7 +24,7 @@ use crate::tolerance::{
 };
 use crate::units::{Length, LengthUnit};
 pub(crate) use next_probe::probe_mark;
-pub(super) use openings::PASSAGE;
+pub(super) use openings::{PASSAGE, RACEWAY};
 
 /// What readings are taken on and with.
 pub(super) struct Site<'a> {

@@ -84,6 +84,9 @@ fn body(plan: &Plan, mark: &Mark) -> Vec<String> {
         }
         MarkWhat::Exit => opening(plan, mark, "where the cables come out"),
         MarkWhat::Passage => found.into_iter().chain(super::cable::passage(plan, mark)).collect(),
+        MarkWhat::RacewayEnd => {
+            with(found, &["The middle of the raceway's end, on its face: nothing is cut there."])
+        }
         MarkWhat::Feed => super::cable::feed(piece),
         MarkWhat::Plug => vec![super::cable::plug(plan, piece, &words)],
         MarkWhat::Test => {

@@ -73,6 +73,7 @@ fn bare(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::Hole { hole, .. } => hole_name(hole),
         MarkWhat::Exit => "exit for the cables".to_owned(),
         MarkWhat::Passage => numbered(plan, mark, "passage for the cables"),
+        MarkWhat::RacewayEnd => "end of the raceway".to_owned(),
         MarkWhat::Plug => "plug the cables".to_owned(),
         MarkWhat::Test => "try the cables".to_owned(),
         MarkWhat::Feed => "feed the cables".to_owned(),

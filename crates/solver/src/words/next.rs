@@ -41,7 +41,11 @@ fn take(plan: &Plan, mark: &Mark) -> String {
         MarkWhat::Sweep { upper: true } => "sweep along the upper hole row".to_owned(),
         MarkWhat::Sweep { upper: false } => "sweep along the lower hole row".to_owned(),
         MarkWhat::Corner { .. } => format!("put tape at {name}"),
-        MarkWhat::LevelLine | MarkWhat::CentreLine | MarkWhat::PieceCentre | MarkWhat::Help => {
+        MarkWhat::LevelLine
+        | MarkWhat::CentreLine
+        | MarkWhat::PieceCentre
+        | MarkWhat::Help
+        | MarkWhat::RacewayEnd => {
             format!("strike {name}")
         }
         MarkWhat::MakeSafe => "switch the circuit off or pass a tester".to_owned(),

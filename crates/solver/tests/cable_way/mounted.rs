@@ -2,7 +2,9 @@
 
 use super::room::{GOOD, Room};
 use super::{cable, inches};
+use strikeline_solver::geometry::Axis;
 use strikeline_solver::ledger::Label;
+use strikeline_solver::plan::mark::MarkWhat;
 
 #[test]
 fn an_arm_and_a_pull_down_take_their_travel_in_cable() {
@@ -49,4 +51,16 @@ fn the_entry_is_in_the_plate_s_own_opening_where_it_has_one() {
                  (id: \"solid-1\", left: \"-10 in\", right: \"10 in\", down: \"0 in\", height: \"2 in\"), \
                  (id: \"solid-2\", left: \"-10 in\", right: \"10 in\", down: \"10 in\", height: \"2 in\")])";
     assert!(inches(entry(rails, "").top) < 57.0);
+}
+
+#[test]
+fn the_end_of_a_raceway_is_a_mark_with_its_readings() {
+    let plan = Room { way: "surface: only", ..GOOD }.plan();
+    let way = cable(&plan).way.as_ref().unwrap();
+    let end = plan.marks.iter().find(|mark| mark.what == MarkWhat::RacewayEnd).unwrap();
+    assert_eq!(end.place, Some(way.exit.centre()));
+    let axes: Vec<Axis> = end.readings.iter().map(|reading| reading.direction.axis()).collect();
+    assert!(axes.contains(&Axis::Across) && axes.contains(&Axis::Upright), "{axes:?}");
+    let inside = GOOD.plan();
+    assert!(inside.marks.iter().all(|mark| mark.what != MarkWhat::RacewayEnd));
 }

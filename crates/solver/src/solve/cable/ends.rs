@@ -102,7 +102,7 @@ impl Cabling<'_> {
 
     /// The part of the exit's zone that is told: under the piece and a bay to either side. What is farther off is no
     /// exit of these cables, and what stands there changes nothing.
-    fn near_zone(&self, whole: &Zone) -> Zone {
+    pub(super) fn near_zone(&self, whole: &Zone) -> Zone {
         let reach = self.at.outline.across().grown(Length::millimetres(WIDEST_BAY_MM));
         let (left, right) = (nm(reach.from), nm(reach.to));
         let room = Area { left: whole.room.left.max(left), right: whole.room.right.min(right), ..whole.room };

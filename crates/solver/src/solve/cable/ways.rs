@@ -64,9 +64,13 @@ impl Cabling<'_> {
         let has_allowed = ways.iter().any(|(last, way)| !last && way.cost.not_allowed == 0);
         // Not said: a way that shows is for where there is no other that is allowed.
         let last = self.wished.on_face == Some(false) || self.wished.surface.is_none() && has_allowed;
-        ways.extend(self.on_face(leads, near, beside).map(|way| (last, way)));
+        let (face, face_zone) = self.on_face(leads, near, beside).unzip();
+        ways.extend(face.map(|way| (last, way)));
         ways.sort_by_key(|(last, way)| self.rank(*last, way));
         all.ways = told(ways.into_iter().map(|(_, way)| way));
+        if all.ways.first().is_some_and(|way| way.by == WayBy::OnFace) {
+            all.zones = (Zone::default(), face_zone.unwrap_or_default());
+        }
         let inside = all.ways.first().filter(|way| way.by == WayBy::InWall);
         all.framing_known = inside.zip(space).is_none_or(|(way, space)| {
             space.knows_studs(&way.run.iter().map(|at| Place::of(*at)).collect::<Vec<_>>())
@@ -250,8 +254,9 @@ impl Cabling<'_> {
         block.chain(others).max_by_key(|(top, _)| *top).map(|(_, id)| id.clone())
     }
 
-    /// The way on the face, in a raceway; `None` where none leads to a place to end.
-    fn on_face(&self, leads: &[Lead], near: Point, beside: Option<&PlacedFeature>) -> Option<Way> {
+    /// The way on the face, in a raceway, and where its end may be, whatever is asked for; `None` where none leads to a place
+    /// to end.
+    fn on_face(&self, leads: &[Lead], near: Point, beside: Option<&PlacedFeature>) -> Option<(Way, Zone)> {
         let (plane, features) = self.plane();
         let half = Length::millimetres(RACEWAY_MM) / 2.0;
         let half_nm = nm(half);
@@ -292,6 +297,7 @@ impl Cabling<'_> {
         let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);
         let mut goal = Goal { zone: Zone { room: bounds, barred: kept }, wished_y, beside: beside_at, cost };
         let all = Bay { left: bounds.left, right: bounds.right };
+        let allowed = self.near_zone(&goal.zone);
         let mut against = Vec::new();
         if self.wished.surface == Some(Surface::No) {
             against.push(Against::Face);
@@ -326,7 +332,7 @@ impl Cabling<'_> {
         let found = cheapest(&field)?;
         let run: Vec<Point> = found.corners.iter().map(|place| place.on_wall()).collect();
         let last = run.last().copied().unwrap_or_default();
-        Some(Way {
+        let way = Way {
             by: WayBy::OnFace,
             entry: None,
             exit: Rect { left: last.x, right: last.x, bottom: last.y, top: last.y },
@@ -335,7 +341,8 @@ impl Cabling<'_> {
             crosses: Vec::new(),
             against,
             in_bay: true,
-        })
+        };
+        Some((way, allowed))
     }
 }
 

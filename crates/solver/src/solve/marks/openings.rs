@@ -6,6 +6,9 @@ use crate::plan::cable::{Crosses, Way, WayBy};
 use crate::plan::mark::{Mark, MarkWhat, Planned, Stage};
 use crate::plan::piece::PiecePlan;
 
+/// What the mark of a raceway's end is called.
+pub(in super::super) const RACEWAY: &str = "raceway";
+
 /// What the names of passages begin with.
 pub(in super::super) const PASSAGE: &str = "passage-";
 
@@ -14,7 +17,14 @@ impl Site<'_> {
     pub(super) fn openings(&self, piece: &PiecePlan, marks: &mut Vec<Mark>) {
         let Some(cable) = &piece.cable else { return };
         let Some(way) = &cable.way else { return };
-        let Some(entry) = way.entry.filter(|_| way.by == WayBy::InWall) else { return };
+        if way.by == WayBy::OnFace {
+            let mut end = mark(piece, RACEWAY, Stage::Open, MarkWhat::RacewayEnd, way.exit.centre());
+            end.on_tape = true;
+            end.assumed = piece.assumed;
+            self.read(end, &[Axis::Across, Axis::Upright], piece, marks);
+            return;
+        }
+        let Some(entry) = way.entry else { return };
         let place = entry.centre();
         for (name, stage, what) in
             [("look", Stage::Probe, MarkWhat::Look), ("entry", Stage::Open, MarkWhat::Entry)]
