@@ -211,8 +211,7 @@ fn at_holes(framing: &mut Framing, pieces: &[PiecePlan]) {
         let away = |y: &Length| (*y - stud.at_height).mm().abs();
         // The height that matters is the one farthest from the hits.
         let Some(farthest) = here.max_by(|a, b| away(a).total_cmp(&away(b))) else { continue };
-        // 1.645 standard deviations are half of a 90 % interval.
-        let lean_mm = 1.645 * stud.lean_doubt * away(&farthest);
+        let lean_mm = crate::tolerance::NINETY * stud.lean_doubt * away(&farthest);
         let doubt_mm = stud.doubt.mm();
         stud.doubt = Length::millimetres((doubt_mm * doubt_mm + lean_mm * lean_mm).sqrt());
         let half = (stud.right - stud.left) / 2.0;

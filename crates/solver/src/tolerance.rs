@@ -77,6 +77,9 @@ pub const SAME_MIDDLE_MM: f64 = 0.79375;
 /// The plate under a stud: 1 1/2 in (PS 20 dressed size, read second-hand).
 pub const SOLE_PLATE_MM: f64 = 38.1;
 
+/// A 90 % interval of the normal distribution is so many standard deviations to either side (any table of it).
+pub const NINETY: f64 = 1.645;
+
 /// No ceiling that nobody measured counts as higher: 7 ft (the least of a habitable room by IRC R305.1, from memory; chosen:
 /// what is lower is seen).
 pub const LOWEST_CEILING_IN: f64 = 84.0;

@@ -37,8 +37,7 @@ pub fn doable(mark: &Mark) -> &'static [FactState] {
 /// The fact of a mark in the plan's option; where there are several, the last.
 #[must_use]
 pub fn fact_of<'a>(job: &'a Job, plan: &Plan, mark: &Subject) -> Option<&'a Fact> {
-    let facts = &job.wall(&plan.wall)?.facts;
-    facts.iter().rev().find(|fact| fact.mark.subject() == mark && fact.option == plan.option)
+    job.wall(&plan.wall)?.fact_of(mark, plan.option.as_ref())
 }
 
 /// The job in which this was done at a mark of its plan, where it stands by the plan's readings. What was known of the

@@ -3,7 +3,7 @@
 use super::things::{self, NewThing};
 use strikeline_solver::geometry::Point;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
+use strikeline_solver::job::hidden::{Hidden, HiddenKind, KnownBy};
 use strikeline_solver::job::hit::{Hit, HitKind};
 use strikeline_solver::job::place::{AcrossReading, UprightReading};
 use strikeline_solver::plan::Plan;
@@ -41,10 +41,7 @@ pub fn seen(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
 #[must_use]
 pub fn supposed(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
     let mut after = seen(job, plan, place, kind);
-    let known = job.walls.iter().find(|wall| wall.id == plan.wall).map_or(0, |wall| wall.hidden.len());
-    let wall = after.walls.iter_mut().find(|wall| wall.id == plan.wall);
-    // What is added comes last.
-    if let Some(hidden) = wall.and_then(|wall| wall.hidden.get_mut(known)) {
+    if let Some(hidden) = added(job, &mut after, plan) {
         hidden.known_by = Some(KnownBy::Supposed);
     }
     after
@@ -54,13 +51,16 @@ pub fn supposed(job: &Job, plan: &Plan, place: Point, kind: HiddenKind) -> Job {
 #[must_use]
 pub fn seen_otherwise(job: &Job, plan: &Plan, place: Point, words: &str) -> Job {
     let mut after = seen(job, plan, place, HiddenKind::Other);
-    // What is added comes last.
-    let known = job.walls.iter().find(|wall| wall.id == plan.wall).map_or(0, |wall| wall.hidden.len());
-    let wall = after.walls.iter_mut().find(|wall| wall.id == plan.wall);
-    if let Some(hidden) = wall.and_then(|wall| wall.hidden.get_mut(known)) {
+    if let Some(hidden) = added(job, &mut after, plan) {
         hidden.name = Some(words.trim().to_owned());
     }
     after
+}
+
+/// What was added to the hidden things of a job's wall: it comes last.
+fn added<'a>(job: &Job, after: &'a mut Job, plan: &Plan) -> Option<&'a mut Hidden> {
+    let known = job.wall(&plan.wall)?.hidden.len();
+    after.walls.iter_mut().find(|wall| wall.id == plan.wall)?.hidden.get_mut(known)
 }
 
 /// A place as read from the wall's left end and from the floor there, in whole graduations.

@@ -196,7 +196,7 @@ fn marks(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
 /// What the finished display can be off by.
 fn how_true(ui: &mut Ui, session: &Session, plan: &Plan) {
     let Some(budget) = error_budget(&session.job, plan) else { return };
-    section(ui, "How true it will be");
+    section(ui, words::on_paper::HOW_TRUE);
     for line in words::error_budget(plan, &budget) {
         ui.label(unbroken(&line));
     }

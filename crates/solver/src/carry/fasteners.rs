@@ -131,10 +131,6 @@ fn drivers(plans: &[Plan], used: &[&FastenerPlan]) -> Vec<CarryLine> {
     lines
 }
 
-fn is_breast(kind: FeatureKind) -> bool {
-    kind == FeatureKind::ChimneyBreast
-}
-
 /// How many holes in use are near a side wall, or what stands out.
 fn tight(plan: &Plan) -> usize {
     use crate::job::wall::End;
@@ -146,7 +142,10 @@ fn tight(plan: &Plan) -> usize {
     });
     let near = |end: End, off: Length| end == End::InsideCorner && off.mm() < TIGHT_MM;
     // Beside, under or over what stands out farther than a drill is wide.
-    let out = survey.features.iter().filter(|one| one.proud.mm() > TIGHT_PROUD_MM && !is_breast(one.kind));
+    let out = survey
+        .features
+        .iter()
+        .filter(|one| one.proud.mm() > TIGHT_PROUD_MM && one.kind != FeatureKind::ChimneyBreast);
     let out: Vec<_> = out.map(|one| one.rect.grown(Length::millimetres(TIGHT_MM))).collect();
     let is_under = |place| out.iter().any(|rect| rect.holds(place));
     holes

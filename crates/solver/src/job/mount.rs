@@ -226,6 +226,12 @@ impl UsualPlate {
 }
 
 impl Mount {
+    /// Whether it lets its piece come out of the wall: an arm or a pull-down.
+    #[must_use]
+    pub fn comes_out(&self) -> bool {
+        self.arm.is_some() || matches!(self.kind, MountKind::Arm | MountKind::PullDown)
+    }
+
     /// How far the piece's centre may be to the right of the plate's middle: the least and the most.
     ///
     /// An arm's parked offset counts. What was not measured counts as none.

@@ -189,6 +189,14 @@ pub struct CableWay {
     pub tube_outside: Option<Length>,
 }
 
+impl CableWay {
+    /// Whether the cables were asked for on the wall's face.
+    #[must_use]
+    pub fn is_on_face(&self) -> bool {
+        self.surface == Some(Surface::Only) || self.on_face == Some(true)
+    }
+}
+
 /// Whether cables may run on a wall's face.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

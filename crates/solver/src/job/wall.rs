@@ -8,7 +8,7 @@ use super::hit::Hit;
 use super::option::WallOption;
 use super::place::{AcrossReading, UprightReading};
 use super::seat::Seat;
-use crate::subject::Id;
+use crate::subject::{Id, Subject};
 use crate::tape::Offset;
 use crate::units::Length;
 use serde::{Deserialize, Serialize};
@@ -97,6 +97,12 @@ impl Wall {
     pub fn framing_on(&self, on: Option<&Id>) -> Option<&WallFraming> {
         let breast = on.and_then(|id| self.features.iter().find(|feature| feature.id == *id));
         breast.and_then(|breast| breast.framing.as_ref()).or(self.framing.as_ref())
+    }
+
+    /// What was done at a mark in an option; where it is told several times, the last.
+    #[must_use]
+    pub fn fact_of(&self, mark: &Subject, option: Option<&Id>) -> Option<&Fact> {
+        self.facts.iter().rev().find(|fact| fact.mark.subject() == mark && fact.option.as_ref() == option)
     }
 
     /// What stands in front of that framing: what stands in front of the wall's says nothing of a breast that is built in its

@@ -123,6 +123,14 @@ impl Crosses {
     }
 }
 
+impl Lead {
+    /// Whether it is a cord of power, which goes neither into a wall nor on to its face.
+    #[must_use]
+    pub fn is_cord(&self) -> bool {
+        self.signal == Some(Signal::Power)
+    }
+}
+
 /// What is not allowed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Against {
@@ -132,7 +140,7 @@ pub enum Against {
     Steel,
     /// A cable that is not listed for it runs in the wall.
     Unlisted,
-    /// A flexible cord runs in the wall.
+    /// A flexible cord runs in the wall or on its face.
     Cord,
     /// The face was not to be used.
     Face,

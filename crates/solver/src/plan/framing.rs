@@ -3,6 +3,7 @@
 use crate::geometry::Span;
 use crate::numeric;
 use crate::subject::Id;
+use crate::tolerance::NINETY;
 use crate::units::Length;
 
 /// The uprights found, and what is believed of each plane.
@@ -50,9 +51,7 @@ impl Stud {
     pub fn middle_at(&self, height: Length) -> Length {
         self.centre + (height - self.at_height) * self.lean
     }
-}
 
-impl Stud {
     /// Where its face may be anywhere between two heights, by 90 % of what is believed of its place and its lean.
     #[must_use]
     pub fn face_within(&self, heights: Span) -> Span {
@@ -66,9 +65,6 @@ impl Stud {
         Span { from: low.from.min(high.from), to: low.to.max(high.to) }
     }
 }
-
-/// A 90 % interval of the normal distribution is so many standard deviations to either side.
-const NINETY: f64 = 1.645;
 
 /// How an upright is known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -143,6 +143,8 @@ pub enum Rest {
     SteelInTension,
     /// That a hole counts where solid wood is round it by so much of a chance, 0 to 1.
     Chance(f64),
+    /// That the ceiling, which nobody measured, is so high at least.
+    Ceiling(Length),
     /// That nothing thicker than so much lies between a plate and the concrete.
     ConcreteGap(Length),
     /// A pull test on this wall: stated, of one hole, and counted at this share.

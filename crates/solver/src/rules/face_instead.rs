@@ -4,7 +4,6 @@ use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
-use crate::job::option::Surface;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::cable::WayBy;
@@ -15,11 +14,10 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 
 fn of(of: &Cabled<'_>) -> Option<Finding> {
     let way = &of.hung.hanging?.way;
-    let is_asked = way.surface == Some(Surface::Only) || way.on_face == Some(true);
     let on_face = of.cable.way.as_ref().is_some_and(|way| way.by == WayBy::OnFace);
     let inside = of.cable.alternatives.iter().find(|way| way.by == WayBy::InWall)?;
     let (against, shows) = (inside.against.clone(), crate::route::length(inside.cost.visible_nm));
-    (on_face && !is_asked && (!against.is_empty() || inside.cost.visible_nm > 0))
+    (on_face && !way.is_on_face() && (!against.is_empty() || inside.cost.visible_nm > 0))
         .then(|| told(of, Level::Note, Mend::Choose, CableWhat::FaceInstead { against, shows }))
 }
 
@@ -28,6 +26,7 @@ mod tests {
     use super::super::sample::Sample;
     use super::*;
     use crate::finding::What;
+    use crate::job::option::Surface;
     use crate::plan::cable::Against;
     use crate::units::Length;
 

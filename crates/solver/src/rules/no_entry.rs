@@ -6,7 +6,6 @@ use super::plane::framing_at;
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;
 use crate::job::framing::WallFraming;
-use crate::job::option::Surface;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::cable::WayBy;
@@ -18,9 +17,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
             let inside = cable.way.iter().chain(&cable.alternatives).any(|way| way.by == WayBy::InWall);
             !cable.leads.is_empty() && !inside
         });
-        let on_face = hung.hanging.is_some_and(|hanging| {
-            hanging.way.surface == Some(Surface::Only) || hanging.way.on_face == Some(true)
-        });
+        let on_face = hung.hanging.is_some_and(|hanging| hanging.way.is_on_face());
         mounted.entry.is_none() && is_asked && !on_face && framing.is_none_or(WallFraming::has_bays)
     });
     let told = without.map(|(hung, ..)| Finding {
@@ -36,6 +33,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 mod tests {
     use super::super::sample::Sample;
     use super::*;
+    use crate::job::option::Surface;
 
     #[test]
     fn a_used_port_asks_for_an_opening() {

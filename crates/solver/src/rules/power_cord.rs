@@ -5,17 +5,15 @@ use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
-use crate::job::kit::Signal;
 use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::cable::Lead;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     let all = all(job, wall, plan);
-    let is_cord = |lead: &Lead| lead.signal == Some(Signal::Power);
     let with = all
         .iter()
-        .filter(|of: &&Cabled<'_>| !of.cable.power.is_empty() || of.cable.leads.iter().any(is_cord));
+        .filter(|of: &&Cabled<'_>| !of.cable.power.is_empty() || of.cable.leads.iter().any(Lead::is_cord));
     with.map(|of| told(of, Level::Note, Mend::OnSite, CableWhat::PowerCord)).collect()
 }
 

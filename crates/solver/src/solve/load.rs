@@ -112,7 +112,7 @@ impl Load {
                 from_back_mm: told.and_then(|told| told.forward).map_or(depth_mm / 2.0, Length::mm),
             });
         }
-        if comes_out(mount) {
+        if mount.comes_out() {
             // An arm turns the piece about its own middle: what sticks out to one side is taken to do so to both, for the
             // pulls at its ends (chosen: safer); the masses stay where they are.
             let half = (outline.right - centre.x).max(centre.x - outline.left);
@@ -201,11 +201,6 @@ fn around(a: Rect, b: Rect) -> Rect {
     }
 }
 
-/// Whether a mount lets its piece come out of the wall.
-fn comes_out(mount: &Mount) -> bool {
-    matches!(mount.kind, MountKind::PullDown | MountKind::Arm) || mount.arm.is_some()
-}
-
 /// How a mount lets its piece move.
 fn manner(
     mount: &Mount,
@@ -215,7 +210,7 @@ fn manner(
     rests: &mut Vec<Rest>,
 ) -> Manner {
     let arm = mount.arm.as_ref();
-    if comes_out(mount) {
+    if mount.comes_out() {
         let reach_mm = arm.and_then(|arm| arm.reach).map(Length::mm).unwrap_or_else(|| {
             wants.push(Want::Reach(mount.id.clone()));
             ARM_REACH_MM

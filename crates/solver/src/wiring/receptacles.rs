@@ -20,8 +20,7 @@ pub fn wanted(width: Length) -> usize {
 /// may serve the wall up to 6 ft from it.
 #[must_use]
 pub fn surely_wanted(width: Length, corners: usize) -> usize {
-    let served = Length::inches(RECEPTACLE_FT.value * 12.0);
-    let left = (0..corners).fold(width, |left, _| left - served);
+    let left = width - Length::inches(RECEPTACLE_FT.value * 12.0) * corners as f64;
     match corners {
         0 => wanted(width),
         _ if left.mm() <= 1e-6 => 0,

@@ -12,7 +12,6 @@ use crate::job::Job;
 use crate::job::fact::Fact;
 use crate::job::hidden::KnownBy;
 use crate::job::hit::HitKind;
-use crate::job::wall::Wall;
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkState, MarkWhat};
 use crate::subject::{Id, Subject};
@@ -80,16 +79,17 @@ pub fn handover(job: &Job, plan: &Plan) -> Handover {
 fn done(job: &Job, plan: &Plan, mark: &Mark) -> Option<HandedOver> {
     let word = state(mark.state)?;
     let wall = job.wall(&plan.wall)?;
-    let fact = fact_of(wall, plan, mark);
-    let word =
-        if mark.state == MarkState::Stripped { "Drilled, and nothing holds in it: stripped;" } else { word };
+    let fact = wall.fact_of(&mark.id, plan.option.as_ref());
+    let is_stripped = mark.state == MarkState::Stripped;
+    let word = if is_stripped { "Drilled" } else { word };
     let mut told = vec![match fact.and_then(Fact::off) {
         Some(by) if plan.style.steps(by.x.abs()) != 0 || plan.style.steps(by.y.abs()) != 0 => {
             sentence(&format!("{word} {} where it was planned", off(plan, by.x, by.y)))
         }
         Some(_) => sentence(&format!("{word} as planned")),
-        None => sentence(word.trim_end_matches(';')),
+        None => sentence(word),
     }];
+    told.extend(is_stripped.then(|| "Stripped: nothing holds in it.".to_owned()));
     if matches!(mark.what, MarkWhat::Probe { .. }) {
         told.extend(probed(plan, mark));
     }
@@ -122,15 +122,9 @@ fn done(job: &Job, plan: &Plan, mark: &Mark) -> Option<HandedOver> {
     Some(HandedOver { name: mark_name(plan, mark), told: told.join(" ") })
 }
 
-/// The fact of a mark in the plan's option; where there are several, the last.
-fn fact_of<'a>(wall: &'a Wall, plan: &Plan, mark: &Mark) -> Option<&'a Fact> {
-    let own = |fact: &&Fact| *fact.mark.subject() == mark.id && fact.option == plan.option;
-    wall.facts.iter().rev().find(own)
-}
-
 /// Whether a picture's subject is a mark, or what was done there.
 fn shows(job: &Job, plan: &Plan, mark: &Mark, of: &Subject) -> bool {
-    let fact = job.wall(&plan.wall).and_then(|wall| fact_of(wall, plan, mark));
+    let fact = job.wall(&plan.wall).and_then(|wall| wall.fact_of(&mark.id, plan.option.as_ref()));
     *of == mark.id || fact.is_some_and(|fact| *of == fact.id.whole())
 }
 
@@ -187,6 +181,7 @@ mod tests {
     use super::*;
     use crate::job::fact::{FactState, MarkId, Spot};
     use crate::job::picture::SitePicture;
+    use crate::job::wall::Wall;
     use crate::tape::Offset;
 
     #[test]

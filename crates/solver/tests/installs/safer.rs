@@ -386,6 +386,9 @@ fn a_stud_s_depth_and_a_ceiling_are_asked_for_where_they_decide() {
     let mut job = room(&installs()[0]);
     job.walls[0].height = None;
     assert!(!fastening(&job).verdict.wanted.contains(&Want::WallSize(wall.clone())), "holes at 1.6 m");
+    let ceiling = Rest::Ceiling(Length::inches(84.0));
+    assert!(fastening(&job).verdict.rests_on.contains(&ceiling), "it is told that it hangs on one");
+    assert!(!fastening(&room(&installs()[0])).verdict.rests_on.contains(&ceiling), "measured");
     // Near 7 ft under the lowest ceiling: 2134 less its plates' 76 and the 56 of a lag's 7 diameters.
     let UprightRule::Height { by, .. } = &mut job.walls[0].options[0].hangings[0].upright else { panic!() };
     *by = mm(1950.0);

@@ -43,7 +43,7 @@ impl Cabling<'_> {
     /// swing.
     pub(super) fn hidden_swung(&self) -> Option<Rect> {
         let mount = self.mount?;
-        if mount.arm.is_none() && !matches!(mount.kind, MountKind::Arm | MountKind::PullDown) {
+        if !mount.comes_out() {
             return None;
         }
         let arm = mount.arm.as_ref();

@@ -154,8 +154,7 @@ fn travel(mount: &Mount) -> Given<Length> {
         own.map_or(Given::new(Length::millimetres(usual_mm), Label::Assumed), Given::measured)
     };
     let none = Given::measured(Length::default());
-    let comes_out = arm.is_some() || matches!(mount.kind, MountKind::Arm | MountKind::PullDown);
-    let reach = if comes_out { moves(arm.and_then(|arm| arm.reach), ARM_REACH_MM) } else { none };
+    let reach = if mount.comes_out() { moves(arm.and_then(|arm| arm.reach), ARM_REACH_MM) } else { none };
     let lowers = arm.and_then(|arm| arm.lowers);
     let comes_down = mount.kind == MountKind::PullDown || lowers.is_some();
     let lowers = if comes_down { moves(lowers, LOWERS_MM) } else { none };
@@ -165,6 +164,5 @@ fn travel(mount: &Mount) -> Given<Length> {
 /// Whether a hand reaches the ports of what hangs on it. A stand-off that nobody measured counts as too small.
 fn can_be_reached(mount: &Mount) -> bool {
     let tilts = mount.tilt.as_ref().and_then(|tilt| tilt.down).is_some_and(|down| down > Angle::default());
-    let swings = mount.arm.is_some() || matches!(mount.kind, MountKind::Arm | MountKind::PullDown);
-    tilts || swings || mount.stand_off.is_some_and(|off| off.mm() >= HAND_MM - 1e-9)
+    tilts || mount.comes_out() || mount.stand_off.is_some_and(|off| off.mm() >= HAND_MM - 1e-9)
 }

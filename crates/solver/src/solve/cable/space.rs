@@ -199,7 +199,7 @@ impl Cabling<'_> {
             let kept = Area::of(kept).grown(half_nm, half_nm);
             let crossed = studs.iter().map(|stud| stud.crossing.area);
             let crossed = crossed.chain(blocks.iter().map(|(_, block)| block.area));
-            let bars = crossed.filter_map(|area| shared(area, kept));
+            let bars = crossed.map(|area| area.within(kept)).filter(|bar| !bar.is_empty());
             // What is opened there whatever is told against it, is led from.
             barred.extend(bars.filter(|bar| !ends.iter().any(|end| bar.grown(1, 1).holds(*end))));
         }
@@ -216,17 +216,6 @@ impl Space {
         let met = || self.bays.iter().filter(|bay| bay.left <= right && left <= bay.right);
         !self.studs.is_empty() && met().count() > 0 && met().all(|bay| bay.right - bay.left <= widest)
     }
-}
-
-/// What two areas share; `None` where they share nothing.
-fn shared(a: Area, b: Area) -> Option<Area> {
-    let both = Area {
-        left: a.left.max(b.left),
-        right: a.right.min(b.right),
-        bottom: a.bottom.max(b.bottom),
-        top: a.top.min(b.top),
-    };
-    (both.left < both.right && both.bottom < both.top).then_some(both)
 }
 
 /// A stud's area in parts from below: what is solid at its own cost, and the openings, each where the middle of the cables

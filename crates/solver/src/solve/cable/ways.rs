@@ -9,7 +9,6 @@ use crate::geometry::{Point, Rect, Span};
 use crate::job::feature::FeatureKind;
 use crate::job::framing::WallFraming;
 use crate::job::hidden::HiddenKind;
-use crate::job::kit::Signal;
 use crate::job::option::Surface;
 use crate::plan::cable::{Against, Crosses, Lead, OpeningSize, Way, WayBy};
 use crate::plan::survey::PlacedFeature;
@@ -44,15 +43,14 @@ impl Cabling<'_> {
         let beside = self.beside_any(leads);
         let mut ways: Vec<(bool, Way)> = Vec::new();
         let mut space = None;
-        let is_on_face = self.wished.surface == Some(Surface::Only) || self.wished.on_face == Some(true);
-        if !is_on_face && self.framing().is_none_or(WallFraming::has_bays) {
+        if !self.wished.is_on_face() && self.framing().is_none_or(WallFraming::has_bays) {
             let space = space.insert(self.space(leads));
             let mut ends = self.ends(space, near, sizes, beside, hidden);
             if leads.iter().any(|lead| lead.in_wall == Some(false)) {
                 ends.against.push(Against::Unlisted);
                 ends.bar();
             }
-            if leads.iter().any(|lead| lead.signal == Some(Signal::Power)) {
+            if leads.iter().any(Lead::is_cord) {
                 ends.against.push(Against::Cord);
                 ends.bar();
             }
@@ -291,7 +289,7 @@ impl Cabling<'_> {
             let x = nm(feature.rect.centre().x);
             Beside { x, bay: (x, x) }
         });
-        let is_cord = leads.iter().any(|lead| lead.signal == Some(Signal::Power));
+        let is_cord = leads.iter().any(Lead::is_cord);
         let not_allowed = u32::from(self.wished.surface == Some(Surface::No)) + u32::from(is_cord);
         let cost = Cost { not_allowed, ..Cost::NONE };
         let wished_y = nm(self.wished_height(beside)).clamp(bounds.bottom, bounds.top);

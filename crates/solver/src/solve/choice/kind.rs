@@ -207,13 +207,19 @@ impl<'a> Kind<'a> {
         (site.front.label != Label::Assumed).then(|| (width, smooth + site.front.value))
     }
 
+    /// The ceiling that its studs are taken to end at, where nobody measured it.
+    pub(super) fn rests_on_ceiling(&self, site: &Site<'_>) -> Option<Rest> {
+        let is_taken = self.screw.is_some() && site.ground.wall.height.is_none();
+        is_taken.then(|| Rest::Ceiling(Length::inches(LOWEST_CEILING_IN)))
+    }
+
     /// The wall's height, where nobody measured it and a ceiling as low as any would leave a hole in use too little of its stud.
     pub(super) fn wants_height(
         &self,
         site: &Site<'_>,
         mut in_use: impl Iterator<Item = Point>,
     ) -> Option<Want> {
-        let screw = self.screw.as_ref().filter(|_| site.ground.wall.height.is_none())?;
+        let screw = self.screw.as_ref().filter(|_| self.rests_on_ceiling(site).is_some())?;
         let needs = to_end(&mut Blank, screw, true, true);
         let lowest = site.ground.survey.outline.bottom + Length::inches(LOWEST_CEILING_IN);
         let highest = lowest - Length::millimetres(TOP_PLATES_MM) - needs;

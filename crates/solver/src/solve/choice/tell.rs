@@ -145,6 +145,7 @@ impl Told<'_> {
         });
         let mut rests_on = self.load.rests.clone();
         add(&mut rests_on, kind.rests.iter().cloned());
+        add(&mut rests_on, kind.rests_on_ceiling(self.site));
         let verdict = Verdict {
             word: if if_probed == Word::Holds && !all_met { Word::NotKnown } else { if_probed },
             if_probed,

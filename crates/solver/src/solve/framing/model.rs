@@ -81,7 +81,7 @@ impl Model {
         let plaster = wall.front_on(on).is_some_and(|front| front.layers.contains(&Layer::PlasterOnLath));
         // A 90 % doubt is 1.645 standard deviations. Detectors are unreliable on plaster (read, without a
         // figure): twice the doubt (chosen).
-        let sensed_sd_mm = SENSED_DOUBT_MM / 1.645 * if plaster { 2.0 } else { 1.0 };
+        let sensed_sd_mm = SENSED_DOUBT_MM / crate::tolerance::NINETY * if plaster { 2.0 } else { 1.0 };
         let usable = face_mm.is_finite() && face_mm > 0.0;
         usable.then_some(Self {
             // Held to what a face can be, so that a stretch stays a few hundred cells.

@@ -107,6 +107,7 @@ pub(super) fn rest(plan: &Plan, rest: &Rest) -> String {
         Rest::Chance(chance) => {
             format!("a hole counts where it is in solid wood with a chance of {:.0} % at least", chance * 100.0)
         }
+        Rest::Ceiling(height) => format!("a ceiling {} high at least", print(*height)),
         Rest::ConcreteGap(gap) => format!("{} at most between the plate and the concrete", print(*gap)),
         Rest::PullTest(share) => format!(
             "{:.0} % of what a pull test on this wall withstood, stated: it proves one hole, not the group",

@@ -71,20 +71,18 @@ impl Kind<'_> {
         if studs.face.is_none() {
             self.rests.push(Rest::StudFace(site.face().value));
         }
-        let plate_bearing = site.plate.bearing.map_or_else(
-            || {
-                Given::chosen(Stress::psi(SHEET_STEEL_PSI.value)).because(
-                    "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
-                )
-            },
-            |own| {
-                // What its maker states makes it no stronger than sheet steel, so that no verdict hangs on it.
-                let least = Stress::psi(own.in_psi().min(SHEET_STEEL_PSI.value));
-                Given::chosen(least)
-                    .because("what the plate's maker states, or of sheet steel (NDS 2018 Table 12M) where that is less")
-            },
-        );
-        self.rests.extend(site.plate.bearing.is_none().then_some(Rest::PlateSteel(plate_bearing.value)));
+        // What its maker states makes it no stronger than sheet steel, so that no verdict hangs on it.
+        let steel = Stress::psi(SHEET_STEEL_PSI.value);
+        let weaker = site.plate.bearing.filter(|own| own.in_psi() < steel.in_psi());
+        let plate_bearing = match weaker {
+            Some(own) => {
+                Given::chosen(own).because("what the plate's maker states, less than of sheet steel")
+            }
+            None => Given::chosen(steel).because(
+                "the plate is taken to be of sheet steel, A653 SS Grade 33 (NDS 2018 Table 12M, its notes)",
+            ),
+        };
+        self.rests.extend(weaker.is_none().then_some(Rest::PlateSteel(steel)));
         self.rests.extend([Rest::SteelInTension, Rest::Chance(site.ground.level)]);
         let washer = self.washer();
         let stack = Stack { washer, plate: site.sheet, plate_bearing, gap: site.front, stud_depth };
