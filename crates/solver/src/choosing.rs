@@ -3,7 +3,7 @@
 //!
 //! The plan tries every set of up to eight usable holes at the few places of the plate that lead, and above that
 //! searches by single holes. Here every set of up to twelve is tried at every place, with every position of a slot that
-//! stands on a stud's centre or at the slot's ends. What is found is offered as holes chosen by hand; the plan of the
+//! stands on a stud's centre or at the slot's ends, as far as those sets can be counted. What is found is offered as holes chosen by hand; the plan of the
 //! job with them is made before it is offered, so that what is promised is what the plan will say.
 
 use crate::job::Job;
@@ -27,6 +27,8 @@ pub struct BetterHoles {
     pub now: Fastening,
     /// What it will say.
     pub then: Fastening,
+    /// Whether long slots made more sets than are looked at, so that this is the best of those that were.
+    pub searched: bool,
 }
 
 /// A better choice for a piece of the plan; `None` where every other is as good or worse, where more than twelve holes
@@ -52,6 +54,7 @@ pub fn better_holes(job: &Job, plan: &Plan, piece: &Id) -> Option<BetterHoles> {
         holes,
         now: now.fastening.clone(),
         then: then.clone(),
+        searched: found.fastening.verdict.searched,
     })
 }
 

@@ -19,7 +19,7 @@ use strikeline_solver::job::kit::{FastenerKind, FastenerStock};
 use strikeline_solver::job::mount::Required as Asks;
 use strikeline_solver::job::option::{ByHand, Wanted};
 use strikeline_solver::plan::Plan;
-use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, LeftEmpty, Required};
+use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, LeftEmpty, OfKit, Required};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::{Force, Length, Ratio};
 use strikeline_solver::words;
@@ -170,7 +170,7 @@ fn a_type_chosen_for_one_hole_is_the_type_of_all() {
     // A type that this wall does not take.
     job.kit.fasteners[1].kind = FastenerKind::ConcreteScrew;
     let told = plan(&job);
-    assert_eq!(empty(fastening(&told), "hole-1").why, EmptyWhy::OnlyWith(id("fastener-2")));
+    assert_eq!(empty(fastening(&told), "hole-1").why, EmptyWhy::OnlyWith(OfKit::from(&job.kit.fasteners[1])));
     assert!(tells_not_met(&told).unwrap().contains("not made for this wall"));
     assert!(!fastening(&told).fasteners.is_empty(), "the others as the plan likes");
 }

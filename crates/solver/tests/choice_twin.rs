@@ -17,11 +17,16 @@ mod rooms;
 mod twin;
 
 use made::{Random, random_job};
-use rooms::{Into, id, plan};
+use rooms::{Install, Into, id, plan};
 use strikeline_solver::capacity::group::Word;
 use strikeline_solver::choosing::{better_holes, taken};
+use strikeline_solver::job::plate::PlateSlot;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::MountedPlan;
+use strikeline_solver::plan::verdict::Fastening;
+use strikeline_solver::tape::Offset;
+use strikeline_solver::units::Length;
+use strikeline_solver::words;
 use twin::{Twin, Worth};
 
 fn mounted(plan: &Plan) -> &MountedPlan {
@@ -136,4 +141,41 @@ fn no_choice_is_better_on_plates_of_up_to_twelve_holes() {
         held += usize::from(compare(&mut random, holes, plate, &mut came));
     }
     assert!(came.offered > 0, "{came:?}");
+}
+
+/// Ten slots on concrete, each with three places: a million sets. The mass is such that the reserve decides, not the count.
+#[test]
+fn of_more_sets_than_are_looked_at_the_best_is_offered_and_told_as_found_by_a_search() {
+    let install = Install {
+        name: String::new(),
+        kg: 450.0,
+        width: 1900.0,
+        height: 1090.0,
+        reach: None,
+        into: Into::Concrete { gap: 0.0 },
+        columns: vec![-203.0, 203.0],
+        rows: vec![220.0, -220.0],
+        expected: Vec::new(),
+    };
+    let mut job = rooms::room(&install);
+    let slot = |number: usize| PlateSlot {
+        id: id(&format!("slot-{number}")),
+        right: Offset(Length::millimetres(if number < 5 { -203.0 } else { 203.0 })),
+        down: Length::millimetres(50.0 + 110.0 * (number % 5) as f64),
+        travel: Length::millimetres(60.0),
+        upright: false,
+        width: Some(Length::inches(0.375)),
+    };
+    let plate = rooms::plate(&mut job);
+    plate.holes.clear();
+    plate.slots = (0..10).map(slot).collect();
+    job.kit.fasteners.truncate(1);
+    let first = plan(&job);
+    let better =
+        better_holes(&job, &first, &id("display-1")).expect("the slots' outer ends are farther apart");
+    assert!(better.searched);
+    assert!(words::better_holes(&better).ends_with("of the fullest sets, not of every set."));
+    let used = |of: &Fastening| of.verdict.governing.as_ref().unwrap().used;
+    assert!(used(&better.then) < used(&better.now), "{} {}", used(&better.then), used(&better.now));
+    assert_eq!(mounted(&plan(&taken(&job, &first, &better))).fastening, better.then);
 }

@@ -25,7 +25,7 @@ use strikeline_solver::capacity::group::Word;
 use strikeline_solver::capacity::why::Why;
 use strikeline_solver::job::fact::{Fact, FactState, MarkId, Spot};
 use strikeline_solver::job::hit::HitKind;
-use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Rest, Want};
+use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, OfKit, Rest, Want};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
@@ -164,6 +164,7 @@ fn a_verdict_is_told_case_by_case() {
 
 #[test]
 fn what_nobody_measured_is_not_known_and_asked_for() {
+    let good = room(&named("flush 30 kg behind 1/2 in board"));
     type Spoil = fn(&mut strikeline_solver::job::Job);
     let spoilt: [(&str, Spoil, Want); 10] = [
         ("mass", |job| job.pieces[0].mass = None, Want::Mass(rooms::id("display-1"))),
@@ -179,9 +180,12 @@ fn what_nobody_measured_is_not_known_and_asked_for() {
             |job| rooms::plate(job).holes[0].diameter = None,
             Want::HoleWidth(rooms::id("display-1").part("hole-1")),
         ),
-        ("a head", |job| job.kit.fasteners[0].head = None, Want::FastenerHead(rooms::id("fastener-1"))),
+        (
+            "a head",
+            |job| job.kit.fasteners[0].head = None,
+            Want::FastenerHead(OfKit::from(&good.kit.fasteners[0])),
+        ),
     ];
-    let good = room(&named("flush 30 kg behind 1/2 in board"));
     assert_eq!(fastening(&good).verdict.word, Word::Holds);
     for (what, spoil, want) in spoilt {
         let mut job = good.clone();

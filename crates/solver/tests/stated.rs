@@ -19,7 +19,7 @@ use strikeline_solver::job::feature::{Feature, FeatureKind};
 use strikeline_solver::job::framing::{Front, Masonry, WallFraming};
 use strikeline_solver::job::kit::{FastenerKind, FastenerStock, Report};
 use strikeline_solver::job::place::{AcrossExtent, AcrossReading, UprightExtent};
-use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, Rest, Want};
+use strikeline_solver::plan::verdict::{EmptyWhy, Fastening, OfKit, Rest, Want};
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::{Force, Length};
 use strikeline_solver::words;
@@ -85,7 +85,7 @@ fn a_pull_test_is_of_one_hole_and_a_load_that_is_not_given_is_asked_for() {
     job.kit.fasteners[0].report.as_mut().unwrap().shear = None;
     let told = fastening(&job);
     assert!(told.fasteners.is_empty());
-    assert!(told.verdict.wanted.contains(&Want::FastenerReport(id("fastener-1"))));
+    assert!(told.verdict.wanted.contains(&Want::FastenerReport(OfKit::from(&job.kit.fasteners[0]))));
 }
 
 #[test]
@@ -107,7 +107,9 @@ fn what_is_stated_for_solid_brick_counts_in_solid_brick_alone() {
     let mut job = in_brick(4000.0, 4000.0);
     job.kit.fasteners[0].report.as_mut().unwrap().base = None;
     assert_eq!(fastening(&job).verdict.as_stated, Word::NotKnown);
-    assert!(fastening(&job).verdict.wanted.contains(&Want::FastenerReport(id("fastener-1"))));
+    assert!(
+        fastening(&job).verdict.wanted.contains(&Want::FastenerReport(OfKit::from(&job.kit.fasteners[0])))
+    );
 }
 
 #[test]
@@ -147,7 +149,7 @@ fn a_lag_that_is_no_lag_goes_by_its_report() {
     job.kit.fasteners[0].to_standard = Some(false);
     let told = fastening(&job);
     assert!(told.fasteners.is_empty());
-    assert!(told.verdict.wanted.contains(&Want::FastenerReport(id("fastener-1"))));
+    assert!(told.verdict.wanted.contains(&Want::FastenerReport(OfKit::from(&job.kit.fasteners[0]))));
 }
 
 fn other(kind: FastenerKind, report: Option<Report>) -> FastenerStock {
@@ -213,7 +215,7 @@ fn what_is_stated_names_its_document_and_its_date() {
         spoil(job.kit.fasteners[0].report.as_mut().unwrap());
         let told = fastening(&job).verdict;
         assert_eq!(told.as_stated, Word::NotKnown);
-        assert!(told.wanted.contains(&Want::FastenerReport(job.kit.fasteners[0].id.clone())), "{told:?}");
+        assert!(told.wanted.contains(&Want::FastenerReport(OfKit::from(&job.kit.fasteners[0]))), "{told:?}");
     }
 }
 

@@ -5,7 +5,7 @@ use crate::capacity::case::{CaseKind, CaseName};
 use crate::capacity::group::Word;
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
-use crate::job::kit::FastenerKind;
+use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::subject::{Id, Subject};
 use crate::units::{Angle, Force, Length, Ratio, Stress};
 
@@ -216,11 +216,31 @@ pub enum Want {
     /// The fasteners on the truck.
     Fasteners,
     /// A fastener's diameter and length.
-    FastenerSize(Id),
+    FastenerSize(OfKit),
     /// The diameter of its head or washer.
-    FastenerHead(Id),
+    FastenerHead(OfKit),
     /// What a structural screw's report says.
-    FastenerReport(Id),
+    FastenerReport(OfKit),
+}
+
+/// A fastener of the kit, with what it is named by.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OfKit {
+    /// Its id in the kit.
+    pub id: Id,
+    /// Its type.
+    pub kind: FastenerKind,
+    /// Its nominal diameter, where it is measured.
+    pub diameter: Option<Length>,
+    /// Its length under the head, where it is measured.
+    pub length: Option<Length>,
+}
+
+impl From<&FastenerStock> for OfKit {
+    fn from(stock: &FastenerStock) -> Self {
+        let FastenerStock { id, kind, diameter, length, .. } = stock;
+        Self { id: id.clone(), kind: *kind, diameter: *diameter, length: *length }
+    }
 }
 
 /// A fastener in a hole.
@@ -314,7 +334,7 @@ pub enum EmptyWhy {
     /// It was chosen by hand that it stays empty.
     ByHand,
     /// It was chosen by hand for a fastener that is not made for this wall, or of which too little is measured.
-    OnlyWith(Id),
+    OnlyWith(OfKit),
     /// Fasteners of more than one type were chosen by hand: the plan adds none of its own.
     Mixed,
     /// The kit has too few of the fastener.

@@ -87,8 +87,12 @@ impl Candidates<'_> {
         Frame { origin: self.piece_frame.to_wall(-offset, self.rise), roll: self.piece_frame.roll }
     }
 
+    fn chosen_by_hand(&self) -> ByHandOf<'_> {
+        ByHandOf { chosen: self.by_hand, stocks: &self.kit.fasteners }
+    }
+
     fn holes(&self, offset: Length) -> Vec<HolePlan> {
-        let along = |slot: &Id| ByHandOf(self.by_hand).along(slot);
+        let along = |slot: &Id| self.chosen_by_hand().along(slot);
         holes(&self.ground, self.piece, self.plate, self.frame(offset), &along)
     }
 
@@ -102,7 +106,7 @@ impl Candidates<'_> {
         let slots = self.plate.slots.iter().flat_map(|slot| {
             let half = if slot.upright { Length::default() } else { slot.travel / 2.0 };
             let middle = slot.right.length();
-            let along = ByHandOf(self.by_hand).along(&slot.id).filter(|_| !slot.upright);
+            let along = self.chosen_by_hand().along(&slot.id).filter(|_| !slot.upright);
             let along = middle + along.map_or(Length::default(), |along| along.min(half).max(-half));
             [middle - half, middle, middle + half, along].map(|right| Point::new(right, -slot.down))
         });
@@ -151,7 +155,7 @@ impl Candidates<'_> {
             &self.kit.bits,
             self.middle(middle),
         );
-        let by_hand = ByHandOf(self.by_hand);
+        let by_hand = self.chosen_by_hand();
         let chosen_types = by_hand.stocks();
         let (mut found, mut missing) = kinds(&site, &self.kit.fasteners, &chosen_types);
         if found.is_empty() && !chosen_types.is_empty() {
@@ -213,7 +217,7 @@ impl Candidates<'_> {
             load: self.load,
             holes: &place.holes,
             asks: &self.asks,
-            by_hand: ByHandOf(self.by_hand),
+            by_hand: self.chosen_by_hand(),
             first_case: place.cases().first().map(|case| case.name),
             stocks: &self.kit.fasteners,
         }
@@ -260,7 +264,7 @@ impl Candidates<'_> {
             weight_x_mm: self.load.weight_x_mm(place.offset),
             swings_out: self.load.swings_out,
             asks: &self.asks,
-            by_hand: ByHandOf(self.by_hand),
+            by_hand: self.chosen_by_hand(),
             most_reserve: self.most_reserve,
         };
         Table::of(site, kind, &place.holes, variants, &asked)

@@ -17,7 +17,7 @@ use crate::job::kit::{FastenerKind, FastenerStock};
 use crate::plan::Plan;
 use crate::plan::piece::{Meets, PiecePlan};
 use crate::plan::verdict::{
-    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, Required, Rest, Verdict,
+    BitFrom, EmptyWhy, FastenerPlan, Fastening, InBoard, LeftEmpty, OfKit, Required, Rest, Verdict,
 };
 use crate::subject::Id;
 use crate::tolerance::SAME_SIZE_IN;
@@ -219,6 +219,11 @@ pub(super) fn size_name(plan: &Plan, kind: FastenerKind, diameter: Length, lengt
 /// A fastener of the kit: `lag screw 5/16" x 3"`, with what is measured of it.
 #[must_use]
 pub fn stock(plan: &Plan, stock: &FastenerStock) -> String {
+    of_kit(plan, &OfKit::from(stock))
+}
+
+/// The same, where the plan names it.
+fn of_kit(plan: &Plan, stock: &OfKit) -> String {
     named(plan, stock.kind, stock.diameter, stock.length)
 }
 
@@ -310,7 +315,12 @@ pub fn better_holes(better: &BetterHoles) -> String {
         "is surer to meet wood, or more even about the load".to_owned()
     };
     let holes: Vec<String> = then.fasteners.iter().map(|one| hole_name(&one.hole)).collect();
-    format!("Another choice of holes {gain}. It is {}.", list(&holes))
+    let searched = if better.searched {
+        " With slots so long it is the best of the fullest sets, not of every set."
+    } else {
+        ""
+    };
+    format!("Another choice of holes {gain}. It is {}.{searched}", list(&holes))
 }
 
 /// Why a hole is left empty, as a sentence.
@@ -346,7 +356,8 @@ pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
         }
         EmptyWhy::ByHand => "your choice".to_owned(),
         EmptyWhy::OnlyWith(stock) => format!(
-            "you chose {stock} for it, which is not made for this wall or of which too little is measured"
+            "you chose the {} for it, which is not made for this wall or of which too little is measured",
+            of_kit(plan, stock)
         ),
         EmptyWhy::Mixed => {
             "with more than one type of fastener chosen by hand the plan adds none of its own".to_owned()

@@ -4,6 +4,7 @@ use super::kind::Kind;
 use super::tell::Told;
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
+use crate::job::kit::FastenerStock;
 use crate::job::option::{ByHand, Wanted};
 use crate::ledger::Blank;
 use crate::plan::piece::HolePlan;
@@ -14,16 +15,19 @@ use crate::units::Length;
 
 /// What was chosen by hand, each hole and fastener of it there.
 #[derive(Clone, Copy)]
-pub(in super::super) struct ByHandOf<'a>(pub(in super::super) &'a [ByHand]);
+pub(in super::super) struct ByHandOf<'a> {
+    pub(super) chosen: &'a [ByHand],
+    pub(super) stocks: &'a [FastenerStock],
+}
 
 impl<'a> ByHandOf<'a> {
     fn of(self, hole: &Id) -> Option<&'a Wanted> {
-        self.0.iter().find(|one| one.hole == *hole).map(|one| &one.wanted)
+        self.chosen.iter().find(|one| one.hole == *hole).map(|one| &one.wanted)
     }
 
     /// How far along a slot its fastener stands by hand.
     pub(super) fn along(self, hole: &Id) -> Option<Length> {
-        self.0.iter().find(|one| one.hole == *hole)?.along.map(Offset::length)
+        self.chosen.iter().find(|one| one.hole == *hole)?.along.map(Offset::length)
     }
 
     /// Whether a hole is to be used.
@@ -35,7 +39,10 @@ impl<'a> ByHandOf<'a> {
     pub(super) fn refused(self, hole: &Id, stock: &Id) -> Option<EmptyWhy> {
         match self.of(hole)? {
             Wanted::Empty => Some(EmptyWhy::ByHand),
-            Wanted::UsedWith(only) if only != stock => Some(EmptyWhy::OnlyWith(only.clone())),
+            Wanted::UsedWith(only) if only != stock => {
+                let only = self.stocks.iter().find(|stock| stock.id == *only);
+                Some(only.map_or(EmptyWhy::NoFastener, |only| EmptyWhy::OnlyWith(only.into())))
+            }
             Wanted::Used | Wanted::UsedWith(_) => None,
         }
     }
@@ -43,7 +50,7 @@ impl<'a> ByHandOf<'a> {
     /// The fasteners that were chosen, each once, in the order of the job.
     pub(super) fn stocks(self) -> Vec<&'a Id> {
         let mut stocks: Vec<&Id> = Vec::new();
-        for one in self.0 {
+        for one in self.chosen {
             if let Wanted::UsedWith(stock) = &one.wanted
                 && !stocks.contains(&stock)
             {

@@ -2,7 +2,6 @@
 //! that stands on a stud's centre or at the slot's ends. Too slow for every plan; asked for with the hand off.
 
 use super::super::holes::in_slot;
-use super::by_hand::ByHandOf;
 use super::kind::Kind;
 use super::rank::Rank;
 use super::sets::{Set, Table};
@@ -30,12 +29,15 @@ impl Candidates<'_> {
         first: &Picked,
     ) -> Option<Picked> {
         let mut best: Option<(usize, usize, Set, Vec<Variant>)> = None;
+        let mut spent = false;
         for (index, place) in places.iter().enumerate() {
             let variants = self.variants(place);
             for (at, kind) in kinds.iter().enumerate() {
                 let table = self.table_with(site, kind, place, &variants);
                 let to_beat = best.as_ref().map_or(first.set.rank, |(_, _, set, _)| set.rank);
-                if let Some(set) = table.exact(&to_beat) {
+                let (set, is_spent) = table.exact(&to_beat);
+                spent |= is_spent;
+                if let Some(set) = set {
                     let chosen =
                         table.members(set.mask).filter_map(|one| variants.get(one.variant?).cloned());
                     best = Some((index, at, set, chosen.collect()));
@@ -55,7 +57,7 @@ impl Candidates<'_> {
         let table = self.table(site, kind, place);
         let bits = table.seated.iter().enumerate().filter(|(_, one)| in_use.contains(&one.hole));
         let mask = bits.fold(0, |mask, (bit, _)| mask | 1 << bit);
-        Some(Picked { place: index, kind: at, set: Set { mask, ..set } })
+        Some(Picked { place: index, kind: at, set: Set { mask, searched: spent, ..set } })
     }
 
     /// The other positions of each slot at a place: at its ends, and on each stud's centre that it reaches. One that was
@@ -66,7 +68,7 @@ impl Candidates<'_> {
         for (at, slot) in self.plate.slots.iter().enumerate() {
             let index = self.plate.holes.len() + at;
             let Some(base) = place.holes.get(index) else { continue };
-            if ByHandOf(self.by_hand).along(&slot.id).is_some() {
+            if self.chosen_by_hand().along(&slot.id).is_some() {
                 continue;
             }
             let half = slot.travel / 2.0;
@@ -94,8 +96,10 @@ impl Candidates<'_> {
     }
 }
 
-/// More sets than these are not tried (chosen: sixteen times those of twelve round holes).
-const MOST_SETS: f64 = 65_536.0;
+/// With the plate at one place no more sets of one kind of fastener are looked at than these (chosen: sixteen times those
+/// of twelve round holes). Many long slots make more; the fullest are then looked at, and the best is told as found by a
+/// search.
+const MOST_LOOKS: usize = 65_536;
 
 /// A search through the sets, hole by hole.
 struct Search<'t, 'k> {
@@ -105,11 +109,16 @@ struct Search<'t, 'k> {
     to_beat: Rank,
     hardest: Option<Case>,
     best: Option<Set>,
+    /// So many sets may still be looked at.
+    looks: usize,
+    /// Whether one was left out for want of looks.
+    spent: bool,
 }
 
 impl Table<'_> {
-    /// The best of all sets where it is better than `than`; of equals the first. None where too many holes are usable.
-    fn exact(&self, than: &Rank) -> Option<Set> {
+    /// The best of all sets, or of the first [`MOST_LOOKS`] of them, where it is better than `than`; of equals the first,
+    /// and whether sets were left out for want of looks. None where too many holes are usable.
+    fn exact(&self, than: &Rank) -> (Option<Set>, bool) {
         let mut holes: Vec<Vec<usize>> = Vec::new();
         for (bit, one) in self.seated.iter().enumerate() {
             let mut known = holes.iter_mut().filter_map(|bits| {
@@ -122,18 +131,12 @@ impl Table<'_> {
             }
         }
         if holes.is_empty() || holes.len() > MOST_EXACT {
-            return None;
+            return (None, false);
         }
-        // Each hole may be empty too. So many sets take a moment; more, as of many long slots, are not tried.
-        let sets = holes.iter().fold(1.0, |sets, positions| {
-            sets * f64::from(u32::try_from(positions.len() + 1).unwrap_or(u32::MAX))
-        });
-        if sets > MOST_SETS {
-            return None;
-        }
-        let mut search = Search { table: self, holes, to_beat: *than, hardest: None, best: None };
+        let (hardest, best, looks, spent) = (None, None, MOST_LOOKS, false);
+        let mut search = Search { table: self, holes, to_beat: *than, hardest, best, looks, spent };
         search.from(0, 0);
-        search.best
+        (search.best, search.spent)
     }
 }
 
@@ -141,7 +144,12 @@ impl Search<'_, '_> {
     /// Every set with these holes and any of those from `hole` on: the fullest first, since they leave most in reserve, so
     /// that the others are soon cut.
     fn from(&mut self, hole: usize, mask: u64) {
+        if self.looks == 0 {
+            self.spent = true;
+            return;
+        }
         let Some(positions) = self.holes.get(hole).cloned() else {
+            self.looks -= 1;
             if let Some(rank) =
                 (mask != 0).then(|| self.table.rank(mask, Some(&self.to_beat), &mut self.hardest)).flatten()
             {

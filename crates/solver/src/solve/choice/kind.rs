@@ -75,7 +75,7 @@ pub(in super::super) fn kinds<'a>(
                 Ok(kind) => kinds.push(kind),
                 Err(want) => missing.push(want),
             },
-            _ => missing.push(Want::FastenerSize(stock.id.clone())),
+            _ => missing.push(Want::FastenerSize(stock.into())),
         }
     }
     // What is fully known goes before what would make it not known.
@@ -128,7 +128,7 @@ impl<'a> Kind<'a> {
             _ => kind.in_wood(ledger, site, &WoodStuds::default())?,
         }
         if kind.head.is_none() {
-            kind.wants.push(Want::FastenerHead(stock.id.clone()));
+            kind.wants.push(Want::FastenerHead(stock.into()));
         }
         Ok(kind)
     }

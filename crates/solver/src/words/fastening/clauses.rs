@@ -2,6 +2,7 @@
 
 use super::super::phrase::{list, one_line};
 use super::super::things::{hole_name, whole};
+use super::of_kit;
 use crate::plan::Plan;
 use crate::plan::verdict::{Fastening, Rest, Want};
 use crate::subject::{Id, Subject};
@@ -64,9 +65,9 @@ pub(in super::super) fn want(plan: &Plan, want: &Want) -> String {
         Want::WallSize(_) => "measure the wall's width and height".to_owned(),
         Want::Hits(_) => "sweep the wall for studs".to_owned(),
         Want::Fasteners => "enter fasteners made for this wall".to_owned(),
-        Want::FastenerSize(id) => format!("measure the diameter and length of {id}"),
-        Want::FastenerHead(id) => format!("measure the head or washer of {id}"),
-        Want::FastenerReport(id) => format!("enter what the report of {id} says"),
+        Want::FastenerSize(of) => format!("measure the diameter and length of the {}", of_kit(plan, of)),
+        Want::FastenerHead(of) => format!("measure the head or washer of the {}", of_kit(plan, of)),
+        Want::FastenerReport(of) => format!("enter what the report of the {} says", of_kit(plan, of)),
     }
 }
 

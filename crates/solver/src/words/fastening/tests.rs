@@ -4,7 +4,7 @@ use super::*;
 use crate::capacity::case::{CaseName, Posture, PullAt};
 use crate::capacity::used::Term;
 use crate::capacity::why::Why;
-use crate::plan::verdict::{FastenerAsked, Governing};
+use crate::plan::verdict::{FastenerAsked, Governing, OfKit};
 use crate::plan::verdict::{Rest, Want};
 use crate::subject::Subject;
 use crate::units::{Angle, Force, Ratio, Stress};
@@ -153,6 +153,12 @@ fn an_empty_hole_says_why() {
 fn every_want_and_every_rest_is_a_clause_of_its_own() {
     let plan = sample::plan();
     let id = || Id::new("display-1");
+    let of_kit = || OfKit {
+        id: Id::new("steel-lag"),
+        kind: FastenerKind::Lag,
+        diameter: Some(Length::inches(0.3125)),
+        length: Some(Length::inches(3.0)),
+    };
     let wants = [
         Want::Probe(hole()),
         Want::Mass(id()),
@@ -175,9 +181,9 @@ fn every_want_and_every_rest_is_a_clause_of_its_own() {
         Want::WallSize(id()),
         Want::Hits(id()),
         Want::Fasteners,
-        Want::FastenerSize(id()),
-        Want::FastenerHead(id()),
-        Want::FastenerReport(id()),
+        Want::FastenerSize(of_kit()),
+        Want::FastenerHead(of_kit()),
+        Want::FastenerReport(of_kit()),
     ];
     let rests = [
         Rest::Pull(Force::newtons(220.0)),
@@ -207,5 +213,6 @@ fn every_want_and_every_rest_is_a_clause_of_its_own() {
         assert!(!clause.ends_with('.') && !clause.starts_with(char::is_uppercase), "{clause}");
         sample::well_told(&format!("It is to {clause}."));
     }
+    assert!(clauses.contains(&"measure the head or washer of the lag screw 5/16\" x 3\"".to_owned()));
     assert!(clauses.contains(&"50 % of the shear through what stands in front of the steel".to_owned()));
 }

@@ -40,7 +40,7 @@ impl Kind<'_> {
             }
             FastenerKind::StructuralScrew => {
                 let stated = self.stock.report.as_ref().and_then(stated);
-                let stated = stated.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+                let stated = stated.ok_or_else(|| Want::FastenerReport(self.stock.into()))?;
                 self.rests.extend(self.stock.report.as_ref().map(document));
                 Screw::structural(length, stated)
             }
@@ -152,7 +152,7 @@ impl Kind<'_> {
         let base = report.and_then(|report| report.base.as_deref()).unwrap_or_default().trim().to_owned();
         // A load that is for no base is for none of this wall; beside a pull test too the shear is the maker's.
         let loads = loads.filter(|_| !base.is_empty());
-        let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.id.clone()))?;
+        let (shear, pull) = loads.ok_or_else(|| Want::FastenerReport(self.stock.into()))?;
         if masonry.solid.is_none() {
             self.wants.push(Want::Solid { wall: site.ground.wall.id.clone(), base: base.clone() });
         }
