@@ -3,7 +3,7 @@
 use crate::found::Found;
 use egui::{Rect, Vec2};
 use strikeline_drawing::dimension::{MOST_ROWS, rows_mm};
-use strikeline_drawing::look::Look;
+use strikeline_drawing::look::{Look, Margin};
 use strikeline_solver::geometry::{Axis, Point, Rect as WallRect, Span};
 use strikeline_solver::subject::{Id, Subject};
 use strikeline_solver::sweep::Reach;
@@ -100,19 +100,42 @@ fn text_mm() -> f64 {
     TEXT_POINTS / POINTS_PER_PAPER_MM
 }
 
-/// Of a canvas's shorter side, what the rows of dimensions may take at each end (chosen: the wall keeps a third at least, and a window of
-/// 800 x 600 points all of its dimensions).
-const ROWS_SHARE: f64 = 0.33;
+/// Of a canvas's width or height, what the rows of dimensions at both ends may take together (chosen: the wall keeps a third
+/// at least, and a window of 800 x 600 points all of its dimensions).
+const ROWS_SHARE: f64 = 0.66;
 
-/// Kept free around the part of the wall that shows, in paper millimetres: what all rows of dimensions take, or as
-/// many as a small canvas has room for, one at least.
+/// Rows on the left and on the right, where there is room for them.
+const BESIDE: [(usize, usize); 3] = [(MOST_ROWS, MOST_ROWS), (2, 2), (1, 1)];
+/// Rows above and below: below no drawing asks for a third (seen on every demo, whatever is selected), above the running
+/// dimensions may.
+const ABOVE_AND_BELOW: [(usize, usize); 4] = [(MOST_ROWS, 2), (2, 2), (2, 1), (1, 1)];
+
+/// Kept free around the part of the wall that shows: what all rows of dimensions take, or as many as a small canvas has
+/// room for, one at least.
 ///
 /// Room for those that are drawn just now would do, but the wall would slip from under the hand whenever a
 /// dimension goes into another row.
-fn margin_mm(canvas: Vec2) -> f64 {
-    let most = f64::from(canvas.min_elem()) * ROWS_SHARE / POINTS_PER_PAPER_MM;
-    let margin = |rows: usize| rows_mm(rows, text_mm()) + LINE_MM;
-    (2..=MOST_ROWS).rev().map(margin).find(|margin| *margin <= most).unwrap_or_else(|| margin(1))
+fn margin(canvas: Vec2) -> Margin {
+    let room = |rows: usize| rows_mm(rows, text_mm()) + LINE_MM;
+    let within = |points: f32, rows: &[(usize, usize)]| {
+        let most = f64::from(points) * ROWS_SHARE / POINTS_PER_PAPER_MM;
+        let mut each = rows.iter().map(|(before, after)| (room(*before), room(*after)));
+        each.find(|(before, after)| before + after <= most).unwrap_or((room(1), room(1)))
+    };
+    let (left_mm, right_mm) = within(canvas.x, &BESIDE);
+    let (top_mm, bottom_mm) = within(canvas.y, &ABOVE_AND_BELOW);
+    Margin { left_mm, top_mm, right_mm, bottom_mm }
+}
+
+/// A canvas less its margin, in points, and how far right of and below the canvas's middle that room's middle is.
+fn room(canvas: Vec2, margin: Margin) -> ((f64, f64), (f64, f64)) {
+    let points = |mm: f64| mm * POINTS_PER_PAPER_MM;
+    let free = |size: f32, before: f64, after: f64| (f64::from(size) - points(before + after)).max(40.0);
+    let size =
+        (free(canvas.x, margin.left_mm, margin.right_mm), free(canvas.y, margin.top_mm, margin.bottom_mm));
+    let off =
+        (points(margin.left_mm - margin.right_mm) / 2.0, points(margin.top_mm - margin.bottom_mm) / 2.0);
+    (size, off)
 }
 
 impl View {
@@ -121,18 +144,21 @@ impl View {
     /// What has no size counts as a millimetre.
     #[must_use]
     pub fn fit(wall: WallRect, canvas: Vec2) -> Self {
-        Self::within(wall, canvas, margin_mm(canvas) * POINTS_PER_PAPER_MM)
+        Self::inside(wall, canvas, margin(canvas))
     }
 
     /// All of something in a canvas so large, so many points kept free on every side.
     #[must_use]
     pub fn within(wall: WallRect, canvas: Vec2, margin: f64) -> Self {
-        let margin = 2.0 * margin;
-        let room = |points: f32| (f64::from(points) - margin).max(40.0);
+        Self::inside(wall, canvas, Margin::even(margin / POINTS_PER_PAPER_MM))
+    }
+
+    fn inside(wall: WallRect, canvas: Vec2, margin: Margin) -> Self {
+        let ((width, height), (right, down)) = room(canvas, margin);
         let size = |length: Length| if length.mm().is_finite() { length.mm().max(1.0) } else { 1.0 };
-        let scale = (room(canvas.x) / size(wall.width())).min(room(canvas.y) / size(wall.height()));
+        let scale = (width / size(wall.width())).min(height / size(wall.height()));
         let centre = wall.centre();
-        Self::sound(scale, (centre.x.mm(), centre.y.mm()))
+        Self::sound(scale, (centre.x.mm() - right / scale, centre.y.mm() + down / scale))
     }
 
     /// Points to a wall millimetre.
@@ -161,21 +187,20 @@ impl View {
     /// of a canvas so large; as it is where that part shows already.
     #[must_use]
     pub fn showing(self, canvas: Vec2, part: WallRect) -> Self {
-        let margin = 2.0 * margin_mm(canvas) * POINTS_PER_PAPER_MM;
-        let room = |points: f32| (f64::from(points) - margin).max(40.0);
-        let (width, height) = (room(canvas.x), room(canvas.y));
+        let ((width, height), (right, down)) = room(canvas, margin(canvas));
         let scale = self
             .points_per_mm
             .min(width / part.width().mm().max(1e-9))
             .min(height / part.height().mm().max(1e-9));
-        let moved = |centre: f64, points: f64, span: Span| {
-            let half = points / 2.0 / scale;
-            let (least, most) = (span.to.mm() - half, span.from.mm() + half);
+        // `off`: from the canvas's middle to that of the room, along the wall.
+        let moved = |centre: f64, points: f64, off: f64, span: Span| {
+            let (half, off) = (points / 2.0 / scale, off / scale);
+            let (least, most) = (span.to.mm() - half - off, span.from.mm() + half - off);
             // Of a part as large as the room both are its middle, but for the last digit.
             if least > most { f64::midpoint(least, most) } else { centre.clamp(least, most) }
         };
-        let x = moved(self.centre_mm.0, width, part.across());
-        let y = moved(self.centre_mm.1, height, part.upright());
+        let x = moved(self.centre_mm.0, width, right, part.across());
+        let y = moved(self.centre_mm.1, height, -down, part.upright());
         Self::sound(scale, (x, y))
     }
 
@@ -198,18 +223,20 @@ impl Window {
     #[must_use]
     pub fn look(&self) -> Look {
         let per = self.view.points_per_mm;
-        let margin_mm = margin_mm(self.canvas.size());
-        let margin = margin_mm * POINTS_PER_PAPER_MM;
-        let half = |points: f32| Length::millimetres(((f64::from(points) / 2.0 - margin) / per).max(0.0));
-        let (width, height) = (half(self.canvas.width()), half(self.canvas.height()));
+        let margin = margin(self.canvas.size());
         let centre = self.centre();
+        // From the canvas's middle to an edge of the part that shows.
+        let to = |points: f32, free_mm: f64| {
+            Length::millimetres(((f64::from(points) / 2.0 - free_mm * POINTS_PER_PAPER_MM) / per).max(0.0))
+        };
+        let (width, height) = (self.canvas.width(), self.canvas.height());
         Look {
             paper_mm_per_wall_mm: per / POINTS_PER_PAPER_MM,
             shown: WallRect::new(
-                Span::new(centre.x - width, centre.x + width),
-                Span::new(centre.y - height, centre.y + height),
+                Span::new(centre.x - to(width, margin.left_mm), centre.x + to(width, margin.right_mm)),
+                Span::new(centre.y - to(height, margin.bottom_mm), centre.y + to(height, margin.top_mm)),
             ),
-            margin_mm,
+            margin,
             text_height_mm: text_mm(),
             selected: None,
             held: None,
@@ -279,15 +306,25 @@ mod tests {
         Window { canvas, view: View::fit(wall(), canvas.size()) }
     }
 
+    /// A canvas less its margin.
+    fn free(canvas: Rect) -> Rect {
+        let margin = margin(canvas.size());
+        let points = |mm: f64| (mm * POINTS_PER_PAPER_MM) as f32;
+        Rect::from_min_max(
+            canvas.min + vec2(points(margin.left_mm), points(margin.top_mm)),
+            canvas.max - vec2(points(margin.right_mm), points(margin.bottom_mm)),
+        )
+    }
+
     #[test]
     fn all_of_the_wall_shows_with_room_around_it() {
         let window = window();
         let drawn = window.canvas_rect(wall());
-        let margin = (margin_mm(window.canvas.size()) * POINTS_PER_PAPER_MM) as f32;
-        assert!(window.canvas.shrink(margin - 0.1).contains_rect(drawn), "{drawn:?}");
-        assert!((drawn.center() - window.canvas.center()).length() < 0.01);
-        let tight = (drawn.width() - (800.0 - 2.0 * margin)).abs() < 0.1;
-        assert!(tight || (drawn.height() - (600.0 - 2.0 * margin)).abs() < 0.1);
+        let free = free(window.canvas);
+        assert!(free.expand(0.1).contains_rect(drawn), "{drawn:?}");
+        assert!((drawn.center() - free.center()).length() < 0.01);
+        let tight = (drawn.width() - free.width()).abs() < 0.1;
+        assert!(tight || (drawn.height() - free.height()).abs() < 0.1);
     }
 
     #[test]
@@ -337,14 +374,14 @@ mod tests {
         let after = near.showing(canvas, part(100.0, 50.0));
         assert_eq!(after.points_per_mm, near.points_per_mm, "a pan is enough");
         let window = Window { canvas: Rect::from_min_size(pos2(0.0, 0.0), canvas), view: after };
-        let margin = (margin_mm(canvas) * POINTS_PER_PAPER_MM) as f32;
+        let room = free(window.canvas).expand(0.1);
         let shown = window.canvas_rect(part(100.0, 50.0));
-        assert!(window.canvas.shrink(margin - 0.1).contains_rect(shown), "{shown:?}");
-        assert!((shown.left() - margin).abs() < 0.1, "no farther than to the edge: {shown:?}");
+        assert!(room.contains_rect(shown), "{shown:?}");
+        assert!((shown.left() - room.left()).abs() < 0.2, "no farther than to the edge: {shown:?}");
         let wide = near.showing(canvas, part(100.0, 3000.0));
         assert!(wide.points_per_mm < near.points_per_mm);
         let window = Window { canvas: window.canvas, view: wide };
-        assert!(window.canvas.shrink(margin - 0.1).contains_rect(window.canvas_rect(part(100.0, 3000.0))));
+        assert!(room.contains_rect(window.canvas_rect(part(100.0, 3000.0))));
     }
 
     #[test]

@@ -11,8 +11,8 @@ pub struct Look {
     pub paper_mm_per_wall_mm: f64,
     /// The part of the wall that shows.
     pub shown: Rect,
-    /// Kept free around the part that shows, for dimensions: paper millimetres.
-    pub margin_mm: f64,
+    /// Kept free around the part that shows, for dimensions.
+    pub margin: Margin,
     /// The em size of figures and names, in paper millimetres; capitals are 0.66 of it.
     pub text_height_mm: f64,
     /// What is selected.
@@ -29,6 +29,27 @@ pub const TEXT_HEIGHT_MM: f64 = 3.8;
 /// Room for three rows of dimensions (chosen).
 pub const MARGIN_MM: f64 = 27.0;
 
+/// What is kept free on each side of the part that shows, in paper millimetres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Margin {
+    /// On its left.
+    pub left_mm: f64,
+    /// Above it.
+    pub top_mm: f64,
+    /// On its right.
+    pub right_mm: f64,
+    /// Below it.
+    pub bottom_mm: f64,
+}
+
+impl Margin {
+    /// As much on every side.
+    #[must_use]
+    pub fn even(mm: f64) -> Self {
+        Self { left_mm: mm, top_mm: mm, right_mm: mm, bottom_mm: mm }
+    }
+}
+
 impl Look {
     /// The whole wall at a scale, nothing lit.
     #[must_use]
@@ -36,7 +57,7 @@ impl Look {
         Self {
             paper_mm_per_wall_mm,
             shown: plan.survey.outline,
-            margin_mm: MARGIN_MM,
+            margin: Margin::even(MARGIN_MM),
             text_height_mm: TEXT_HEIGHT_MM,
             selected: None,
             held: None,

@@ -1,6 +1,6 @@
 //! From the wall to the paper and back: the one place where y turns over. And the scales of the trade.
 
-use crate::look::Look;
+use crate::look::{Look, Margin};
 use crate::paper::{PaperPoint, PaperRect};
 use strikeline_solver::geometry::{Point, Rect, Span};
 use strikeline_solver::job::Units;
@@ -18,7 +18,7 @@ pub struct Scale {
     /// The paper of the part that shows.
     shown: PaperRect,
     /// The free edge around it.
-    margin_mm: f64,
+    margin: Margin,
 }
 
 /// The smallest scale drawn, 1:100 000, and the largest, 1000:1: past any use, short of trouble (chosen).
@@ -38,18 +38,24 @@ impl Scale {
     #[must_use]
     pub fn new(look: &Look) -> Self {
         let per = between(look.paper_mm_per_wall_mm, LEAST, MOST, 0.05);
-        let margin_mm = between(look.margin_mm, 0.0, 1000.0, 0.0);
+        let free = |mm: f64| between(mm, 0.0, 1000.0, 0.0);
+        let margin = Margin {
+            left_mm: free(look.margin.left_mm),
+            top_mm: free(look.margin.top_mm),
+            right_mm: free(look.margin.right_mm),
+            bottom_mm: free(look.margin.bottom_mm),
+        };
         let place = |length: Length| between(length.mm(), -1e9, 1e9, 0.0);
         let (left_mm, top_mm) = (place(look.shown.left), place(look.shown.top));
         let width_mm = (place(look.shown.right) - left_mm).max(0.0) * per;
         let height_mm = (top_mm - place(look.shown.bottom)).max(0.0) * per;
         let shown = PaperRect {
-            left_mm: margin_mm,
-            top_mm: margin_mm,
-            right_mm: margin_mm + width_mm.min(LARGEST_MM),
-            bottom_mm: margin_mm + height_mm.min(LARGEST_MM),
+            left_mm: margin.left_mm,
+            top_mm: margin.top_mm,
+            right_mm: margin.left_mm + width_mm.min(LARGEST_MM),
+            bottom_mm: margin.top_mm + height_mm.min(LARGEST_MM),
         };
-        Self { paper_mm_per_wall_mm: per, left_mm, top_mm, shown, margin_mm }
+        Self { paper_mm_per_wall_mm: per, left_mm, top_mm, shown, margin }
     }
 
     /// Paper millimetres to a wall millimetre.
@@ -74,8 +80,8 @@ impl Scale {
     #[must_use]
     pub fn paper_from_wall(&self, place: Point) -> PaperPoint {
         PaperPoint::new(
-            self.margin_mm + (place.x.mm() - self.left_mm) * self.paper_mm_per_wall_mm,
-            self.margin_mm + (self.top_mm - place.y.mm()) * self.paper_mm_per_wall_mm,
+            self.margin.left_mm + (place.x.mm() - self.left_mm) * self.paper_mm_per_wall_mm,
+            self.margin.top_mm + (self.top_mm - place.y.mm()) * self.paper_mm_per_wall_mm,
         )
     }
 
@@ -84,8 +90,10 @@ impl Scale {
     pub fn wall_from_paper(&self, place: PaperPoint) -> Point {
         let place = PaperPoint::new(place.x_mm, place.y_mm);
         Point::new(
-            Length::millimetres(self.left_mm + (place.x_mm - self.margin_mm) / self.paper_mm_per_wall_mm),
-            Length::millimetres(self.top_mm - (place.y_mm - self.margin_mm) / self.paper_mm_per_wall_mm),
+            Length::millimetres(
+                self.left_mm + (place.x_mm - self.margin.left_mm) / self.paper_mm_per_wall_mm,
+            ),
+            Length::millimetres(self.top_mm - (place.y_mm - self.margin.top_mm) / self.paper_mm_per_wall_mm),
         )
     }
 
@@ -115,7 +123,12 @@ impl Scale {
     /// All of the paper, margin included.
     #[must_use]
     pub fn page(&self) -> PaperRect {
-        self.shown.grown(self.margin_mm)
+        PaperRect {
+            left_mm: 0.0,
+            top_mm: 0.0,
+            right_mm: self.shown.right_mm + self.margin.right_mm,
+            bottom_mm: self.shown.bottom_mm + self.margin.bottom_mm,
+        }
     }
 }
 
@@ -201,7 +214,7 @@ mod tests {
         Look {
             paper_mm_per_wall_mm: per,
             shown,
-            margin_mm: 10.0,
+            margin: Margin::even(10.0),
             text_height_mm: 3.8,
             selected: None,
             held: None,
@@ -238,7 +251,7 @@ mod tests {
     fn no_look_makes_an_unusable_scale() {
         for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, -1.0, 1e300] {
             let shown = Rect { left: mm(bad), right: mm(-bad), bottom: mm(bad), top: mm(bad) };
-            let scale = Scale::new(&Look { margin_mm: bad, ..look(shown, bad) });
+            let scale = Scale::new(&Look { margin: Margin::even(bad), ..look(shown, bad) });
             let page = scale.page();
             assert!(page.width_mm() <= 22_000.0 && page.height_mm() <= 22_000.0, "{page:?}");
             let place = scale.paper_from_wall(Point::new(mm(bad), mm(bad)));

@@ -10,7 +10,7 @@ use strikeline::session::Session;
 use strikeline_drawing::dimension::About;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::ink::Ink;
-use strikeline_drawing::look::Look;
+use strikeline_drawing::look::{Look, Margin};
 use strikeline_drawing::scene::{ItemKind, Scene, ShownFigure};
 use strikeline_solver::plan::mark::{MarkState, MarkWhat};
 
@@ -66,7 +66,7 @@ fn at_fit_all_that_is_drawn_is_on_the_canvas_and_nothing_is_left_out_for_want_of
             }
             // With all the room there could be, no more is said.
             let wide = Look {
-                margin_mm: 200.0,
+                margin: Margin::even(200.0),
                 text_height_mm: look.text_height_mm,
                 ..Look::whole_wall(&plan, look.paper_mm_per_wall_mm)
             };

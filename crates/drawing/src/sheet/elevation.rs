@@ -4,7 +4,7 @@ use super::leaf::{Leaf, Ratio};
 use super::title_block::{self, BLOCK_MM};
 use super::{Ask, Bookmark};
 use crate::elevation::elevation;
-use crate::look::{Look, MARGIN_MM};
+use crate::look::{Look, MARGIN_MM, Margin};
 use crate::scale::{Scale, StandardScale};
 use crate::scene::Scene;
 use strikeline_solver::words::on_paper;
@@ -43,7 +43,7 @@ pub(crate) fn drawn(
     look.shown.right += half(spare_width);
     look.shown.top += half(spare_height);
     look.shown.bottom -= below;
-    look.margin_mm = MARGIN_MM + room.left_mm;
+    look.margin = Margin::even(MARGIN_MM + room.left_mm);
     let scene = draw(&look);
     let bookmark = Bookmark { words: bookmark.to_owned(), depth: 1, y_mm: room.top_mm };
     let ratio = standard.map_or(Ratio::Fitted, Ratio::Standard);

@@ -3,7 +3,7 @@
 use super::flow::{Columns, FlowPage};
 use super::{Bookmark, title_block};
 use crate::ink::Ink;
-use crate::look::Look;
+use crate::look::{Look, Margin};
 use crate::paper::PaperPoint;
 use crate::scale::{Scale, StandardScale};
 use crate::scene::Scene;
@@ -47,7 +47,7 @@ pub(crate) fn blank(page_mm: (f64, f64)) -> Scene {
     let look = Look {
         paper_mm_per_wall_mm: 1.0,
         shown: Rect::new(span(page_mm.0), upright),
-        margin_mm: 0.0,
+        margin: Margin::even(0.0),
         text_height_mm: crate::look::TEXT_HEIGHT_MM,
         selected: None,
         held: None,

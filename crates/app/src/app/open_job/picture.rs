@@ -4,7 +4,7 @@ use crate::view_state::POINTS_PER_PAPER_MM;
 use egui::Vec2;
 use strikeline_drawing::elevation::elevation;
 use strikeline_drawing::ink::Ink;
-use strikeline_drawing::look::Look;
+use strikeline_drawing::look::{Look, Margin};
 use strikeline_drawing::scene::Scene;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::wall::Wall;
@@ -26,7 +26,7 @@ pub(super) fn picture(job: &Job, wall: &Wall) -> Scene {
     let per =
         (room(SIZE.x) / outline.width().mm().max(1.0)).min(room(SIZE.y) / outline.height().mm().max(1.0));
     let mut look = Look::whole_wall(&plan, per);
-    look.margin_mm = MARGIN_MM;
+    look.margin = Margin::even(MARGIN_MM);
     // In the middle of the picture, whichever way it is too narrow for it.
     let spare =
         |points: f32, length: Length| Length::millimetres((room(points) / per - length.mm()).max(0.0) / 2.0);
