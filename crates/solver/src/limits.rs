@@ -75,7 +75,9 @@ pub fn limits(job: &Job, plan: &Plan, piece: &Id) -> Option<Limits> {
     };
     let mass = hung.piece.mass.and_then(|now| {
         let unit = now.unit();
-        let heavier = |hung: &mut Hung, kg: f64| hung.piece.mass = Some(Mass::kilograms(kg));
+        // A mass of nothing counts as not measured: the first sample is next to nothing.
+        let heavier =
+            |hung: &mut Hung, kg: f64| hung.piece.mass = Some(Mass::kilograms(kg.max(MASS_STEP_KG / 10.0)));
         let (kg, is_end) = search(now.kg(), MASS_STEP_KG, MOST_KG, &heavier)?;
         Some(Limit { most: Mass::kilograms(kg).with_unit(unit), is_end })
     });

@@ -89,6 +89,7 @@ mod swing;
 mod tilt;
 mod turned;
 mod veneer;
+mod way_not_known;
 mod way_shows;
 mod wet_wall;
 mod with_help;
@@ -156,6 +157,7 @@ const RULES: &[Rule] = &[
     box_deep::check,
     studs_not_known::check,
     not_listed::check,
+    way_not_known::check,
     bay_blocked::check,
     blocks_expected::check,
     seal_block::check,

@@ -162,7 +162,7 @@ fn hung(
     let option = (!arrangement.id.is_empty()).then_some(&arrangement.id);
     let pieces = pieces::pieces(
         job,
-        Ground { wall, survey: &survey, framing: &framing, facts: &facts, level, exact },
+        Ground { wall, survey: &survey, framing: &framing, facts: &facts, level, exact, in_use: &[] },
         arrangement,
         notes,
     );

@@ -12,6 +12,8 @@ mod changes;
 mod kept_clear;
 #[path = "cable_way/mounted.rs"]
 mod mounted;
+#[path = "cable_way/not_allowed.rs"]
+mod not_allowed;
 #[path = "cable_way/room.rs"]
 mod room;
 

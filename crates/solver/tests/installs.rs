@@ -14,6 +14,8 @@ mod limits;
 mod mends;
 #[path = "installs/mine.rs"]
 mod mine;
+#[path = "installs/others.rs"]
+mod others;
 #[path = "installs/rooms.rs"]
 mod rooms;
 #[path = "installs/safer.rs"]

@@ -1,6 +1,6 @@
 //! What a plan must tell of the cables' way.
 
-use crate::plan::cable::Against;
+use crate::plan::cable::{Against, Unknown};
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -101,6 +101,11 @@ pub enum CableWhat {
     },
     /// The studs beside the cables' way are not known.
     StudsNotKnown,
+    /// Whether the way inside the wall is allowed hangs on what nobody knows.
+    WayNotKnown {
+        /// What that is.
+        why: Vec<Unknown>,
+    },
     /// Fewer outlets were measured than a dwelling's wall has.
     FewOutlets {
         /// How many were measured.
@@ -121,6 +126,11 @@ pub enum CableWhat {
         room: Option<Length>,
         /// Whether what stands in front of the framing was not measured, and counts as nothing.
         no_front: bool,
+        /// Whether it is the one at the exit.
+        exit: bool,
+    },
+    /// How deep a box of the kit is, nobody measured.
+    BoxNotMeasured {
         /// Whether it is the one at the exit.
         exit: bool,
     },
@@ -192,9 +202,11 @@ impl CableWhat {
             Self::BendTight { .. } => "bend_tight",
             Self::RoomNotKnown { .. } => "room_not_known",
             Self::StudsNotKnown => "studs_not_known",
+            Self::WayNotKnown { .. } => "way_not_known",
             Self::FewOutlets { .. } => "few_outlets",
             Self::BlocksExpected { .. } => "blocks_expected",
             Self::BoxDeep { .. } => "box_deep",
+            Self::BoxNotMeasured { .. } => "box_not_measured",
             Self::NailPlate { .. } => "nail_plate",
             Self::SealBlock { .. } => "seal_block",
             Self::Bushing { .. } => "bushing",

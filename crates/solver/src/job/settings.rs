@@ -4,6 +4,9 @@ use crate::tolerance::MOST_RESERVE;
 use crate::units::{Force, Length, Ratio};
 use serde::{Deserialize, Serialize};
 
+/// No hole counts as met with a chance of solid wood under this.
+const LEAST_CHANCE: f64 = 0.9;
+
 /// What may be set for a job.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -62,10 +65,11 @@ impl Settings {
         self.pull.unwrap_or(Force::newtons(220.0))
     }
 
-    /// 95 % unless set (chosen).
+    /// 95 % unless set (chosen); never less than nine in ten, however low it is set (chosen: less is no probe).
     #[must_use]
     pub fn chance(&self) -> Ratio {
-        self.chance.unwrap_or(Ratio::bare(0.95))
+        let set = self.chance.unwrap_or(Ratio::bare(0.95));
+        if set.value() >= LEAST_CHANCE { set } else { Ratio::bare(LEAST_CHANCE) }
     }
 
     /// 100 % unless set: up to twice the need (chosen: more buys nothing that can be told).

@@ -21,6 +21,7 @@ fn bared(trying: &Trying<'_>) -> Option<MendPlan> {
     let bare = |job: &mut Job| {
         for front in job.walls.iter_mut().filter_map(|wall| wall.front.as_mut()) {
             front.thickness = Some(Length::default());
+            front.layers.clear();
         }
     };
     let gives = trying.gives(&bare)?;

@@ -64,7 +64,7 @@ impl<'a> Trying<'a> {
     pub(super) fn waits_for_a_measurement(&self) -> bool {
         let wants = self.verdict().map(|verdict| verdict.wanted.as_slice()).unwrap_or_default();
         let is_required = self.verdict().is_some_and(|verdict| verdict.required == Required::NotMet);
-        !is_required && wants.iter().any(|want| !matches!(want, Want::Probe(_)))
+        !is_required && wants.iter().any(|want| !matches!(want, Want::Probe(_) | Want::Edges(_)))
     }
 
     /// The hanging of the piece in a job.

@@ -37,6 +37,10 @@ pub struct CablePlan {
     pub beside: Option<Id>,
     /// Whether the studs beside the way are known; of a way on the face nothing hangs on them.
     pub framing_known: bool,
+    /// What else nobody knows that the way inside the wall hangs on, each once.
+    pub unknown: Vec<Unknown>,
+    /// Whether studs may be bored: it was asked for, and the rule allows the hole as it is drilled.
+    pub may_bore: bool,
     /// What the wall is opened for: behind the piece, and at the exit.
     pub openings: [OpeningSize; 2],
     /// The hole that a stud would need, where one is bored.
@@ -45,6 +49,38 @@ pub struct CablePlan {
     pub stud: Option<StudLimits>,
     /// From the wall to the piece's back; `None` where nobody measured it.
     pub stand_off: Option<Length>,
+}
+
+impl CablePlan {
+    /// Whether where the face would be opened hangs on studs of which too little is known.
+    #[must_use]
+    pub fn opens_blind(&self) -> bool {
+        let hides_studs = |one: &Unknown| matches!(one, Unknown::Framing(_) | Unknown::Flange);
+        !self.framing_known || self.unknown.iter().any(hides_studs)
+    }
+
+    /// Whether a cord of power would be led inside the wall: nothing is opened for that.
+    #[must_use]
+    pub fn leads_cord_inside(&self) -> bool {
+        self.way.as_ref().is_some_and(|way| way.by == WayBy::InWall) && self.leads.iter().any(Lead::is_cord)
+    }
+}
+
+/// What nobody knows that a way inside the wall hangs on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Unknown {
+    /// What the wall, or the chimney breast, is built of.
+    Framing(Id),
+    /// How wide the flange of its steel studs is.
+    Flange,
+    /// Whether a hidden thing that is passed is where it is supposed.
+    Supposed(Id),
+    /// How large the hole is that a stud loses.
+    Bore,
+    /// Whether the wall is fire-rated: a neighbour's is beyond it.
+    FireRating,
+    /// Where the flue runs in the chimney breast.
+    Flue(Id),
 }
 
 /// The size of an opening.

@@ -43,7 +43,7 @@ impl PiecePlan {
     pub fn has_assumed_openings(&self) -> bool {
         self.assumed
             || self.mount.as_ref().is_some_and(|mount| mount.assumed || mount.holes_assumed)
-            || self.cable.as_ref().is_some_and(|cable| !cable.framing_known)
+            || self.cable.as_ref().is_some_and(CablePlan::opens_blind)
     }
 }
 

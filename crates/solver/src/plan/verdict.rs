@@ -164,6 +164,9 @@ pub enum Rest {
 pub enum Want {
     /// Probe the stud at this hole.
     Probe(Subject),
+    /// Find the edges of the stud at this hole: wood was met there, but where its edges are is too doubtful for the room that
+    /// the fastener needs.
+    Edges(Subject),
     /// The piece's mass.
     Mass(Id),
     /// The mount's own mass.
@@ -317,6 +320,8 @@ pub enum EmptyWhy {
     OtherPlane,
     /// Too near to the fastener in this hole.
     TooNear(Id),
+    /// Too near to a fastener of another piece's plate: its hole.
+    NearOther(Subject),
     /// One was drilled there and spins.
     Stripped,
     /// A hole that is drilled, or an opening that is cut, is beside it.

@@ -5,6 +5,7 @@ use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::job::Job;
+use crate::job::option::Opening;
 use crate::job::wall::Wall;
 use crate::ledger::{Blank, Given};
 use crate::plan::Plan;
@@ -12,14 +13,29 @@ use crate::units::Length;
 use crate::wiring::boxed::{depth_behind, to_spare};
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
-    let front = wall.front.as_ref().and_then(|front| front.thickness);
     let all = all(job, wall, plan);
-    all.iter().filter(|of| of.in_wall().is_some()).flat_map(|one| of(one, front)).collect()
+    let inside = all.iter().filter(|of| of.in_wall().is_some());
+    inside
+        .flat_map(|one| {
+            // A chimney breast has a front of its own.
+            let middle = one.hung.at.outline.centre();
+            let breast = plan.survey.breast_at(middle.x, Some(middle.y)).map(|breast| &breast.id);
+            of(one, wall.front_on(breast).and_then(|front| front.thickness))
+        })
+        .collect()
 }
 
 fn of(of: &Cabled<'_>, front: Option<Length>) -> Vec<Finding> {
-    let boxes = of.cable.openings.iter().zip([false, true]);
-    boxes.filter_map(|(size, exit)| one(of, front, size.depth?, exit)).collect()
+    let way = of.hung.hanging.map(|hanging| &hanging.way);
+    let kinds = [way.and_then(|way| way.entry_kind.as_ref()), way.and_then(|way| way.exit_kind.as_ref())];
+    let boxes = of.cable.openings.iter().zip(kinds).zip([false, true]);
+    let each = boxes.filter_map(|((size, kind), exit)| match size.depth {
+        Some(deep) => one(of, front, deep, exit),
+        // A box of the kit has a depth, measured or not.
+        None => matches!(kind, Some(Opening::Stocked(_)))
+            .then(|| told(of, Level::Caution, Mend::Measure, CableWhat::BoxNotMeasured { exit })),
+    });
+    each.collect()
 }
 
 fn one(of: &Cabled<'_>, front: Option<Length>, deep: Length, exit: bool) -> Option<Finding> {

@@ -472,6 +472,8 @@ fn cable() -> CablePlan {
         exit_zone: Zone::default(),
         beside: None,
         framing_known: true,
+        unknown: Vec::new(),
+        may_bore: false,
         openings: [OpeningSize {
             width: Given::measured(mm(50.0)),
             height: Given::measured(mm(76.0)),

@@ -37,6 +37,8 @@ pub(super) struct Cabling<'a> {
     pub(super) outlines: &'a [Rect],
     /// The fasteners of all pieces that hang on the wall, each as wide as it is.
     pub(super) fastened: &'a [Rect],
+    /// The openings for the cables of other pieces, those that are planned before.
+    pub(super) opened: &'a [Rect],
     /// Whether openings that were struck or cut hold nothing: to see where they would be.
     pub(super) is_free: bool,
 }
@@ -48,7 +50,7 @@ impl<'a> Cabling<'a> {
         hanging: &'a Hanging,
         piece: &'a Piece,
         at: &'a PiecePlan,
-        (outlines, fastened): (&'a [Rect], &'a [Rect]),
+        (outlines, fastened, opened): (&'a [Rect], &'a [Rect], &'a [Rect]),
     ) -> Self {
         let mount = at.mount.as_ref().and_then(|mount| job.mount(&mount.id));
         Self {
@@ -61,6 +63,7 @@ impl<'a> Cabling<'a> {
             at,
             outlines,
             fastened,
+            opened,
             is_free: false,
         }
     }

@@ -45,6 +45,7 @@ impl Again {
             facts: &self.behind.facts,
             level: self.job.settings.chance().value(),
             exact: None,
+            in_use: &[],
         };
         let mut notes = Notes::default();
         let mut at = piece_plan(hanging, own, &place);
@@ -59,7 +60,8 @@ impl Again {
             .iter()
             .map(|one| if one.hanging == piece.hanging { place.outline } else { one.outline })
             .collect();
-        let entry_hidden = Cabling::of(&self.job, ground, hanging, own, &at, (&outlines, &[])).may_hide();
+        let entry_hidden =
+            Cabling::of(&self.job, ground, hanging, own, &at, (&outlines, &[], &[])).may_hide();
         let holes = at.mount.iter().flat_map(|mount| &mount.holes);
         let in_studs = holes.filter(|hole| hole.meets == Meets::Stud);
         Coarse {

@@ -11,9 +11,19 @@ use crate::plan::fact::PlacedFact;
 use crate::plan::framing::{Framing, Known};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::survey::{PlacedHit, Survey};
-use crate::subject::Id;
+use crate::subject::{Id, Subject};
 use crate::tolerance::{EDGE_NEED_MM, PROBED_BESIDE_MM, PROBED_WITHIN_MM, SAME_PLACE_MM};
 use crate::units::Length;
+
+/// A fastener of another piece's plate on the same wall.
+pub(super) struct InUse {
+    /// The hole that it is in.
+    pub(super) hole: Subject,
+    pub(super) place: Point,
+    /// Which stud it is in.
+    pub(super) stud: Option<usize>,
+    pub(super) diameter: Length,
+}
 
 /// What the holes are seen against.
 #[derive(Clone, Copy)]
@@ -27,6 +37,8 @@ pub(super) struct Ground<'a> {
     pub(super) level: f64,
     /// The piece of which every set of holes is to be tried at every place.
     pub(super) exact: Option<&'a Id>,
+    /// The fasteners of the plates that were chosen for before.
+    pub(super) in_use: &'a [InUse],
 }
 
 /// What each hole meets with the plate at `frame`: round holes, then slots, in the order of the job. A slot of which
@@ -255,6 +267,7 @@ mod tests {
                 facts: &[],
                 level: 0.95,
                 exact: None,
+                in_use: &[],
             };
             let met = holes(&ground, &Id::new("display-1"), &plate, frame, &|_| None);
             assert_eq!(met[0].meets, Meets::Stud, "stud at {} mm", centre.mm());

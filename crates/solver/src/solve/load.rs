@@ -79,9 +79,11 @@ impl Load {
         let mut outline = place.outline;
         let mut deepest_mm: f64 = 0.0;
         let mut masses = Vec::new();
+        // Nothing weighs nothing, and nothing is without depth: such a figure was not measured.
+        let is_more = |measured: &f64| *measured > 0.0;
         for (one, rect) in std::iter::once((piece, place.outline)).chain(with.iter().copied()) {
             outline = around(outline, rect);
-            let depth_mm = one.depth.map(Length::mm).unwrap_or_else(|| {
+            let depth_mm = one.depth.map(Length::mm).filter(is_more).unwrap_or_else(|| {
                 let want = Want::Size(one.id.clone());
                 if !wants.contains(&want) {
                     wants.push(want);
@@ -93,7 +95,7 @@ impl Load {
             if (one.width.is_none() || one.height.is_none()) && !wants.contains(&size) {
                 wants.push(size);
             }
-            let kg = one.mass.map(Mass::kg).unwrap_or_else(|| {
+            let kg = one.mass.map(Mass::kg).filter(is_more).unwrap_or_else(|| {
                 wants.push(Want::Mass(one.id.clone()));
                 rect.width().mm() * rect.height().mm() * 1e-6 * UNWEIGHED_KG_PER_M2
             });

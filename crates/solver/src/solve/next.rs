@@ -73,6 +73,6 @@ fn turn(want: &Want) -> Option<u8> {
         | Want::Solid { .. }
         | Want::WallSize(_) => 7,
         Want::Fasteners | Want::FastenerSize(_) | Want::FastenerHead(_) | Want::FastenerReport(_) => 8,
-        Want::Hits(_) | Want::Probe(_) => return None,
+        Want::Hits(_) | Want::Probe(_) | Want::Edges(_) => return None,
     })
 }

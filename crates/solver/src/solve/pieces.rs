@@ -4,7 +4,7 @@ use super::Notes;
 use super::cable::Cabling;
 use super::gaps::gaps;
 use super::held::{HeldPlate, Holds};
-use super::holes::Ground;
+use super::holes::{Ground, InUse};
 use super::leaning::named_by;
 use super::mounted::mounted;
 use super::placement::{self, Placed, Surroundings};
@@ -17,7 +17,8 @@ use crate::job::piece::Piece;
 use crate::job::place::UprightDatum;
 use crate::job::rule::UprightRule;
 use crate::job::wall::Wall;
-use crate::plan::piece::{Gaps, PiecePlan, PortPlan};
+use crate::plan::cable::WayBy;
+use crate::plan::piece::{Gaps, MountedPlan, PiecePlan, PortPlan};
 use crate::plan::survey::Survey;
 use crate::subject::{Id, Subject};
 
@@ -74,7 +75,10 @@ pub(super) fn pieces(
         }
     }
     let outlines: Vec<_> = settled.iter().map(|one| (one.hanging, one.piece, one.place.outline)).collect();
+    // Fasteners of two plates in one stud keep as far apart as those of one: the later plate gives way.
+    let mut in_use: Vec<InUse> = Vec::new();
     for (one, plan) in settled.iter().zip(&mut placed) {
+        let ground = Ground { in_use: &in_use, ..ground };
         let with = hung_on(&one.hanging.piece, &outlines);
         plan.mount = mount_of(job, one.hanging, notes).map(|mount| {
             mounted(
@@ -86,18 +90,24 @@ pub(super) fn pieces(
                 notes,
             )
         });
+        let more = plan.mount.iter().flat_map(fasteners_in_use).collect::<Vec<_>>();
+        in_use.extend(more);
     }
     let all: Vec<Rect> = placed.iter().map(|piece| piece.outline).collect();
     let fastened = fastened(&placed);
     let mut taken = Vec::new();
+    let mut opened: Vec<Rect> = Vec::new();
     for (one, plan) in settled.iter().zip(&mut placed) {
-        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, (&all, &fastened));
+        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, (&all, &fastened, &opened));
         let cable = cabling.plan(&mut taken);
         let wanted = cabling.wanted_entry(cable.as_ref());
         if let Some(mount) = &mut plan.mount {
             mount.entry = cable.as_ref().and_then(|cable| cable.way.as_ref()).and_then(|way| way.entry);
             mount.entry_wanted = wanted;
         }
+        let way = cable.as_ref().and_then(|cable| cable.way.as_ref());
+        let inside = way.filter(|way| way.by == WayBy::InWall);
+        opened.extend(inside.into_iter().flat_map(|way| way.entry.into_iter().chain([way.exit])));
         plan.cable = cable;
     }
     let order = |id: &Id| option.hangings.iter().position(|hanging| hanging.id == *id);
@@ -132,6 +142,19 @@ fn names_missing(job: &Job, survey: &Survey, one: &Settled<'_>) -> Vec<Subject> 
     missing.sort_unstable();
     missing.dedup();
     missing.into_iter().map(Id::whole).collect()
+}
+
+/// The fasteners of a plate, each at its hole.
+fn fasteners_in_use(mount: &MountedPlan) -> impl Iterator<Item = InUse> {
+    mount.fastening.fasteners.iter().filter_map(|fastener| {
+        let hole = mount.holes.iter().find(|hole| hole.id == fastener.hole)?;
+        Some(InUse {
+            hole: hole.subject.clone(),
+            place: hole.place,
+            stud: hole.stud,
+            diameter: fastener.diameter,
+        })
+    })
 }
 
 /// The fasteners in use, each as wide as it is.

@@ -77,6 +77,7 @@ impl<'a> Trial<'a> {
                 facts: &plan.facts,
                 level,
                 exact: None,
+                in_use: &[],
             },
             piece: &piece.id,
             piece_frame: place.frame,

@@ -217,7 +217,7 @@ pub(super) fn waits_for_studs(plan: &Plan, mark: &Mark) -> bool {
     let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
     let cable = piece.and_then(|piece| piece.cable.as_ref());
     matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage)
-        && cable.is_some_and(|cable| !cable.framing_known)
+        && cable.is_some_and(CablePlan::opens_blind)
 }
 
 /// What is done where the face is opened to pass a stud or a block, as sentences.
@@ -234,6 +234,10 @@ pub(super) fn passage(plan: &Plan, mark: &Mark) -> Vec<String> {
     let open = "Circuit off or tester passed first; open the face here, no deeper than the face and no wider than a hand \
                 and a drill need, and keep the piece.";
     let through = match crossed {
+        // What is not allowed is not told to be done.
+        Some((cable, Crosses::Stud(_))) if !cable.may_bore => {
+            return vec!["Open nothing here and bore no stud: as it stands that is not allowed.".to_owned()];
+        }
         Some((cable, Crosses::Stud(_))) => format!(
             "Bore the stud level through its middle, {} wide.",
             up_to_graduation(plan, cable.bore.value)
@@ -256,6 +260,9 @@ pub(super) fn feed(piece: Option<&PiecePlan>) -> Vec<String> {
     let cable = piece.and_then(|piece| piece.cable.as_ref());
     let is_network = |lead: &Lead| lead.signal == Some(Signal::Network);
     match cable.and_then(|cable| cable.way.as_ref()).map(|way| way.by) {
+        Some(WayBy::InWall) if cable.is_some_and(CablePlan::leads_cord_inside) => {
+            vec!["Lead no power cord into the wall; plan another way first.".to_owned()]
+        }
         Some(WayBy::InWall) => {
             let mut told = vec![
                 "Fish the cables through, plugs first, and leave a pull string beside them.".to_owned(),

@@ -7,7 +7,7 @@ pub use clauses::{rests_on, wanted};
 
 use super::case::{case, case_kind, why};
 use super::phrase::{capital, count, list, mass, one_line, sentence};
-use super::things::{Called, hole_name, piece_of};
+use super::things::{Called, hole_name, piece_of, thing};
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
 use crate::choosing::BetterHoles;
@@ -349,6 +349,7 @@ pub(super) fn because(plan: &Plan, empty: &EmptyWhy) -> String {
             "above a window or door, where nobody knows how high its header is".to_owned()
         }
         EmptyWhy::TooNear(hole) => format!("too near {}", hole_name(hole)),
+        EmptyWhy::NearOther(hole) => format!("too near the fastener in {}", thing(plan, hole)),
         EmptyWhy::Refused(reason) => why(plan, reason),
         EmptyWhy::NoFastener => "the kit has no fastener for this wall".to_owned(),
         EmptyWhy::NotNeeded => {

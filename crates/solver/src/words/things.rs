@@ -39,6 +39,9 @@ fn is_hole(plan: &Plan, subject: &Subject) -> bool {
     hole_of(plan, subject).is_some()
 }
 
+/// Things whose middles are no farther apart sideways stand one above another (chosen: less than a narrow bay).
+const BESIDE_MM: f64 = 150.0;
+
 /// How a thing is called, and whether its words end so that `'s` cannot follow.
 pub(super) struct Called {
     pub(super) words: String,
@@ -73,23 +76,45 @@ impl Called {
         Self::by_kind(piece_kind(piece.kind), &piece.name, &piece.id, alike)
     }
 
-    /// By its name, else by its kind; of two by their side, of more by their number from the left.
+    /// By its name, else by its kind: of several by their number from the left, and of those one above another by their
+    /// height.
     fn by_kind(kind: &str, name: &str, id: &Id, mut alike: Vec<(&Id, Point)>) -> Self {
         let name = one_line(name);
         if !name.is_empty() {
             return Self::plain(name);
         }
-        alike.sort_by(|(_, a), (_, b)| a.x.mm().total_cmp(&b.x.mm()).then(a.y.mm().total_cmp(&b.y.mm())));
-        let place = alike.iter().position(|(other, _)| *other == id);
-        match (alike.as_slice(), place) {
-            ([(_, a), (_, b)], Some(place)) => {
-                let (first, second) = if a.x < b.x { ("left", "right") } else { ("lower", "upper") };
-                Self::plain(format!("the {} {kind}", if place == 0 { first } else { second }))
+        alike.sort_by(|(_, a), (_, b)| a.x.mm().total_cmp(&b.x.mm()));
+        // What stands one above another is one column.
+        let mut columns: Vec<Vec<(&Id, Point)>> = Vec::new();
+        for one in alike {
+            let first = columns.last().and_then(|column| column.first());
+            match (first.is_some_and(|(_, at)| (one.1.x - at.x).mm() < BESIDE_MM), columns.last_mut()) {
+                (true, Some(column)) => column.push(one),
+                _ => columns.push(vec![one]),
             }
-            ([_, _, _, ..], Some(place)) => {
-                Self { words: format!("the {} {kind} from the left", ordinal(place + 1)), counted: true }
+        }
+        for column in &mut columns {
+            column.sort_by(|(_, a), (_, b)| a.y.mm().total_cmp(&b.y.mm()));
+        }
+        let place = |column: &Vec<(&Id, Point)>| column.iter().position(|(other, _)| *other == id);
+        let found =
+            columns.iter().enumerate().find_map(|(at, column)| Some((at, column.len(), place(column)?)));
+        let Some((at, high, up)) = found else { return Self::plain(format!("the {kind}")) };
+        let upright = match (high, up) {
+            (1, _) => kind.to_owned(),
+            (2, 0) => format!("lower {kind}"),
+            (2, _) => format!("upper {kind}"),
+            _ => format!("{} {kind} from below", ordinal(up + 1)),
+        };
+        match (columns.len(), at) {
+            (1, _) => Self { words: format!("the {upright}"), counted: high > 2 },
+            (2, _) if high <= 2 => {
+                Self::plain(format!("the {} {upright}", if at == 0 { "left" } else { "right" }))
             }
-            _ => Self::plain(format!("the {kind}")),
+            _ if high == 1 => {
+                Self { words: format!("the {} {kind} from the left", ordinal(at + 1)), counted: true }
+            }
+            _ => Self { words: format!("the {upright}, {} from the left", ordinal(at + 1)), counted: true },
         }
     }
 }
@@ -388,6 +413,40 @@ mod tests {
         assert_eq!(told(&plan, "window-2.right"), "the left window's right edge");
         plan.survey.features.push(window("window-3", 9.0));
         assert_eq!(told(&plan, "window-1.left"), "the left edge of the 2nd window from the left");
+    }
+
+    #[test]
+    fn what_stands_one_above_another_is_told_apart_by_its_height() {
+        let mut plan = sample::plan();
+        let one = plan.survey.features[1].clone();
+        let mut windows = |at: &[(&str, f64, f64)]| {
+            plan.survey.features.retain(|feature| feature.kind != one.kind);
+            for (id, right, up) in at {
+                let mut window = one.clone();
+                window.id = Id::new(id);
+                window.rect = one.rect.moved(Length::inches(*right), Length::inches(*up));
+                plan.survey.features.push(window);
+            }
+            at.iter().map(|(id, ..)| told(&plan, id)).collect::<Vec<_>>()
+        };
+        assert_eq!(windows(&[("a", 0.0, 9.0), ("b", 1.0, 0.0)]), ["the upper window", "the lower window"]);
+        assert_eq!(
+            windows(&[("a", 0.0, 9.0), ("b", 0.0, 0.0), ("c", 0.0, 18.0)]),
+            ["the 2nd window from below", "the 1st window from below", "the 3rd window from below"]
+        );
+        assert_eq!(
+            windows(&[("a", 0.0, 9.0), ("b", 0.0, 0.0), ("c", 20.0, 0.0)]),
+            ["the left upper window", "the left lower window", "the right window"]
+        );
+        assert_eq!(
+            windows(&[("a", 0.0, 9.0), ("b", 0.0, 0.0), ("c", 20.0, 0.0), ("d", 40.0, 0.0)]),
+            [
+                "the upper window, 1st from the left",
+                "the lower window, 1st from the left",
+                "the 2nd window from the left",
+                "the 3rd window from the left"
+            ]
+        );
     }
 
     #[test]

@@ -22,8 +22,8 @@ use strikeline_solver::ledger::{Blank, Given, Label};
 use strikeline_solver::plan::framing::Framing;
 use strikeline_solver::units::{Length, Ratio, Stress};
 
-/// A set's worth, the first key first: holds, known, reserve, chance, symmetric, few, short.
-pub(crate) type Worth = (bool, bool, i64, i64, bool, i64, i64);
+/// A set's worth, the first key first: holds, known, reserve, many where no case is known, chance, symmetric, few, short.
+pub(crate) type Worth = (bool, bool, i64, i64, i64, bool, i64, i64);
 
 /// The display's middle, and the plate's top above it.
 const MIDDLE_MM: (f64, f64) = (2000.0, 1500.0);
@@ -238,6 +238,7 @@ impl<'a> Twin<'a> {
             known && worst.is_some_and(|used| used <= 1.0),
             known,
             whole(reserve * 100.0),
+            if worst.is_none() { i64::try_from(set.len()).unwrap() } else { 0 },
             whole(chance * 20.0),
             symmetric,
             -i64::try_from(set.len()).unwrap(),

@@ -236,7 +236,8 @@ impl Cabling<'_> {
             HiddenKind::Cable => hidden.rect.grown(self.apart_from_power()),
             _ => hidden.rect.grown(clear),
         });
-        self.on_the_face(but).chain(hidden)
+        let opened = self.opened.iter().map(move |other| other.grown(clear));
+        self.on_the_face(but).chain(hidden).chain(opened)
     }
 
     /// The studs as an opening's middle somewhere between two heights keeps clear of them, by half its width and their doubt; and the fire blocks, over

@@ -18,6 +18,7 @@ use crate::tolerance::{
 };
 use crate::units::Length;
 use crate::wiring::bored::{Bears, deepest_notch, largest_bore, largest_without_plate, needed};
+use crate::wiring::lengths::up_to;
 
 /// A stud, or a part of one.
 pub(super) struct StudPart {
@@ -106,9 +107,11 @@ impl Cabling<'_> {
         })
     }
 
-    /// Whether studs may be bored for these cables: it was asked for, and the rule allows so wide a hole.
-    fn may_bore(&self, leads: &[Lead]) -> bool {
-        let fits = |limits: StudLimits| self.bore(leads).value <= limits.bore.value;
+    /// Whether studs may be bored for these cables: it was asked for, and the rule allows the hole as it is drilled, by the
+    /// graduation above what is needed.
+    pub(super) fn may_bore(&self, leads: &[Lead]) -> bool {
+        let drilled = up_to(self.bore(leads).value, self.job.style().length_of(1));
+        let fits = |limits: StudLimits| drilled <= limits.bore.value;
         self.wished.bore == Some(true) && self.stud_limits().is_some_and(fits)
     }
 
@@ -167,6 +170,8 @@ impl Cabling<'_> {
         let clear = half + Length::millimetres(ENTRY_CLEAR_MM);
         barred.extend(self.fastened.iter().map(|one| Area::of(one.grown(clear))));
         barred.extend(self.other_breasts().map(|breast| Area::of(breast).grown(half_nm, half_nm)));
+        // Nor through the boxes of another piece's cables.
+        barred.extend(self.opened.iter().map(|other| Area::of(*other).grown(half_nm, half_nm)));
         let mut blocks = Vec::new();
         for hidden in &self.ground.survey.hidden {
             let area = Area::of(hidden.rect).grown(half_nm, half_nm);

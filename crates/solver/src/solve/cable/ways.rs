@@ -147,14 +147,17 @@ impl Cabling<'_> {
             against.push(Against::Bay);
         }
         let crosses = self.crosses(space, &found.corners);
-        // One that was begun inside of a stud cost the search nothing, and is bored all the same.
+        // One that was begun inside of a stud or block cost the search nothing, and is bored all the same.
         let count = |all: usize| u32::try_from(all).unwrap_or(u32::MAX);
         let bored = count(crosses.iter().filter(|one| matches!(one, Crosses::Stud(_))).count());
         let begun = bored.saturating_sub(found.cost.studs_bored);
         let stud_is_against = space.studs.iter().any(|stud| stud.crossing.cost.not_allowed > 0);
+        let is_block = |one: &&Crosses| matches!(one, Crosses::Hidden(_, HiddenKind::FireBlock, _));
+        let passed = count(crosses.iter().filter(is_block).count()).saturating_sub(found.cost.blocks);
         let cost = Cost {
             studs_bored: found.cost.studs_bored + begun,
-            patches: found.cost.patches + begun,
+            blocks: found.cost.blocks + passed,
+            patches: found.cost.patches + begun + passed,
             not_allowed: found.cost.not_allowed + if stud_is_against { begun } else { 0 },
             ..found.cost
         };

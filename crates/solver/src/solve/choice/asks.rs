@@ -1,7 +1,9 @@
 //! What a mount's maker requires, as far as words can be searched: where they can be read two ways, the safer.
 
 mod read;
+mod size;
 
+use super::kind::Kind;
 use crate::job::framing::WallFraming;
 use crate::job::kit::FastenerKind;
 use crate::job::mount::Required as Said;
@@ -9,6 +11,7 @@ use crate::plan::piece::HolePlan;
 use crate::plan::verdict::Required;
 use crate::subject::Id;
 use read::{Spoken, read};
+use size::Sizes;
 
 /// A word that means every one of them stands at most so many words before "holes": "all of the mounting holes".
 const FEW_WORDS: usize = 4;
@@ -79,6 +82,10 @@ pub(in super::super) struct Asks<'a> {
     masonry: bool,
     /// Concrete screws are.
     concrete_screws: bool,
+    /// Wood screws are.
+    wood_screws: bool,
+    /// The sizes that are named.
+    sizes: Sizes,
     /// Every hole is to be used.
     every_hole: bool,
     /// So many fasteners at least, where a number of them is spoken of.
@@ -159,6 +166,8 @@ impl<'a> Asks<'a> {
             wood: says(&["wood", "wooden", "timber", "stud", "studs", "joist", "joists"]),
             masonry: says(&["concrete", "masonry", "brick", "bricks", "block", "blocks"]),
             concrete_screws: beside("concrete", &["screw", "screws"], 1),
+            wood_screws: beside("wood", &["screw", "screws"], 1),
+            sizes: Sizes::of(text),
             every_hole: ["all", "every", "each"].iter().any(|word| beside(word, &holes, FEW_WORDS)),
             least,
             perhaps,
@@ -200,7 +209,16 @@ impl<'a> Asks<'a> {
     /// Whether nothing is asked for that can be searched for.
     pub(super) fn is_free(&self) -> bool {
         let counts = self.least > 0 || self.perhaps > 0;
-        !self.names_holes() && !self.lags && !self.masonry && !counts && !self.forbids
+        let types = self.lags || self.wood_screws || self.masonry || self.sizes.are_named();
+        !self.names_holes() && !types && !counts && !self.forbids
+    }
+
+    /// Whether a fastener in this wall is what the words ask for, its size as far as they name any.
+    pub(super) fn of_kind(&self, kind: &Kind<'_>, framing: Option<&WallFraming>) -> Required {
+        match self.of_fastener(kind.kind(), framing) {
+            Required::Met if !self.sizes.fit(kind.diameter, kind.length) => Required::NotKnown,
+            told => told,
+        }
     }
 
     /// Whether a type of fastener in this wall is what the words ask for.
@@ -215,6 +233,8 @@ impl<'a> Asks<'a> {
         let (lags, is_lag) = (self.lags, kind == FastenerKind::Lag);
         match (in_masonry, self.masonry) {
             (false, _) if lags && !is_lag => Required::NotMet,
+            // "Wood: screws as supplied" may ask for any.
+            (false, _) if self.wood_screws && !lags && kind != FastenerKind::WoodScrew => Required::NotKnown,
             (false, false) => Required::Met,
             (false, true) if lags || self.wood => Required::Met,
             (true, false) if lags => Required::NotMet,
@@ -251,6 +271,7 @@ mod tests {
             ("No drywall screws", lag, &wood, Required::NotKnown),
             ("Wood screws must not be used", lag, &wood, Required::NotKnown),
             ("No. 10 wood screws", screw, &wood, Required::Met),
+            ("No. 10 wood screws", lag, &wood, Required::NotKnown),
             ("No fewer than four lag screws", lag, &wood, Required::Met),
             ("Lag screws. Do not overtighten them.", lag, &wood, Required::Met),
             ("Do not overtighten or use wood screws", lag, &wood, Required::NotKnown),

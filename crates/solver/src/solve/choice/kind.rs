@@ -21,7 +21,7 @@ use crate::job::kit::{DrillBit, FastenerKind, FastenerStock};
 use crate::ledger::{Blank, Given, Label, Ledger, Part};
 use crate::plan::piece::{HolePlan, Meets};
 use crate::plan::verdict::{BitFrom, EmptyWhy, Rest, Want};
-use crate::subject::Id;
+use crate::subject::{Id, Subject};
 use crate::tolerance::{LOWEST_CEILING_IN, SAME_PLACE_MM, SOLE_PLATE_MM, TOP_PLATES_MM};
 use crate::units::{Length, LengthUnit};
 
@@ -259,6 +259,9 @@ impl<'a> Kind<'a> {
         if site.is_bored_for_another(hole.place, &self.stock.id) {
             return Err(EmptyWhy::BoredForAnother);
         }
+        if let Some(other) = self.near_other(site, hole) {
+            return Err(EmptyWhy::NearOther(other));
+        }
         let in_concrete = matches!(site.framing, Some(WallFraming::Concrete(_) | WallFraming::Masonry(_)));
         let stud = match (hole.meets, hole.stud) {
             (Meets::Stud, Some(stud)) if !in_concrete => stud,
@@ -346,6 +349,22 @@ impl<'a> Kind<'a> {
             chance,
             met,
         })
+    }
+
+    /// The fastener of another plate that one here would stand too near to: along the stud that both are in, or any way
+    /// where there is none. The larger of the two has its way.
+    fn near_other(&self, site: &Site<'_>, hole: &HolePlan) -> Option<Subject> {
+        let apart_mm = self.apart(&mut Blank, site).mm();
+        let near = site.ground.in_use.iter().find(|other| {
+            let larger = (other.diameter.mm() / self.diameter.mm()).max(1.0);
+            let needs_mm = apart_mm * larger - SAME_PLACE_MM;
+            let (right, up) = ((other.place.x - hole.place.x).mm(), (other.place.y - hole.place.y).mm());
+            match (hole.stud, other.stud) {
+                (Some(stud), Some(of_other)) => stud == of_other && up.abs() < needs_mm,
+                _ => right * right + up * up < needs_mm * needs_mm,
+            }
+        })?;
+        Some(near.hole.clone())
     }
 
     /// Whether two of them stand too near each other.

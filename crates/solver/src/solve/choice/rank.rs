@@ -62,6 +62,11 @@ impl Rank {
         Self { holds, known: true, reserve: in_steps(most, RESERVE_STEP), ..self }
     }
 
+    /// Whether no case of it is known: nothing then tells that one fastener does as well as more.
+    fn is_dark(&self) -> bool {
+        !self.known && self.reserve <= -RESERVE_STEP
+    }
+
     /// Whether it leads as far as the keys before the reserve tell.
     pub(super) fn leads_with(&self, lead: &Self) -> bool {
         (self.by_hand, self.required, self.holds, self.known)
@@ -77,6 +82,10 @@ impl Rank {
             .then(self.known.cmp(&other.known))
             .then(self.drilled.cmp(&other.drilled))
             .then(self.reserve.total_cmp(&other.reserve))
+            .then_with(|| match (self.is_dark(), other.is_dark()) {
+                (true, true) => self.count.cmp(&other.count),
+                _ => Ordering::Equal,
+            })
             .then(self.chance.total_cmp(&other.chance))
             .then(self.symmetric.cmp(&other.symmetric))
             .then(other.count.cmp(&self.count))

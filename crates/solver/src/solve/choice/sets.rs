@@ -141,7 +141,7 @@ impl<'a> Table<'a> {
             perhaps: asked.asks.perhaps(),
             wanted,
             drilled,
-            requirable: all && asked.asks.of_fastener(kind.kind(), site.framing) == Required::Met,
+            requirable: all && asked.asks.of_kind(kind, site.framing) == Required::Met,
             hold: kind.hold.ok(),
             leading,
             all: asked.cases.to_vec(),

@@ -11,7 +11,6 @@ use crate::job::plate::Plate;
 use crate::ledger::{Given, Label};
 use crate::numeric::root;
 use crate::plan::fact::PlacedFact;
-use crate::plan::survey::Survey;
 use crate::plan::verdict::Want;
 use crate::subject::{Id, Subject};
 use crate::tolerance::{CUT_CLEAR_MM, SAME_HOLE_MM, STRIPPED_WITHIN_MM};
@@ -85,6 +84,12 @@ impl<'a> Site<'a> {
     pub(super) fn wants(&self) -> Vec<Want> {
         let wall = &self.ground.wall.id;
         let mut wants = Vec::new();
+        // A chimney breast of which nobody said what it is built of may be built otherwise than its wall.
+        let breast = self
+            .on
+            .as_ref()
+            .filter(|on| ground_feature(&self.ground, on).is_none_or(|feature| feature.framing.is_none()));
+        wants.extend(breast.map(|breast| Want::Framing(breast.clone())));
         if self.plate_assumed {
             wants.push(Want::Plate(self.mount.clone()));
         }
@@ -193,7 +198,7 @@ impl<'a> Site<'a> {
 
     /// From a place to the nearest edge of the concrete: the plane's own ends and whatever opens or ends it.
     pub(super) fn to_edge(&self, place: Point) -> Length {
-        to_edge(self.ground.survey, self.on.as_ref(), place)
+        to_edge(&self.ground, self.on.as_ref(), place)
     }
 }
 
@@ -201,12 +206,14 @@ fn ground_feature<'a>(ground: &Ground<'a>, id: &Id) -> Option<&'a Feature> {
     ground.wall.features.iter().find(|feature| feature.id == *id)
 }
 
-fn to_edge(survey: &Survey, on: Option<&Id>, place: Point) -> Length {
+/// What opens or ends concrete: whatever is cut into it, what is told as something else (it may be a niche or a fire's opening),
+/// another plane, and every hidden thing, since it lies in a hollow.
+fn to_edge(ground: &Ground<'_>, on: Option<&Id>, place: Point) -> Length {
+    let survey = ground.survey;
     let plane = survey.features.iter().find(|feature| Some(&feature.id) == on);
     let outline = plane.map_or(survey.outline, |breast| breast.rect);
     let ends =
         [place.x - outline.left, outline.right - place.x, place.y - outline.bottom, outline.top - place.y];
-    let mut nearest_mm = ends.into_iter().map(Length::mm).fold(f64::INFINITY, f64::min);
     let opens = |kind: FeatureKind| {
         matches!(
             kind,
@@ -215,14 +222,22 @@ fn to_edge(survey: &Survey, on: Option<&Id>, place: Point) -> Length {
                 | FeatureKind::Vent
                 | FeatureKind::Outlet
                 | FeatureKind::Switch
+                | FeatureKind::Thermostat
+                | FeatureKind::ChimneyBreast
+                | FeatureKind::Other
         )
     };
-    for feature in survey.features.iter().filter(|feature| opens(feature.kind)) {
-        let rect = feature.rect;
+    let features = survey.features.iter().filter(|feature| opens(feature.kind) && Some(&feature.id) != on);
+    let cut = ground.facts.iter().filter(|fact| fact.state == FactState::Cut);
+    let holes = features
+        .map(|feature| feature.rect)
+        .chain(survey.hidden.iter().map(|hidden| hidden.rect))
+        .chain(cut.filter_map(PlacedFact::opening));
+    let to_holes = holes.map(|rect| {
         let aside = |low: Length, at: Length, high: Length| (low - at).mm().max((at - high).mm()).max(0.0);
-        let (dx, dy) = (aside(rect.left, place.x, rect.right), aside(rect.bottom, place.y, rect.top));
         // No longer than the straight way.
-        nearest_mm = nearest_mm.min(dx.max(dy));
-    }
+        aside(rect.left, place.x, rect.right).max(aside(rect.bottom, place.y, rect.top))
+    });
+    let nearest_mm = ends.into_iter().map(Length::mm).chain(to_holes).fold(f64::INFINITY, f64::min);
     Length::millimetres(nearest_mm.max(0.0))
 }

@@ -123,7 +123,11 @@ impl Told<'_> {
         let all_met = used_holes().all(|(one, _)| one.met);
         add(
             &mut wanted,
-            used_holes().filter(|(one, _)| !one.met).map(|(_, hole)| Want::Probe(hole.subject.clone())),
+            used_holes().filter(|(one, _)| !one.met).map(|(_, hole)| {
+                let subject = hole.subject.clone();
+                // A probe that met wood there answers no more: it is the edges that are doubtful.
+                if hole.met { Want::Edges(subject) } else { Want::Probe(subject) }
+            }),
         );
 
         let required = self.required_by(table, set);
@@ -244,7 +248,7 @@ impl Told<'_> {
     /// Whether what the maker requires is met: of holes as far as they are named, of fasteners as far as words can be
     /// searched. More of the maker's words nobody but the reader can check.
     fn required_by(&self, table: &Table<'_>, set: &Set) -> Required {
-        let of_fastener = self.asks.of_fastener(table.kind.kind(), self.site.framing);
+        let of_fastener = self.asks.of_kind(table.kind, self.site.framing);
         if table.has_required(set.mask) || of_fastener == Required::NotMet {
             return of_fastener;
         }

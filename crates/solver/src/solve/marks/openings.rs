@@ -24,13 +24,17 @@ impl Site<'_> {
             self.read(end, &[Axis::Across, Axis::Upright], piece, marks);
             return;
         }
+        // No cord of power goes inside a wall: nothing is opened for one.
+        if cable.leads_cord_inside() {
+            return;
+        }
         let Some(entry) = way.entry else { return };
         let place = entry.centre();
         for (name, stage, what) in
             [("look", Stage::Probe, MarkWhat::Look), ("entry", Stage::Open, MarkWhat::Entry)]
         {
             // A look tells where studs are: it waits for none.
-            let waits = !cable.framing_known && what == MarkWhat::Entry;
+            let waits = cable.opens_blind() && what == MarkWhat::Entry;
             let mut opening = mark(piece, name, stage, what, place);
             opening.outline = Some(entry);
             let Some(mount) = &piece.mount else {
@@ -50,13 +54,13 @@ impl Site<'_> {
             });
             marks.push(opening);
         }
-        self.passages(piece, way, !cable.framing_known, marks);
+        self.passages(piece, way, cable.opens_blind(), marks);
         let mut exit = mark(piece, "exit", Stage::Open, MarkWhat::Exit, way.exit.centre());
         exit.outline = Some(way.exit);
         exit.on_tape = true;
         exit.assumed = piece.assumed
             || piece.mount.as_ref().is_some_and(|mount| mount.holes_assumed)
-            || !cable.framing_known;
+            || cable.opens_blind();
         self.read(exit, &[Axis::Across, Axis::Upright], piece, marks);
     }
 

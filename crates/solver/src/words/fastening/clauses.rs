@@ -17,15 +17,19 @@ pub fn rests_on(plan: &Plan, fastening: &Fastening) -> Vec<String> {
 #[must_use]
 pub fn wanted(plan: &Plan, fastening: &Fastening) -> Vec<String> {
     let mut told = Vec::new();
-    let mut probes = Vec::new();
+    let (mut probes, mut edges) = (Vec::new(), Vec::new());
     for one in &fastening.verdict.wanted {
         match one {
             Want::Probe(hole) => probes.push(hole_name(&Id::new(hole.part_str()))),
+            Want::Edges(hole) => edges.push(hole_name(&Id::new(hole.part_str()))),
             other => told.push(want(plan, other)),
         }
     }
     if !probes.is_empty() {
         told.push(format!("probe the stud at {}", list(&probes)));
+    }
+    if !edges.is_empty() {
+        told.push(find_edges(&list(&edges)));
     }
     told
 }
@@ -36,6 +40,7 @@ pub(in super::super) fn want(plan: &Plan, want: &Want) -> String {
     let hole = |subject: &Subject| hole_name(&Id::new(subject.part_str()));
     match want {
         Want::Probe(subject) => format!("probe the stud at {}", hole(subject)),
+        Want::Edges(subject) => find_edges(&hole(subject)),
         Want::Mass(id) => format!("measure the mass of {}", of(id)),
         Want::MountMass(_) => "measure the mass of the mount".to_owned(),
         Want::Size(id) => format!("measure the width, height and depth of {}", of(id)),
@@ -52,7 +57,8 @@ pub(in super::super) fn want(plan: &Plan, want: &Want) -> String {
         Want::Front(id) if *id == plan.wall => "measure the thickness in front of the framing".to_owned(),
         Want::Front(id) => format!("measure the thickness in front of what {} is built of", of(id)),
         Want::StudDepth(_) => "measure how deep the studs are".to_owned(),
-        Want::Framing(_) => "find out what the wall is built of".to_owned(),
+        Want::Framing(id) if *id == plan.wall => "find out what the wall is built of".to_owned(),
+        Want::Framing(id) => format!("find out what {} is built of", of(id)),
         Want::SteelThickness(_) => "measure the thickness of the steel studs".to_owned(),
         Want::Face(_) => "measure the width of the steel studs' flange".to_owned(),
         Want::NormalWeight(_) => "find out whether the concrete is of normal weight".to_owned(),
@@ -69,6 +75,13 @@ pub(in super::super) fn want(plan: &Plan, want: &Want) -> String {
         Want::FastenerHead(of) => format!("measure the head or washer of the {}", of_kit(plan, of)),
         Want::FastenerReport(of) => format!("enter what the report of the {} says", of_kit(plan, of)),
     }
+}
+
+/// What finds the edges of studs at some holes.
+fn find_edges(holes: &str) -> String {
+    format!(
+        "find both edges of the stud at {holes}: probe to either side until no wood is met, and note each"
+    )
 }
 
 /// What a verdict rests on, as a clause.

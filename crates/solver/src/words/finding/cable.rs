@@ -7,6 +7,7 @@ use super::called;
 use crate::finding::Finding;
 use crate::finding::cable::CableWhat;
 use crate::plan::Plan;
+use crate::plan::cable::Unknown;
 use crate::units::LengthUnit;
 
 /// A finding as a clause.
@@ -164,8 +165,16 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             size(*deep),
             size(*room)
         ),
+        CableWhat::BoxNotMeasured { exit } => {
+            format!("whether the box for {} goes in is not known: measure how deep it is", opening(exit))
+        }
+        CableWhat::WayNotKnown { why } => {
+            let why: Vec<String> = why.iter().map(|one| unknown(plan, one)).collect();
+            format!("whether the cables may go this way is not known: {}", list(&why))
+        }
         CableWhat::NailPlate { left, thick } => format!(
-            "a bored hole leaves {} to the stud's face: nail a steel plate over it, at least {} thick",
+            "a bored hole leaves {} to the stud's face: nail a steel plate over it, at least {} thick (the rule is for power wiring, and good \
+             practice for these cables)",
             size(*left),
             up_to_graduation(plan, *thick)
         ),
@@ -218,6 +227,22 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
         CableWhat::ManyBends => {
             "the way turns by more than 360 degrees: leave a place to pull from between".to_owned()
         }
+    }
+}
+
+/// What finds out what a way hangs on.
+fn unknown(plan: &Plan, one: &Unknown) -> String {
+    match one {
+        Unknown::Framing(of) if *of == plan.wall => "find out what the wall is built of".to_owned(),
+        Unknown::Framing(of) => format!("find out what {} is built of", called(plan, of)),
+        Unknown::Flange => "measure how wide the flange of the steel studs is".to_owned(),
+        Unknown::Supposed(id) => format!("see whether {} is where it is supposed", called(plan, id)),
+        Unknown::Bore => "measure the plugs, the cables or the tube: how large a hole the stud loses hangs on them".to_owned(),
+        Unknown::FireRating => {
+            "ask whether the wall is fire-rated, since a neighbour is beyond it; then what goes into it is for that rating"
+                .to_owned()
+        }
+        Unknown::Flue(breast) => format!("find out where the flue runs in {}", called(plan, breast)),
     }
 }
 

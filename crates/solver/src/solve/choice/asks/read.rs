@@ -46,10 +46,10 @@ impl Spoken {
 }
 
 /// A run of letters or figures, with the signs that touch it.
-struct Run {
-    text: String,
-    before: Option<char>,
-    after: Option<char>,
+pub(super) struct Run {
+    pub(super) text: String,
+    pub(super) before: Option<char>,
+    pub(super) after: Option<char>,
     /// Whether a sentence ends with it.
     ends: bool,
 }
@@ -60,7 +60,7 @@ impl Run {
     }
 
     /// Whether it is a part of a whole, or has one: `5/16`, `0.25`, one sign for a half.
-    fn is_broken(&self) -> bool {
+    pub(super) fn is_broken(&self) -> bool {
         self.is_number() && !self.text.chars().all(|one| one.is_ascii_digit())
     }
 }
@@ -130,7 +130,7 @@ fn number(run: &Run, before: Option<&Run>, after: Option<&Run>, second: Option<&
 
 /// The runs of a text in small letters. A times between figures is a run of its own, and so is a unit that touches its
 /// number.
-fn runs(text: &str) -> Vec<Run> {
+pub(super) fn runs(text: &str) -> Vec<Run> {
     let letters: Vec<char> = text
         .to_lowercase()
         .chars()

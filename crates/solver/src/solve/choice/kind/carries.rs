@@ -192,7 +192,14 @@ impl Kind<'_> {
             strength,
             normal_weight: concrete.normal_weight == Some(true),
         };
-        self.hold = in_concrete(ledger, &screw).map(Hold::Linear);
+        // A layer that is told of is there, however thin it was measured: the plate does not bear on the concrete.
+        let front = site.ground.wall.front_on(site.on.as_ref());
+        let is_bare = front.is_none_or(|front| front.layers.is_empty());
+        let gap = site.front.value;
+        self.hold = match in_concrete(ledger, &screw) {
+            Ok(_) if !is_bare => Err(Why::OffTheConcrete { gap, assumed: false }),
+            held => held.map(Hold::Linear),
+        };
     }
 }
 
