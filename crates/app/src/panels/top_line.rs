@@ -21,7 +21,7 @@ const ROOM: f32 = 114.0;
 const FURTHER: f32 = 44.0;
 
 /// Narrower than this where a piece goes takes a line more, in points (chosen: the longest of the demo rooms).
-const NARROW: f32 = 600.0;
+const NARROW: f32 = 720.0;
 
 /// A line, in points.
 const LINE: f32 = 20.0;

@@ -90,7 +90,7 @@ pub(super) fn rest(plan: &Plan, rest: &Rest) -> String {
     match rest {
         Rest::Pull(pull) => format!("somebody pulls with {:.0} N", pull.n()),
         Rest::Gravity(gravity) => format!("wood of specific gravity {}", gravity.value()),
-        Rest::StudDepth(depth) => format!("a stud {} deep", print(*depth)),
+        Rest::StudDepth(depth) => format!("a stud {} deep, not a furring strip", print(*depth)),
         Rest::StudFace(face) => format!("a stud's face {} wide", print(*face)),
         Rest::PlateSteel(_) => "a plate of sheet steel".to_owned(),
         Rest::Washer(washer) => format!("a washer {} thick", print(*washer)),
