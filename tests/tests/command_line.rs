@@ -264,7 +264,10 @@ fn json_has_the_promised_keys_in_their_order() {
             ];
             assert_eq!(keys(wall), of_wall);
             if !wall["error_budget"].is_null() {
-                assert_eq!(keys(&wall["error_budget"]), ["piece", "centre_mm", "top_mm", "tilt_deg"]);
+                assert_eq!(
+                    keys(&wall["error_budget"]),
+                    ["piece", "centre_mm", "top_mm", "tilt_deg", "level_deg"]
+                );
                 for part in ["centre_mm", "top_mm", "tilt_deg"] {
                     assert_eq!(keys(&wall["error_budget"][part]), ["worst", "rss", "largest"]);
                 }
@@ -357,7 +360,7 @@ fn piece_has_its_keys(piece: &Value) {
         .into_iter()
         .chain(sides)
         .chain(["plate", "holes", "verdict", "fasteners", "left_empty", "anchors", "better_holes", "limits"])
-        .chain(["cable"])
+        .chain(["cable", "error_budget"])
         .collect();
     assert_eq!(keys(piece), of_piece);
     assert!(piece["plate"].is_null() || keys(&piece["plate"]) == sides, "{}", piece["plate"]);

@@ -141,7 +141,8 @@ fn plan(path: &Path, form: Form, options: &[String], out: &mut dyn Write) -> Res
                 let text = words::plan_text(job, plan, &Beside::of(job, plan));
                 if working { [vec![text], workings(job, plan)].concat().join("\n") } else { text }
             });
-            let bring = plans.first().map(|plan| words::carry_text(plan, &carry(job))).unwrap_or_default();
+            let planned: Vec<&Plan> = plans.iter().collect();
+            let bring = words::carry_text(job, &planned, &carry(job, &planned));
             let texts = told.chain(Some(bring).filter(|text| !text.is_empty()));
             texts.collect::<Vec<_>>().join("\n")
         }

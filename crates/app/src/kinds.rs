@@ -4,7 +4,7 @@ use strikeline_solver::job::feature::FeatureKind;
 use strikeline_solver::job::framing::Layer;
 use strikeline_solver::job::hidden::{HiddenKind, KnownBy};
 use strikeline_solver::job::hit::HitKind;
-use strikeline_solver::job::kit::{FastenerKind, MeasureKind, Signal};
+use strikeline_solver::job::kit::{AccuracyClass, FastenerKind, MeasureKind, Signal};
 use strikeline_solver::job::mount::{LiftDirection, MountKind, UsualPlate};
 use strikeline_solver::job::option::Surface;
 use strikeline_solver::job::piece::PieceKind;
@@ -130,6 +130,9 @@ list! { /// A tool that measures or levels.
         Tape: "tape", DistanceMeter: "distance meter", LineLaser: "line laser", WaterLevel: "water level",
         SpiritLevel: "spirit level",
     }
+}
+list! { /// How accurate a tape is, as it is printed at its beginning.
+    TAPE_CLASSES of AccuracyClass { I: "I", Ii: "II", Iii: "III", }
 }
 list! { /// The unit of a bare number.
     UNITS of Units { Inches: "inches", Millimetres: "millimetres", }

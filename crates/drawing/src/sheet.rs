@@ -107,6 +107,8 @@ pub struct About<'a> {
 pub(crate) struct Ask<'a> {
     pub(crate) job: &'a Job,
     pub(crate) plan: &'a Plan,
+    /// All plans that are drawn, each of another wall.
+    pub(crate) planned: &'a [&'a Plan],
     pub(crate) paper: PaperSize,
     pub(crate) about: About<'a>,
 }
@@ -153,7 +155,7 @@ pub fn document(
 ) -> Result<Document, Unset> {
     let mut pages = Vec::new();
     for (index, plan) in plans.iter().enumerate() {
-        let ask = Ask { job, plan, paper, about };
+        let ask = Ask { job, plan, planned: plans, paper, about };
         for kind in kinds.iter().filter(|kind| index == 0 || !kind.is_of_job()) {
             pages.extend(sheet(&ask, *kind));
         }

@@ -6,7 +6,10 @@ mod tools;
 
 use crate::job::Job;
 use crate::job::kit::FastenerKind;
+use crate::job::piece::PieceKind;
+use crate::job::wall::Wall;
 use crate::plan::Plan;
+use crate::plan::verdict::EmptyWhy;
 use crate::solve::{chosen_option, solve};
 use crate::units::{Length, Mass};
 
@@ -37,8 +40,24 @@ pub enum Carried {
         /// How many of the count are spares.
         spares: usize,
     },
-    /// Washers for fasteners so thick.
-    Washers(Length),
+    /// What will hold a plate for which no fastener is chosen yet.
+    NotChosen {
+        /// In how many of its holes.
+        holes: usize,
+        /// What the mount is called; empty where it has no name.
+        mount: String,
+        /// What hangs on it.
+        whose: Whose,
+    },
+    /// What a piece that hangs on no mount is fixed with.
+    OwnFixings(Whose),
+    /// Washers for fasteners.
+    Washers {
+        /// How thick.
+        thick: Length,
+        /// Whether nobody measured one: the verdict supposes it.
+        supposed: bool,
+    },
     /// A drill bit; one for masonry where so said.
     Bit {
         /// Its diameter.
@@ -46,6 +65,8 @@ pub enum Carried {
         /// Whether it is for concrete.
         masonry: bool,
     },
+    /// A bit for masonry, as wide as a fastener asks of which no rule tells.
+    BitToFit,
     /// An extension for bits.
     BitExtension,
     /// A hammer drill.
@@ -122,14 +143,20 @@ pub enum Carried {
 /// What asks for a line.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Asks {
-    /// So many holes of plates that are in use.
-    Holes(usize),
-    /// So many holes that are drilled to a size.
-    LeadHoles(usize),
-    /// Holes deeper than the kit's bits reach: how deep.
-    Deep(Length),
-    /// Holes near a side wall, or under what stands out: so many.
-    Tight(usize),
+    /// Holes of plates that are in use.
+    Holes(Holes),
+    /// Holes that are drilled to a size.
+    LeadHoles(Holes),
+    /// Holes in concrete, brick or block.
+    Masonry(Holes),
+    /// Holes deeper than the kit's bits reach: how deep, and which.
+    Deep(Length, Holes),
+    /// Holes near a side wall, or beside what stands out.
+    Tight(Holes),
+    /// A plate for which no fastener is chosen yet, and why; `None` where that is not told of any hole.
+    NoneChosen(Option<EmptyWhy>),
+    /// A piece that is fixed as its maker says.
+    ItsMaker,
     /// So many openings for cables.
     Openings(usize),
     /// So many cables.
@@ -154,14 +181,36 @@ pub enum Asks {
     Drilling,
 }
 
-/// What to bring for a job: what is left in the wall first, then cables, then tools. Empty where nothing hangs.
+/// Holes, and which pieces hang on their plates.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Holes {
+    /// How many.
+    pub count: usize,
+    /// The pieces, each once.
+    pub of: Vec<Whose>,
+}
+
+/// A piece, as it is named where there are several walls.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Whose {
+    /// What it is called; empty where it has no name.
+    pub name: String,
+    /// What it is.
+    pub kind: PieceKind,
+    /// What its wall is called; empty where it has no name.
+    pub wall: String,
+}
+
+/// What to bring for a job: what is left in the wall first, then cables, then tools. Empty where nothing hangs. Walls
+/// that are `planned` count with that plan, the others with their chosen option.
 #[must_use]
-pub fn carry(job: &Job) -> Vec<CarryLine> {
-    let plans: Vec<Plan> = job
-        .walls
-        .iter()
-        .map(|wall| solve(job, &wall.id, chosen_option(wall).map(|option| &option.id)))
-        .collect();
+pub fn carry(job: &Job, planned: &[&Plan]) -> Vec<CarryLine> {
+    let is_planned = |wall: &&Wall| planned.iter().any(|plan| plan.wall == wall.id);
+    let others = job.walls.iter().filter(|wall| !is_planned(wall));
+    let others: Vec<Plan> =
+        others.map(|wall| solve(job, &wall.id, chosen_option(wall).map(|option| &option.id))).collect();
+    let of_wall = |wall: &Wall| planned.iter().copied().chain(&others).find(|plan| plan.wall == wall.id);
+    let plans: Vec<&Plan> = job.walls.iter().filter_map(of_wall).collect();
     if plans.iter().all(|plan| plan.pieces.is_empty()) {
         return Vec::new();
     }
@@ -191,6 +240,6 @@ mod tests {
 
     #[test]
     fn for_nothing_there_is_nothing_to_bring() {
-        assert_eq!(carry(&Job::new()), []);
+        assert_eq!(carry(&Job::new(), &[]), []);
     }
 }

@@ -12,8 +12,9 @@ use crate::measuring::stack::{Stack, stack};
 use crate::numeric::slope_angle;
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkWhat};
+use crate::plan::piece::PiecePlan;
 use crate::subject::Id;
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// What a finished piece can be off by.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,6 +27,8 @@ pub struct ErrorBudget {
     pub top: Budget,
     /// Out of level: degrees.
     pub tilt: Budget,
+    /// How far off the spirit level is that it is checked with: no part of the tilt.
+    pub level: Given<Angle>,
 }
 
 /// What errors come to, and what they are made of.
@@ -65,6 +68,8 @@ pub enum ErrorFrom {
     Corner,
     /// The control line that heights are read from.
     ControlLine,
+    /// The floor between the places at which it was read.
+    Floor,
     /// The plate on its fasteners.
     Plate,
     /// The piece on its plate: from where its hooks sit to its edge or middle.
@@ -72,13 +77,14 @@ pub enum ErrorFrom {
 }
 
 /// Every kind of error.
-pub const ERRORS: [ErrorFrom; 8] = [
+pub const ERRORS: [ErrorFrom; 9] = [
     ErrorFrom::Tape,
     ErrorFrom::Meter,
     ErrorFrom::Graduation,
     ErrorFrom::Pencil,
     ErrorFrom::Corner,
     ErrorFrom::ControlLine,
+    ErrorFrom::Floor,
     ErrorFrom::Plate,
     ErrorFrom::Drop,
 ];
@@ -89,13 +95,23 @@ struct Error {
     given: Given<Length>,
 }
 
-/// What the finished piece of a plan can be off by: of the first display that hangs on a plate of its own, else of the first piece. `None` where none does,
-/// or where its lines have no readings.
+/// What the first display of a plan can be off by, else the first piece; see [`error_budgets`].
 #[must_use]
 pub fn error_budget(job: &Job, plan: &Plan) -> Option<ErrorBudget> {
+    error_budgets(job, plan).into_iter().next()
+}
+
+/// What each display of a plan can be off by that hangs on a plate of its own, else the first piece that does; without
+/// those whose lines have no readings.
+#[must_use]
+pub fn error_budgets(job: &Job, plan: &Plan) -> Vec<ErrorBudget> {
     let mounted = || plan.pieces.iter().filter(|piece| piece.mount.is_some());
-    let display = mounted().find(|piece| piece.kind == PieceKind::Display);
-    let piece = display.or_else(|| mounted().next())?;
+    let displays: Vec<&PiecePlan> = mounted().filter(|piece| piece.kind == PieceKind::Display).collect();
+    let told = if displays.is_empty() { mounted().take(1).collect() } else { displays };
+    told.into_iter().filter_map(|piece| of_piece(job, plan, piece)).collect()
+}
+
+fn of_piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Option<ErrorBudget> {
     let line = |what: MarkWhat| plan.marks.iter().find(|mark| mark.piece == piece.id && mark.what == what);
     let (centre_line, level_line) = (line(MarkWhat::CentreLine)?, line(MarkWhat::LevelLine)?);
     let chain = chain::Chain { job, plan };
@@ -123,6 +139,7 @@ pub fn error_budget(job: &Job, plan: &Plan) -> Option<ErrorBudget> {
         centre: lengths(&centre),
         top: lengths(&top),
         tilt: budget(tilt),
+        level: chain.level(),
     })
 }
 
@@ -163,12 +180,18 @@ impl Budget {
         largest.map(|(_, from)| from)
     }
 
-    /// What it comes to where every error of a kind is half of what it is.
+    /// What it comes to where every error of a kind is half of what it is: what the remedy leaves that is told for it.
     #[must_use]
     pub fn with_half(&self, from: ErrorFrom) -> Stack {
         let half = |part: &ErrorPart| if part.from == from { part.amount / 2.0 } else { part.amount };
         let amounts: Vec<f64> = self.parts.iter().map(half).collect();
         stack(&amounts)
+    }
+
+    /// Whether all errors of a kind are as the kit says.
+    #[must_use]
+    pub fn is_measured(&self, from: ErrorFrom) -> bool {
+        self.parts.iter().filter(|part| part.from == from).all(|part| part.label == Label::Measured)
     }
 
     /// The weakest label of all that it is made of; derived where there is no error.

@@ -110,6 +110,10 @@ pub const LIFT_OUT_MM: f64 = 400.0;
 /// Where hands take it up: 50 cm (chosen: it stands on its edge on a low bench).
 pub const LIFT_BEGUN_MM: f64 = 500.0;
 
+/// How long a spirit level is that nobody measured: 24 in (chosen: a short one, since the same doubt over a longer
+/// one is less out of level).
+pub const LEVEL_LENGTH_MM: f64 = 609.6;
+
 /// How far a plate shifts on a fastener where its hole or that fastener was not measured: 1/16 in (chosen: the clearance of
 /// a usual bolt hole).
 pub const PLATE_SHIFT_MM: f64 = 1.5875;

@@ -40,12 +40,12 @@ mod working;
 pub use assumed::{assumed, settled, usual_plate};
 pub use cable::{alternative, cable, way};
 pub use cable_changes::cable_changes;
-pub use carry::{carried, carried_why, carry_text};
+pub use carry::{carried, carried_for, carried_why, carry_text};
 pub use case::{case, case_kind, why};
 pub use cautions::cautions;
 pub use datum::{beside, datum};
 pub use done::{Follow, FollowKind, follow_kind, follow_up, state};
-pub use error_budget::{error_budget, error_from};
+pub use error_budget::{error_budgets, error_from};
 pub use fastening::{
     asks, better_holes, brittle, fastener, fastener_and_bit, left_empty, pull, rests_on, rests_on_title,
     stock, verdict, verdict_alone, verdict_line, verdict_word, wall_verdict, wall_verdict_line, wanted,

@@ -228,13 +228,12 @@ fn a_wall_is_what_the_shown_one_is_built_of_or_another() {
 #[test]
 fn a_new_job_begins_with_the_kit_and_the_settings_that_are_kept() {
     let home = tempfile::tempdir().unwrap();
+    let (id, kind) = (Id::new("tape-1"), MeasureKind::Tape);
+    let tape = Measure { id, kind, doubt: None, class: None, length: None };
     let mine = Job {
         units: Some(Units::Millimetres),
         graduation: Some(Graduation::Eighth),
-        kit: Kit {
-            measures: vec![Measure { id: Id::new("tape-1"), kind: MeasureKind::Tape, doubt: None }],
-            ..Kit::default()
-        },
+        kit: Kit { measures: vec![tape], ..Kit::default() },
         ..room()
     };
     let mut harness = window_at(home.path(), Session::new(mine.clone(), None));

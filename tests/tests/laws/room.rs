@@ -280,7 +280,13 @@ impl Room {
         };
         if self.meter {
             let kind = MeasureKind::DistanceMeter;
-            job.kit.measures.push(Measure { id: Id::new("measure-1"), kind, doubt: None });
+            job.kit.measures.push(Measure {
+                id: Id::new("measure-1"),
+                kind,
+                doubt: None,
+                class: None,
+                length: None,
+            });
         }
         job
     }

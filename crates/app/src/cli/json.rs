@@ -8,7 +8,7 @@ mod sight;
 use serde_json::{Map, Value, json};
 use strikeline_solver::carry::{CarryLine, carry};
 use strikeline_solver::choosing::better_holes;
-use strikeline_solver::error_budget::error_budget;
+use strikeline_solver::error_budget::{ErrorBudget, error_budgets};
 use strikeline_solver::finding::Level;
 use strikeline_solver::geometry::{Direction, Rect};
 use strikeline_solver::job::Job;
@@ -23,14 +23,14 @@ use strikeline_solver::words;
 /// All plans as one object, ending in a line feed.
 pub(super) fn text(job: &Job, plans: &[Plan]) -> String {
     let walls: Vec<Value> = plans.iter().map(|plan| wall(job, plan)).collect();
-    let bring = plans.first().map(|plan| bring(job, plan));
+    let bring = plans.first().map(|plan| bring(job, plan, &plans.iter().collect::<Vec<_>>()));
     let mut text = format!("{:#}", json!({ "walls": walls, "carry": bring.unwrap_or_default() }));
     text.push('\n');
     text
 }
 
 /// What to bring, told in a plan's units.
-fn bring(job: &Job, plan: &Plan) -> Vec<Value> {
+fn bring(job: &Job, plan: &Plan, planned: &[&Plan]) -> Vec<Value> {
     let line = |line: &CarryLine| {
         json!({
             "what": words::carried(plan, line),
@@ -39,7 +39,7 @@ fn bring(job: &Job, plan: &Plan) -> Vec<Value> {
             "short_by": line.short_by,
         })
     };
-    carry(job).iter().map(line).collect()
+    carry(job, planned).iter().map(line).collect()
 }
 
 /// Millimetres rounded to 1e-6; never minus nothing.
@@ -54,6 +54,7 @@ fn share(probability: f64) -> Value {
 }
 
 fn wall(job: &Job, plan: &Plan) -> Value {
+    let budgets = error_budgets(job, plan);
     let named = job.wall(&plan.wall);
     let studs = plan.framing.studs.iter().map(|stud| {
         json!({
@@ -120,7 +121,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         }),
         "cable": cable::of_wall(plan),
         "assumed": assumed.collect::<Vec<_>>(),
-        "pieces": plan.pieces.iter().map(|one| piece(job, plan, one)).collect::<Vec<_>>(),
+        "pieces": plan.pieces.iter().map(|one| piece(job, plan, one, &budgets)).collect::<Vec<_>>(),
         "studs": studs.collect::<Vec<_>>(),
         "spacing": own.collect::<Vec<_>>(),
         "planes": planes.collect::<Vec<_>>(),
@@ -128,7 +129,7 @@ fn wall(job: &Job, plan: &Plan) -> Value {
         "next_probe": next_probe(job, plan).map(|probe| probing(plan, &probe)),
         "marks": plan.marks.iter().map(|one| mark(plan, one)).collect::<Vec<_>>(),
         "sight": plan.sight.iter().map(|one| sight::seat(plan, one)).collect::<Vec<_>>(),
-        "error_budget": error_budget(job, plan).map(|budget| error_budget::told(&budget)),
+        "error_budget": budgets.first().map(error_budget::told),
         "findings": findings.collect::<Vec<_>>(),
     })
 }
@@ -165,7 +166,7 @@ fn sides(rect: Rect) -> Map<String, Value> {
     sides.into_iter().map(|(key, side)| (key.to_owned(), mm(side))).collect()
 }
 
-fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
+fn piece(job: &Job, plan: &Plan, piece: &PiecePlan, budgets: &[ErrorBudget]) -> Value {
     let mut object = Map::new();
     object.insert("id".into(), json!(piece.id.to_string()));
     object.insert("name".into(), json!(piece.name));
@@ -191,6 +192,8 @@ fn piece(job: &Job, plan: &Plan, piece: &PiecePlan) -> Value {
     object.extend(fastening::keys(plan, fastening, better.as_ref()));
     object.insert("limits".into(), fastening::limits(job, plan, &piece.id));
     object.insert("cable".into(), cable::of(plan, piece.cable.as_ref()));
+    let budget = budgets.iter().find(|budget| budget.piece == piece.id);
+    object.insert("error_budget".into(), json!(budget.map(error_budget::told)));
     Value::Object(object)
 }
 

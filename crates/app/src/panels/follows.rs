@@ -13,7 +13,7 @@ use crate::widgets::in_sight::in_sight;
 use crate::widgets::row::{Row, row};
 use crate::widgets::unbroken::unbroken;
 use egui::{Id, ScrollArea, Ui};
-use strikeline_solver::error_budget::error_budget;
+use strikeline_solver::error_budget::error_budgets;
 use strikeline_solver::finding::Level;
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
@@ -193,11 +193,12 @@ fn marks(ui: &mut Ui, list: &mut List<'_>, plan: &Plan) {
     }
 }
 
-/// What the finished display can be off by.
+/// What the finished displays can be off by.
 fn how_true(ui: &mut Ui, session: &Session, plan: &Plan) {
-    let Some(budget) = error_budget(&session.job, plan) else { return };
-    section(ui, words::on_paper::HOW_TRUE);
-    for line in words::error_budget(plan, &budget) {
-        ui.label(unbroken(&line));
+    for (index, line) in words::error_budgets(plan, &error_budgets(&session.job, plan)).iter().enumerate() {
+        if index == 0 {
+            section(ui, words::on_paper::HOW_TRUE);
+        }
+        ui.label(unbroken(line));
     }
 }

@@ -233,7 +233,9 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
             kit.boxes.push(BoxStock { id, name: None, width: None, height: None, depth: None, count: None });
         }
         Some(3) => kit.bits.push(DrillBit { id, diameter: None, length: None }),
-        Some(_) => kit.measures.push(Measure { id, kind: MeasureKind::Tape, doubt: None }),
+        Some(_) => {
+            kit.measures.push(Measure { id, kind: MeasureKind::Tape, doubt: None, class: None, length: None })
+        }
         None => {}
     }
 }

@@ -4,7 +4,7 @@ use super::flow::flow;
 use super::leaf::{self, Leaf};
 use super::list::{List, STRONG, TEXT};
 use super::{Ask, elevation};
-use strikeline_solver::error_budget::error_budget;
+use strikeline_solver::error_budget::error_budgets;
 use strikeline_solver::finding::Level;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::plan::piece::PiecePlan;
@@ -133,11 +133,11 @@ fn told(list: &mut List, ask: &Ask<'_>) {
     if plan.findings.is_empty() {
         list.paragraph(on_paper::NONE, TEXT);
     }
-    if let Some(budget) = error_budget(ask.job, plan) {
-        list.heading(on_paper::HOW_TRUE, 1);
-        for sentence in words::error_budget(plan, &budget) {
-            list.paragraph(&sentence, TEXT);
+    for (index, sentence) in words::error_budgets(plan, &error_budgets(ask.job, plan)).iter().enumerate() {
+        if index == 0 {
+            list.heading(on_paper::HOW_TRUE, 1);
         }
+        list.paragraph(sentence, TEXT);
     }
     list.heading(on_paper::ASSUMED, 1);
     for assumed in &plan.assumed {

@@ -199,9 +199,9 @@ fn the_mark_out_tells_how_true_it_will_be_and_how_it_is_read() {
     let text = written(&drawn(&job, &plan, SheetKind::MarkOut, PaperSize::Letter));
     let packed = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(packed(&text).contains("an underlined figure was measured"), "{text}");
-    let budget = strikeline_solver::error_budget::error_budget(&job, &plan);
-    for sentence in budget.iter().flat_map(|budget| strikeline_solver::words::error_budget(&plan, budget)) {
+    let budgets = strikeline_solver::error_budget::error_budgets(&job, &plan);
+    for sentence in strikeline_solver::words::error_budgets(&plan, &budgets) {
         assert!(packed(&text).contains(&packed(&sentence)), "{sentence}");
     }
-    assert_eq!(budget.is_some(), text.contains("How true it will be"));
+    assert_eq!(!budgets.is_empty(), text.contains("How true it will be"));
 }

@@ -12,7 +12,7 @@ use crate::route;
 use crate::subject::Id;
 use crate::units::Length;
 
-pub(super) fn cables(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
+pub(super) fn cables(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
     let planned: Vec<&CablePlan> =
         plans.iter().flat_map(|plan| &plan.pieces).filter_map(|piece| piece.cable.as_ref()).collect();
     let ways: Vec<&Way> = planned.iter().filter_map(|cable| cable.way.as_ref()).collect();
@@ -105,7 +105,7 @@ fn leads(job: &Job, planned: &[&CablePlan]) -> Vec<CarryLine> {
 }
 
 /// Boxes and brackets for the openings that are planned.
-fn boxes(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
+fn boxes(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
     let mut wanted: Vec<(Carried, usize, Option<u32>)> = Vec::new();
     let opened = plans.iter().flat_map(|plan| &plan.pieces).filter(|piece| {
         let way = piece.cable.as_ref().and_then(|cable| cable.way.as_ref());

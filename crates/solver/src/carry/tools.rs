@@ -8,7 +8,7 @@ use crate::plan::Plan;
 /// A mounting pattern has so many threads (common practice, no source).
 const THREADS: usize = 4;
 
-pub(super) fn tools(job: &Job, plans: &[Plan]) -> Vec<CarryLine> {
+pub(super) fn tools(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
     let mut lines = Vec::new();
     let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
         lines.push(CarryLine { what, count, why, short_by: None });

@@ -235,6 +235,24 @@ pub struct Measure {
     /// How far off it may be, where known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub doubt: Option<Length>,
+    /// Of a tape, the accuracy class printed on it; counts where `doubt` is absent.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub class: Option<AccuracyClass>,
+    /// Of a spirit level, how long it is: over that it is off by `doubt`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length: Option<Length>,
+}
+
+/// The accuracy class of a tape, as it is printed at its beginning; the first is the best.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum AccuracyClass {
+    /// Class I.
+    I,
+    /// Class II.
+    Ii,
+    /// Class III.
+    Iii,
 }
 
 /// A kind of measuring tool.

@@ -1,11 +1,15 @@
 //! What to bring, a line a thing, and what asks for it.
 
 use super::cable::up_to_graduation;
-use super::fastening::{fine, size_name};
+use super::fastening::{because, fine, size_name};
 use super::lines::Text;
-use super::phrase::{count, mass, one_line, sentence};
-use crate::carry::{Asks, Carried, CarryLine};
+use super::on_paper::wall_and_option;
+use super::phrase::{self, count, list, mass, one_line, sentence};
+use super::things::piece_kind;
+use crate::carry::{Asks, Carried, CarryLine, Holes, Whose};
+use crate::job::Job;
 use crate::plan::Plan;
+use crate::solve::chosen_option;
 use crate::units::Length;
 
 /// What to bring, with how many: `5 lag screws...`; without a full stop.
@@ -18,9 +22,19 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
             let spare = if *spares == 1 { "one".to_owned() } else { spares.to_string() };
             format!("{name}, {spare} of them to spare")
         }
-        Carried::Washers(thick) => format!("washer {} thick", fine(*thick)),
+        Carried::NotChosen { holes, mount, whose } => {
+            let mount = one_line(mount);
+            let of = if mount.is_empty() { format!("the mount of {}", named(whose)) } else { mount };
+            format!("fasteners for {holes} {} of {of}", if *holes == 1 { "hole" } else { "holes" })
+        }
+        Carried::OwnFixings(whose) => format!("what {} is fixed with", named(whose)),
+        Carried::Washers { thick, supposed: false } => format!("washer {} thick", fine(*thick)),
+        Carried::Washers { thick, supposed: true } => {
+            format!("washer {} thick (supposed; measure those on the truck)", print(*thick))
+        }
         Carried::Bit { diameter, masonry: true } => format!("masonry bit {}", fine(*diameter)),
         Carried::Bit { diameter, masonry: false } => format!("drill bit {}", fine(*diameter)),
+        Carried::BitToFit => "masonry bits as wide as the fasteners' own instructions say".to_owned(),
         Carried::BitExtension => "extension for bits".to_owned(),
         Carried::HammerDrill => "hammer drill".to_owned(),
         Carried::Socket => "sockets and a ratchet".to_owned(),
@@ -79,10 +93,26 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
 #[must_use]
 pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
     let why = match &line.why {
-        Asks::Holes(holes) => format!("{} of plates in use", count(*holes, "hole", "holes")),
-        Asks::LeadHoles(holes) => count(*holes, "lead hole", "lead holes"),
-        Asks::Deep(deep) => format!("holes {} deep from the face", plan.style.print(*deep)),
-        Asks::Tight(holes) => format!("{} close to a side wall", count(*holes, "hole", "holes")),
+        Asks::Holes(holes) => told(holes, "hole", "holes"),
+        Asks::LeadHoles(holes) => told(holes, "lead hole", "lead holes"),
+        Asks::Masonry(holes) => {
+            told(holes, "hole in concrete or masonry", "holes in concrete or masonry")
+        }
+        Asks::Deep(deep, holes) => {
+            format!("{}, as deep as {} from the face", told(holes, "hole", "holes"), plan.style.print(*deep))
+        }
+        Asks::Tight(holes) => {
+            let near = "close to a side wall or to what stands out";
+            format!("{}, {near}", told(holes, "hole", "holes"))
+        }
+        Asks::NoneChosen(None) => "no fastener is chosen yet; see the plan".to_owned(),
+        Asks::NoneChosen(Some(empty)) => {
+            format!("no fastener is chosen yet ({}); see the plan", because(plan, empty))
+        }
+        Asks::ItsMaker => {
+            "no mount of the job holds it, so that it is fixed as its maker says and its holes are not planned"
+                .to_owned()
+        }
         Asks::Openings(openings) => count(*openings, "opening for cables", "openings for cables"),
         Asks::Cables(cables) => count(*cables, "cable", "cables"),
         Asks::Bored(studs) => format!("{} bored for cables", count(*studs, "stud", "studs")),
@@ -107,13 +137,48 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
     sentence(&format!("{why}{short}"))
 }
 
-/// The list of a job as text for a terminal, told in a plan's units; empty for no lines.
-#[must_use]
-pub fn carry_text(plan: &Plan, lines: &[CarryLine]) -> String {
-    let mut text = Text::default();
-    if !lines.is_empty() {
-        text.line(0, "To bring, for all walls");
+/// `four lead holes of the plate of Wide screen`.
+fn told(holes: &Holes, one: &str, many: &str) -> String {
+    let of: Vec<String> = holes.of.iter().map(named).collect();
+    let plates = if of.len() == 1 { "plate" } else { "plates" };
+    format!("{} of the {plates} of {}", count(holes.count, one, many), list(&of))
+}
+
+/// A piece by its name, else by its kind and its wall's name.
+fn named(whose: &Whose) -> String {
+    let (name, wall) = (one_line(&whose.name), one_line(&whose.wall));
+    match (name.is_empty(), wall.is_empty()) {
+        (false, _) => name,
+        (true, true) => format!("the {}", piece_kind(whose.kind)),
+        (true, false) => format!("the {} on {wall}", piece_kind(whose.kind)),
     }
+}
+
+/// Which option of each wall the list is for, that which is planned, else the chosen one: a sentence.
+#[must_use]
+pub fn carried_for(job: &Job, planned: &[&Plan]) -> String {
+    let walls: Vec<String> = job
+        .walls
+        .iter()
+        .map(|wall| match planned.iter().find(|plan| plan.wall == wall.id) {
+            Some(plan) => wall_and_option(job, plan),
+            None => {
+                let name = phrase::named(wall.name.as_ref(), &wall.id);
+                let option = chosen_option(wall).map(|one| phrase::named(one.name.as_ref(), &one.id));
+                option.map_or(name.clone(), |option| format!("{name} \u{2013} {option}"))
+            }
+        })
+        .collect();
+    sentence(&format!("for {}", walls.join("; ")))
+}
+
+/// The list of a job as text for a terminal, told in the first plan's units; empty for no lines.
+#[must_use]
+pub fn carry_text(job: &Job, planned: &[&Plan], lines: &[CarryLine]) -> String {
+    let mut text = Text::default();
+    let Some(plan) = planned.first().filter(|_| !lines.is_empty()) else { return text.written };
+    text.line(0, "To bring, for all walls");
+    text.line(2, &carried_for(job, planned));
     for line in lines {
         text.line(2, &format!("{}: {}", carried(plan, line), uncapital(&carried_why(plan, line))));
     }
@@ -131,11 +196,17 @@ mod tests {
     use super::super::sample::{self, inches, well_told};
     use super::*;
     use crate::job::kit::FastenerKind;
+    use crate::job::piece::PieceKind;
+    use crate::plan::piece::Meets;
+    use crate::plan::verdict::EmptyWhy;
     use crate::units::Mass;
 
     #[test]
     fn each_line_says_what_and_why() {
         let plan = sample::plan();
+        let whose = || Whose { name: "Notices".to_owned(), kind: PieceKind::Display, wall: String::new() };
+        let nameless = Whose { name: String::new(), wall: "Sink wall".to_owned(), ..whose() };
+        let holes = |count| Holes { count, of: vec![whose(), nameless.clone()] };
         let lag = Carried::Fasteners {
             kind: FastenerKind::Lag,
             diameter: inches("5/16"),
@@ -143,7 +214,26 @@ mod tests {
             spares: 1,
         };
         for (what, count, why, said) in [
-            (lag, Some(5), Asks::Holes(4), "5 x lag screw 5/16\" x 3\", one of them to spare"),
+            (lag, Some(5), Asks::Holes(holes(4)), "5 x lag screw 5/16\" x 3\", one of them to spare"),
+            (Carried::HammerDrill, None, Asks::Masonry(holes(1)), "Hammer drill"),
+            (
+                Carried::NotChosen { holes: 8, mount: "Flat rail".to_owned(), whose: whose() },
+                None,
+                Asks::NoneChosen(Some(EmptyWhy::Meets(Meets::Masonry))),
+                "Fasteners for 8 holes of Flat rail",
+            ),
+            (
+                Carried::OwnFixings(nameless.clone()),
+                None,
+                Asks::ItsMaker,
+                "What the display on Sink wall is fixed with",
+            ),
+            (
+                Carried::Washers { thick: inches("1/8"), supposed: true },
+                Some(5),
+                Asks::Tight(holes(4)),
+                "5 x washer 1/8\" thick (supposed",
+            ),
             (Carried::Saw, None, Asks::Openings(2), "Saw for openings"),
             (Carried::SecondPerson, Some(1), Asks::Weight(Mass::pounds(60.0)), "1 x second person"),
             (Carried::Channel(inches("30")), None, Asks::Cables(2), "30\" in all"),

@@ -3,15 +3,32 @@
 use super::phrase::{amount, sentence};
 use super::things::Called;
 use crate::error_budget::{Budget, ErrorBudget, ErrorFrom};
-use crate::handbook::measuring::{LINE_LASER_MM_PER_M, SPIRIT_LEVEL_MM_PER_M};
+use crate::handbook::measuring::LINE_LASER_MM_PER_M;
 use crate::ledger::Label;
-use crate::measuring::level::{between_walls, out_of_level};
+use crate::measuring::level::between_walls;
 use crate::plan::Plan;
 use crate::units::LengthUnit;
 
-/// The budget of a plan's piece: its middle, its top, how level it is; then what nobody can work out.
+/// The budgets of a plan's pieces: each its middle, its top, how level it is; then what nobody can work out. Nothing
+/// where there is none.
 #[must_use]
-pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
+pub fn error_budgets(plan: &Plan, budgets: &[ErrorBudget]) -> Vec<String> {
+    let Some(first) = budgets.first() else { return Vec::new() };
+    let mut sentences: Vec<String> = budgets.iter().flat_map(|budget| of_piece(plan, budget)).collect();
+    sentences.push(format!(
+        "A spirit level that it is checked with is itself off by up to {} ({}).",
+        degrees(first.level.value.deg()),
+        first.level.reason
+    ));
+    let floor = match plan.survey.floor.readings.len() {
+        0 | 1 => ", a floor read at fewer than two places",
+        _ => "",
+    };
+    sentences.push(format!("Not counted: how the mount's own parts give, a face out of plumb{floor}."));
+    sentences
+}
+
+fn of_piece(plan: &Plan, budget: &ErrorBudget) -> [String; 3] {
     let piece = plan.pieces.iter().find(|piece| piece.id == budget.piece);
     let of = |part: &str| {
         piece.map_or_else(|| format!("the {part}"), |piece| Called::piece(plan, piece).own(part))
@@ -21,19 +38,15 @@ pub fn error_budget(plan: &Plan, budget: &ErrorBudget) -> Vec<String> {
         LengthUnit::Millimetre => format!("{:.1} mm", up(mm, 10.0)),
         _ => format!("{:.2}\"", up(mm / 25.4, 100.0)),
     };
-    let degrees = |deg: f64| format!("{:.2} degrees", up(deg, 100.0));
-    vec![
+    [
         sentence(&told(plan, &format!("{} can be off sideways", of("middle")), &budget.centre, length)),
         sentence(&told(plan, &format!("{} can be off up or down", of("top edge")), &budget.top, length)),
         sentence(&told(plan, &format!("{whole} can be out of level"), &budget.tilt, degrees)),
-        format!(
-            "A spirit level on it is itself off by up to {} ({}).",
-            degrees(out_of_level(SPIRIT_LEVEL_MM_PER_M.value).deg()),
-            SPIRIT_LEVEL_MM_PER_M.source
-        ),
-        "Not counted: how the mount's own parts give, a face out of plumb, a floor read at no place."
-            .to_owned(),
     ]
+}
+
+fn degrees(deg: f64) -> String {
+    format!("{:.2} degrees", up(deg, 100.0))
 }
 
 /// Up, so that nothing is told as less than it is.
@@ -49,7 +62,7 @@ fn told(plan: &Plan, what: &str, budget: &Budget, print: impl Fn(f64) -> String)
         print(budget.stack.worst),
         print(budget.stack.rss),
         error_from(largest),
-        halved(plan, largest),
+        halved(plan, budget, largest),
         print(budget.with_half(largest).rss)
     )
 }
@@ -64,21 +77,30 @@ pub fn error_from(from: ErrorFrom) -> &'static str {
         ErrorFrom::Pencil => "the width of pencil lines",
         ErrorFrom::Corner => "the tape's end in the corner",
         ErrorFrom::ControlLine => "the control line",
+        ErrorFrom::Floor => "the floor between its readings",
         ErrorFrom::Plate => "the plate's holes round its fasteners",
         ErrorFrom::Drop => "the drop as it was measured",
     }
 }
 
-/// What the hand does to halve it.
-fn halved(plan: &Plan, from: ErrorFrom) -> String {
+/// What the hand does so that half of it is left, or less.
+fn halved(plan: &Plan, budget: &Budget, from: ErrorFrom) -> String {
     let what = match from {
-        ErrorFrom::Tape => "read a tape of a better class",
-        ErrorFrom::Meter => "take the mean of two readings from either side",
+        ErrorFrom::Tape => "take a tape that is off by half as much",
+        ErrorFrom::Meter => "take the mean of four readings",
         ErrorFrom::Graduation => "read to half of a graduation",
-        ErrorFrom::Pencil => "strike with a knife or an awl",
-        ErrorFrom::Corner => "hold a block of known length into the corner and read from that",
-        ErrorFrom::Plate => "sleeve or centre the fasteners in their holes as they are tightened",
-        ErrorFrom::Drop => "measure the drop on both brackets and take the mean",
+        ErrorFrom::Pencil => "strike with a knife or an awl, lines half as wide",
+        ErrorFrom::Corner => {
+            "hold into the corner a block whose length is known to half of that, and read from it"
+        }
+        ErrorFrom::Floor => "read the floor once more, midway between its readings to either side",
+        ErrorFrom::Plate => {
+            "sleeve the fasteners in their holes, or centre them as they are tightened, to half of that room"
+        }
+        ErrorFrom::Drop => "take the mean of four readings, two at each bracket",
+        ErrorFrom::ControlLine if budget.is_measured(from) => {
+            "strike it four times, each time set up anew, and take the mean"
+        }
         ErrorFrom::ControlLine => {
             let width = plan.survey.outline.width();
             let apart = between_walls(LINE_LASER_MM_PER_M.value, width);
@@ -98,7 +120,10 @@ mod tests {
     use super::super::sample::{self, well_told};
     use super::*;
     use crate::error_budget::{ERRORS, ErrorPart};
+    use crate::ledger::Given;
     use crate::measuring::stack::stack;
+    use crate::subject::Id;
+    use crate::units::Angle;
 
     fn budget(parts: &[(ErrorFrom, f64)]) -> Budget {
         let part =
@@ -107,19 +132,34 @@ mod tests {
         Budget { stack: stack(&amounts), parts: parts.iter().map(part).collect() }
     }
 
+    fn whole(piece: Id, one: Budget) -> ErrorBudget {
+        let level = Given::chosen(Angle::degrees(0.05)).because("chosen");
+        ErrorBudget { piece, centre: one.clone(), top: one.clone(), tilt: one, level }
+    }
+
     #[test]
     fn the_largest_is_named_with_what_halves_it() {
         let plan = sample::plan();
         let piece = plan.pieces[0].id.clone();
         for from in ERRORS {
             let one = budget(&[(from, 3.0), (ErrorFrom::Graduation, 0.4)]);
-            let all = ErrorBudget { piece: piece.clone(), centre: one.clone(), top: one.clone(), tilt: one };
-            let told = error_budget(&plan, &all);
+            let all = whole(piece.clone(), one);
+            let told = error_budgets(&plan, &[all]);
             told.iter().for_each(|line| well_told(line));
             assert!(told[0].contains(error_from(from)), "{}", told[0]);
         }
-        let none = ErrorBudget { piece, centre: budget(&[]), top: budget(&[]), tilt: budget(&[]) };
-        error_budget(&plan, &none).iter().for_each(|line| well_told(line));
+        let none = whole(piece, budget(&[]));
+        error_budgets(&plan, &[none]).iter().for_each(|line| well_told(line));
+        assert!(error_budgets(&plan, &[]).is_empty());
+    }
+
+    #[test]
+    fn several_pieces_share_what_is_told_at_the_end() {
+        let plan = sample::plan();
+        let of = || whole(plan.pieces[0].id.clone(), budget(&[(ErrorFrom::Floor, 2.0)]));
+        let told = error_budgets(&plan, &[of(), of()]);
+        assert_eq!(told.len(), 3 + 3 + 2);
+        assert_eq!(told.iter().filter(|line| line.contains("spirit level")).count(), 1);
     }
 
     #[test]

@@ -20,8 +20,8 @@ pub const ELEVATION: &str = "Elevation";
 pub const MARK_OUT: &str = "Mark-out";
 /// The plate at full size.
 pub const TEMPLATE: &str = "Full-size template";
-/// In the place of a wall and its option, on a sheet of the whole job.
-pub const ALL_WALLS: &str = "all walls, their chosen options";
+/// In the place of a wall and its option, on a sheet of the whole job: the sheet tells the options.
+pub const ALL_WALLS: &str = "all walls";
 /// What to bring.
 pub const CARRY: &str = "To bring";
 /// The option for the customer.
@@ -71,6 +71,10 @@ pub const HOW_TRUE: &str = "How true it will be";
 pub const KEY: &str = "In the drawing: an underlined figure was measured; what is broken and pale is assumed or lies behind the face; blue \
                        lines are to be struck; green corners are tape; a hexagon rings a hole that takes a fastener, a filled hole \
                        meets a stud.";
+/// How the drawing of what was done is read.
+pub const KEY_DONE: &str = "In the drawing: teal is done, as it stands on the wall: what is struck, a filled dot for a hole that is \
+     drilled, a crossed ring for one that is stripped, a crossed outline for an opening that is cut; blue is \
+     planned and not struck yet; a thin line leads from what went elsewhere to a small cross where the plan has it now.";
 /// Over the cautions, what is not checked among them.
 pub const CAUTIONS: &str = "Not checked, and cautions";
 /// In the place of a list that is empty.
@@ -92,7 +96,7 @@ pub const TEMPLATE_STEPS: [&str; 5] = [
 ];
 /// Over the map of the tiles.
 pub const MAP: &str = "The tiles";
-/// Over the distances between holes.
+/// Over the distances that are measured on the joined tiles.
 pub const SECOND_CHECK: &str = "Second check";
 /// Over the list of holes.
 pub const HOLES: &str = "Holes";
@@ -103,7 +107,7 @@ pub const LEVEL_LINE: &str = "Level line";
 /// On the centre line.
 pub const CENTRE_LINE: &str = "Centre line";
 /// On the opening behind the piece.
-pub const ENTRY: &str = "Opening for the cables";
+pub const ENTRY: &str = "Entry for the cables";
 /// On the opening where the cables come out.
 pub const EXIT: &str = "Exit for the cables";
 
@@ -153,6 +157,13 @@ pub fn pair(plan: &Plan, first: &HolePlan, second: &HolePlan) -> String {
     format!("{} to {}: {apart}", capital(&hole_name(&first.id)), hole_name(&second.id))
 }
 
+/// A hole and an end of the level line as it is drawn, and how far they are apart.
+#[must_use]
+pub fn to_level_end(plan: &Plan, hole: &HolePlan, end: &str, apart: Length) -> String {
+    let name = capital(&hole_name(&hole.id));
+    format!("{name} to the level line's {end} end: {}", plan.style.print(apart))
+}
+
 /// What the distances between holes are for.
 #[must_use]
 pub fn second_check(plan: &Plan) -> String {
@@ -185,6 +196,17 @@ pub fn corners(plan: &Plan, piece: &PiecePlan) -> String {
     capital(Called::piece(plan, piece).own("corners").trim_start_matches("the "))
 }
 
+/// A corner of a piece by itself.
+#[must_use]
+pub fn corner_name(top: bool, left: bool) -> &'static str {
+    match (top, left) {
+        (true, true) => "top left corner",
+        (true, false) => "top right corner",
+        (false, true) => "bottom left corner",
+        (false, false) => "bottom right corner",
+    }
+}
+
 /// Where a corner of the piece is, right and up of where the plate's lines cross: a line an entry, and in one sentence
 /// for a list that names the piece.
 #[must_use]
@@ -195,10 +217,10 @@ pub fn corner(
     right: Length,
     up: Length,
 ) -> ([String; 3], String) {
-    let (height, side) = (if top { "top" } else { "bottom" }, if left { "left" } else { "right" });
-    let corner = Called::piece(plan, piece).own(&format!("{height} {side} corner"));
+    let name = corner_name(top, left);
+    let corner = Called::piece(plan, piece).own(name);
     let [across, upright] = from_lines(plan, right, up);
-    let listed = format!("{} {side}: {across}, {upright}.", capital(height));
+    let listed = format!("{}: {across}, {upright}.", capital(name.trim_end_matches(" corner")));
     (placed(plan, &capital(corner.trim_start_matches("the ")), right, up), listed)
 }
 
@@ -234,13 +256,16 @@ pub fn agreed(job: &Job, plan: &Plan) -> String {
 /// The wall and the option, as far as they have names: `Sink wall, over the plate shelf`.
 #[must_use]
 pub fn wall_and_option(job: &Job, plan: &Plan) -> String {
+    wall_then_option(job, plan).into_iter().flatten().collect::<Vec<_>>().join(" \u{2013} ")
+}
+
+/// The same apart: the wall, then the option where there is one.
+#[must_use]
+pub fn wall_then_option(job: &Job, plan: &Plan) -> [Option<String>; 2] {
     let wall = job.wall(&plan.wall);
     let option = wall.and_then(|wall| wall.options.iter().find(|one| Some(&one.id) == plan.option.as_ref()));
-    let wall_name = named(wall.and_then(|wall| wall.name.as_ref()), &plan.wall);
-    match option {
-        Some(option) => format!("{wall_name} \u{2013} {}", named(option.name.as_ref(), &option.id)),
-        None => wall_name,
-    }
+    let name = named(wall.and_then(|wall| wall.name.as_ref()), &plan.wall);
+    [Some(name), option.map(|option| named(option.name.as_ref(), &option.id))]
 }
 
 /// A sheet as a bookmark names it.

@@ -8,7 +8,7 @@ use super::{
     assumed, cautions, framing, mark, mark_name, mend, next, next_probe, on_paper, sight, stage, wish,
 };
 use crate::beside::Beside;
-use crate::error_budget::error_budget;
+use crate::error_budget::error_budgets;
 use crate::job::Job;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, PiecePlan};
@@ -70,11 +70,11 @@ pub fn plan_text(job: &Job, plan: &Plan, beside: &Beside) -> String {
     if plan.findings.is_empty() {
         text.line(2, "None.");
     }
-    if let Some(budget) = error_budget(job, plan) {
-        text.heading("How true it will be");
-        for line in super::error_budget(plan, &budget) {
-            text.line(2, &line);
+    for (index, line) in super::error_budgets(plan, &error_budgets(job, plan)).iter().enumerate() {
+        if index == 0 {
+            text.heading("How true it will be");
         }
+        text.line(2, line);
     }
     if !plan.assumed.is_empty() {
         text.heading("Assumed");

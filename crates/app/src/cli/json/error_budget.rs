@@ -10,11 +10,15 @@ pub(super) fn told(budget: &ErrorBudget) -> Value {
         "centre_mm": one(&budget.centre),
         "top_mm": one(&budget.top),
         "tilt_deg": one(&budget.tilt),
+        "level_deg": rounded(budget.level.value.deg()),
     })
 }
 
+fn rounded(value: f64) -> Value {
+    json!((value * 1e6).round() / 1e6)
+}
+
 fn one(budget: &Budget) -> Value {
-    let rounded = |value: f64| json!((value * 1e6).round() / 1e6);
     json!({
         "worst": rounded(budget.stack.worst),
         "rss": rounded(budget.stack.rss),
@@ -30,6 +34,7 @@ fn name(from: ErrorFrom) -> &'static str {
         ErrorFrom::Pencil => "pencil",
         ErrorFrom::Corner => "corner",
         ErrorFrom::ControlLine => "control_line",
+        ErrorFrom::Floor => "floor",
         ErrorFrom::Plate => "plate",
         ErrorFrom::Drop => "drop",
     }

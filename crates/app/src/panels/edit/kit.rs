@@ -3,7 +3,7 @@
 use super::{Around, Form, kinds};
 use egui::Ui;
 use strikeline_solver::job::kit::{
-    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, Report,
+    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, MeasureKind, Report,
 };
 use strikeline_solver::words;
 
@@ -107,5 +107,11 @@ pub(in crate::panels) fn measure(ui: &mut Ui, around: &Around<'_>, measure: &mut
     let form = around.form(&measure.id);
     form.choose(ui, "kind", "Kind", &mut measure.kind, kinds::MEASURES);
     form.quantity(ui, "doubt", "Off by at most", &mut measure.doubt);
+    if measure.kind == MeasureKind::Tape || measure.class.is_some() {
+        form.maybe(ui, "class", "Accuracy class", &mut measure.class, kinds::TAPE_CLASSES, "not told");
+    }
+    if measure.kind == MeasureKind::SpiritLevel || measure.length.is_some() {
+        form.quantity(ui, "length", "Length", &mut measure.length);
+    }
     form.copy_and_delete(ui);
 }
