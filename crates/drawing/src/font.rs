@@ -1,8 +1,10 @@
 //! The bundled typeface: its bytes for painters, and how wide it sets a text, from its own tables.
 
 mod setting;
+mod shortened;
 
 pub(crate) use setting::Setter;
+pub(crate) use shortened::{shortened, shortened_before};
 use std::sync::LazyLock;
 use ttf_parser::Face;
 

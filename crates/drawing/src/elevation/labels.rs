@@ -2,7 +2,7 @@
 
 use super::clear_labels::{Clear, ground};
 use super::wall::GROUND_MM;
-use crate::font::{CAPITALS, Weight, text_width_mm};
+use crate::font::{CAPITALS, Weight, shortened, text_width_mm};
 use crate::ink::Ink;
 use crate::look::Look;
 use crate::paper::{PaperPoint, PaperRect};
@@ -18,6 +18,10 @@ const INSET_MM: f64 = 1.8;
 
 /// The same above and below a name in a flat thing: more than is kept free round it.
 const LEAST_INSET_MM: f64 = 0.8;
+
+/// How wide a name is made that finds no place in full, the widest first (chosen: of a shorter one nobody knows what it
+/// begins).
+const SHORT_MM: [f64; 3] = [30.0, 20.0, 12.0];
 
 /// A name that asks for a place.
 struct Name<'a> {
@@ -88,13 +92,27 @@ fn placed(
         // What hangs lies on top: a name under it would be read as its own.
         let others = plan.pieces.iter().enumerate().filter(|(index, _)| *index != name.index);
         let covers: Vec<PaperRect> = others.map(|(_, piece)| scale.paper_rect(piece.outline)).collect();
-        let places = places(&name, scale.page(), look.sound_text_height_mm());
-        if let Some(bounds) = place(&mut clear, &places, &covers) {
-            let Name { subject, assumed, text, .. } = name;
-            labels.push(Label { subject, assumed, text: text.to_owned(), bounds });
+        let height_mm = look.sound_text_height_mm();
+        let placed = written(&name, height_mm).into_iter().find_map(|text| {
+            let places = places(name.inside, &text, scale.page(), height_mm);
+            Some((place(&mut clear, &places, &covers)?, text))
+        });
+        if let Some((bounds, text)) = placed {
+            let Name { subject, assumed, .. } = name;
+            labels.push(Label { subject, assumed, text, bounds });
         }
     }
     labels
+}
+
+/// A name in full, then shortened to what its thing is wide, then shorter still: one that is cut is better than none.
+fn written(name: &Name<'_>, height_mm: f64) -> Vec<String> {
+    let full = text_width_mm(name.text, height_mm, Weight::Regular);
+    let inside = name.inside.width_mm() - 2.0 * INSET_MM;
+    let [.., least] = SHORT_MM;
+    let rooms = std::iter::once(inside).chain(SHORT_MM).filter(|room| (least..full).contains(room));
+    let short = rooms.map(|room| shortened(name.text, room, height_mm, Weight::Regular));
+    std::iter::once(name.text.to_owned()).chain(short).collect()
 }
 
 /// What is kept free of lines there: on the wall's face, or off it.
@@ -116,10 +134,9 @@ pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], wall: PaperRect, look: &
 }
 
 /// Where a name may stand: in its thing's corners, above it, to either side of it, or below it.
-fn places(name: &Name<'_>, page: PaperRect, height_mm: f64) -> Vec<PaperRect> {
-    let width = text_width_mm(name.text, height_mm, Weight::Regular);
+fn places(inside: PaperRect, text: &str, page: PaperRect, height_mm: f64) -> Vec<PaperRect> {
+    let width = text_width_mm(text, height_mm, Weight::Regular);
     let capitals = height_mm * CAPITALS;
-    let inside = name.inside;
     let mut starts = Vec::new();
     let centred = inside.centre().x_mm - width / 2.0;
     // In a flat thing it stands in the middle of the height.

@@ -65,43 +65,130 @@ pub(crate) struct FlowPage {
     pub(crate) bookmarks: Vec<Bookmark>,
 }
 
-/// Puts blocks down the columns of as many pages as they need; at least one page.
+/// Puts blocks down the columns of as many pages as they need; at least one page. Where the last column is all but
+/// empty the columns of its page are made even, and where the last page is, it takes some lines of the page before
+/// it.
 pub(crate) fn flow(blocks: &[Block], columns: Columns) -> Vec<FlowPage> {
-    let mut hand = Hand { columns, pages: vec![FlowPage::default()], column: 0, y_mm: columns.room.top_mm };
-    for (index, block) in blocks.iter().enumerate() {
-        let after = blocks.get(index + 1..).unwrap_or_default();
-        hand.block(block, after);
+    let full = columns.room.height_mm();
+    let is_orphan = |one: &Laid| one.used_mm < ORPHAN * full;
+    let mut laid = Laid::of(blocks, columns, &[]);
+    let mut cuts: Vec<(usize, f64)> = Vec::new();
+    let last = laid.pages - 1;
+    if last > 0 && laid.columns_on(last) == 1 && is_orphan(&laid) {
+        let shorter = (1..=STEPS).map(|step| [(last - 1, full * (1.0 - SHORTER * f64::from(step)))]);
+        let mut tried = shorter.map(|cut| (Laid::of(blocks, columns, &cut), cut));
+        let is_better = |one: &Laid| one.pages == last + 1 && (one.columns_on(last) > 1 || !is_orphan(one));
+        if let Some((better, cut)) = tried.find(|(one, _)| is_better(one)) {
+            (laid, cuts) = (better, cut.to_vec());
+        }
     }
-    hand.pages
+    if laid.columns_on(last) > 1 && is_orphan(&laid) {
+        let heights = (1..=STEPS).map(|step| full * SHORTER * f64::from(step));
+        let mut even = heights.map(|height| {
+            let all: Vec<(usize, f64)> = cuts.iter().copied().chain([(last, height)]).collect();
+            Laid::of(blocks, columns, &all)
+        });
+        let is_even = |one: &Laid| one.pages == last + 1 && one.lines_in_last_column() >= LEAST_LINES;
+        laid = even.find(is_even).unwrap_or(laid);
+    }
+    laid.painted(blocks, columns)
+}
+
+/// A column filled to less than this share of its height is an orphan (chosen: an entry or two).
+const ORPHAN: f64 = 0.2;
+/// The fewest lines in the last of columns that were made even (chosen: two lines read as belonging together).
+const LEAST_LINES: usize = 2;
+/// In how many steps columns are tried shorter, and by which share of their height each.
+const STEPS: u32 = 40;
+const SHORTER: f64 = 0.025;
+
+/// Where a line goes.
+#[derive(Clone, Copy, Debug)]
+struct Spot {
+    page: usize,
+    column: usize,
+    y_mm: f64,
+}
+
+/// Where all lines of all blocks go, in their order.
+struct Laid {
+    pages: usize,
+    spots: Vec<Spot>,
+    /// How far the last column is filled.
+    used_mm: f64,
+}
+
+impl Laid {
+    /// With the columns of some pages cut to a height.
+    fn of(blocks: &[Block], columns: Columns, cuts: &[(usize, f64)]) -> Self {
+        let top = Spot { page: 0, column: 0, y_mm: columns.room.top_mm };
+        let mut hand = Hand { columns, cuts, at: top, spots: Vec::new() };
+        for (index, block) in blocks.iter().enumerate() {
+            let after = blocks.get(index + 1..).unwrap_or_default();
+            hand.block(block, after);
+        }
+        let used_mm = hand.at.y_mm - columns.room.top_mm;
+        Self { pages: hand.at.page + 1, spots: hand.spots, used_mm }
+    }
+
+    fn columns_on(&self, page: usize) -> usize {
+        self.spots.iter().filter(|spot| spot.page == page).map(|spot| spot.column + 1).max().unwrap_or(0)
+    }
+
+    fn lines_in_last_column(&self) -> usize {
+        let Some(last) = self.spots.last() else { return 0 };
+        self.spots.iter().filter(|spot| (spot.page, spot.column) == (last.page, last.column)).count()
+    }
+
+    fn painted(&self, blocks: &[Block], columns: Columns) -> Vec<FlowPage> {
+        let mut pages = vec![FlowPage::default(); self.pages];
+        let lines = blocks.iter().flat_map(|block| {
+            block.lines.iter().enumerate().map(move |(index, line)| (block, index == 0, line))
+        });
+        for ((block, is_first, line), spot) in lines.zip(&self.spots) {
+            let Some(page) = pages.get_mut(spot.page) else { continue };
+            page.strokes.take(line.items.clone(), columns.left_mm(spot.column), spot.y_mm);
+            if let (Some((words, depth)), true) = (&block.bookmark, is_first) {
+                page.bookmarks.push(Bookmark { words: words.clone(), depth: *depth, y_mm: spot.y_mm });
+            }
+        }
+        pages
+    }
 }
 
 /// Where the next line goes.
-struct Hand {
+struct Hand<'a> {
     columns: Columns,
-    pages: Vec<FlowPage>,
-    column: usize,
-    y_mm: f64,
+    cuts: &'a [(usize, f64)],
+    at: Spot,
+    spots: Vec<Spot>,
 }
 
 /// A rounding of the last digit must not cost a line.
 const SLACK_MM: f64 = 1e-6;
 
-impl Hand {
+impl Hand<'_> {
     fn is_at_head(&self) -> bool {
-        self.y_mm <= self.columns.room.top_mm
+        self.at.y_mm <= self.columns.room.top_mm
     }
 
     fn next_column(&mut self) {
-        self.column += 1;
-        self.y_mm = self.columns.room.top_mm;
-        if self.column >= self.columns.count {
-            self.column = 0;
-            self.pages.push(FlowPage::default());
+        self.at.column += 1;
+        self.at.y_mm = self.columns.room.top_mm;
+        if self.at.column >= self.columns.count {
+            self.at.column = 0;
+            self.at.page += 1;
         }
     }
 
+    /// How high the columns of this page are.
+    fn height_mm(&self) -> f64 {
+        let cut = self.cuts.iter().find(|(page, _)| *page == self.at.page);
+        cut.map_or(self.columns.room.height_mm(), |(_, height)| *height)
+    }
+
     fn room_mm(&self) -> f64 {
-        self.columns.room.bottom_mm - self.y_mm + SLACK_MM
+        self.columns.room.top_mm + self.height_mm() - self.at.y_mm + SLACK_MM
     }
 
     fn block(&mut self, block: &Block, after: &[Block]) {
@@ -109,21 +196,15 @@ impl Hand {
             if block.before_mm + self.least_mm(block, after) > self.room_mm() {
                 self.next_column();
             } else {
-                self.y_mm += block.before_mm;
+                self.at.y_mm += block.before_mm;
             }
         }
-        for (index, line) in block.lines.iter().enumerate() {
+        for line in &block.lines {
             if line.height_mm > self.room_mm() && !self.is_at_head() {
                 self.next_column();
             }
-            let (left, y_mm) = (self.columns.left_mm(self.column), self.y_mm);
-            if let Some(page) = self.pages.last_mut() {
-                page.strokes.take(line.items.clone(), left, y_mm);
-                if let (Some((words, depth)), 0) = (&block.bookmark, index) {
-                    page.bookmarks.push(Bookmark { words: words.clone(), depth: *depth, y_mm });
-                }
-            }
-            self.y_mm += line.height_mm;
+            self.spots.push(self.at);
+            self.at.y_mm += line.height_mm;
         }
     }
 
@@ -190,6 +271,45 @@ mod tests {
         assert_eq!(lines, 53, "each line once");
         check_inside(&pages, columns(2));
         assert!(pages[0].bookmarks.iter().any(|it| it.words == "long"), "it begins under its heading");
+    }
+
+    /// How many lines each column of a page has.
+    fn lines_in_columns(page: &FlowPage, columns: Columns) -> Vec<usize> {
+        let lefts = page.strokes.items.iter().filter_map(|item| Some(item.bounds()?.left_mm));
+        let mut lines = vec![0; columns.count];
+        for left in lefts {
+            let column = (0..columns.count).rfind(|&column| left >= columns.left_mm(column) - 0.001).unwrap();
+            lines[column] += 1;
+        }
+        lines
+    }
+
+    #[test]
+    fn no_column_of_the_last_page_holds_one_line() {
+        // 14 lines, one a block, fill a column; the 15th would stand alone in the second.
+        let blocks: Vec<Block> = (0..15).map(|_| block(1, false, "a")).collect();
+        let pages = flow(&blocks, columns(2));
+        assert_eq!(pages.len(), 1);
+        let lines = lines_in_columns(&pages[0], columns(2));
+        assert_eq!(lines, [8, 7]);
+        check_inside(&pages, columns(2));
+    }
+
+    #[test]
+    fn no_page_holds_one_line() {
+        let blocks: Vec<Block> = (0..29).map(|_| block(1, false, "a")).collect();
+        let pages = flow(&blocks, columns(2));
+        assert_eq!(pages.len(), 2);
+        assert!(pages[1].strokes.items.len() >= LEAST_LINES);
+        let lines: usize = pages.iter().map(|page| page.strokes.items.len()).sum();
+        assert_eq!(lines, 29, "each line once");
+        check_inside(&pages, columns(2));
+    }
+
+    #[test]
+    fn a_list_that_fits_one_column_stays_there() {
+        let blocks: Vec<Block> = (0..9).map(|_| block(1, false, "a")).collect();
+        assert_eq!(lines_in_columns(&flow(&blocks, columns(2))[0], columns(2)), [9, 0]);
     }
 
     #[test]

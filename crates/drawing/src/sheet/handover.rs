@@ -14,6 +14,7 @@ pub(crate) fn leaves(ask: &Ask<'_>) -> Vec<Leaf> {
     let mut list = List::new(columns.width_mm());
     list.paragraph(&on_paper::title(job), STRONG);
     list.paragraph(&on_paper::wall_and_option(job, plan), TEXT);
+    list.paragraph(on_paper::KEY_DONE, TEXT);
     let handover = words::handover(job, plan);
     list.heading(on_paper::DONE, 1);
     for one in &handover.done {

@@ -4,9 +4,9 @@
 use super::leaf::{Leaf, Ratio};
 use super::size::BORDER_MM;
 use super::strokes::{Letters, Strokes};
-use super::wrap::{shortened, wrapped};
+use super::wrap::wrapped;
 use super::{About, Ask};
-use crate::font::{Weight, text_width_mm};
+use crate::font::{Weight, shortened, text_width_mm};
 use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
 use crate::scale::StandardScale;
@@ -69,12 +69,17 @@ pub(crate) fn draw(leaf: &mut Leaf, ask: &Ask<'_>, is_of_job: bool, number: usiz
     leaf.scene.items.extend(strokes.items);
 }
 
-/// Job, wall and option: on one line, or smaller on two.
+/// Job, wall and option: on one line, or smaller on two; where that does not do, each is shortened by itself.
 fn title(strokes: &mut Strokes, ask: &Ask<'_>, is_of_job: bool, rect: PaperRect) {
-    let of =
-        if is_of_job { on_paper::ALL_WALLS.to_owned() } else { on_paper::wall_and_option(ask.job, ask.plan) };
-    let parts = [on_paper::title(ask.job), of];
-    let text = parts.join(" \u{2013} ");
+    let job = on_paper::title(ask.job);
+    let of = if is_of_job {
+        [Some(on_paper::ALL_WALLS.to_owned()), None]
+    } else {
+        on_paper::wall_then_option(ask.job, ask.plan)
+    };
+    let parts: Vec<&str> =
+        std::iter::once(job.as_str()).chain(of.iter().flatten().map(String::as_str)).collect();
+    let text = parts.join(DASH);
     let (left, room) = (rect.left_mm + INSET_MM, rect.width_mm() - 2.0 * INSET_MM);
     if text_width_mm(&text, TITLE.height_mm, TITLE.weight) <= room {
         let at = PaperPoint::new(left, rect.bottom_mm - 2.9);
@@ -82,17 +87,37 @@ fn title(strokes: &mut Strokes, ask: &Ask<'_>, is_of_job: bool, rect: PaperRect)
         return;
     }
     let lines = wrapped(&text, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
-    if let [only] = lines.as_slice() {
-        let at = PaperPoint::new(left, rect.bottom_mm - 3.2);
-        strokes.text(at, only, LONG_TITLE, Anchor::Start);
-        return;
+    let two = match lines.as_slice() {
+        [only] => {
+            let at = PaperPoint::new(left, rect.bottom_mm - 3.2);
+            strokes.text(at, only, LONG_TITLE, Anchor::Start);
+            return;
+        }
+        [first, second] => [first.clone(), second.clone()],
+        _ => {
+            let [wall, option] = of.map(Option::unwrap_or_default);
+            [shortened(&job, room, LONG_TITLE.height_mm, LONG_TITLE.weight), two_parts(&wall, &option, room)]
+        }
+    };
+    for (line, up_mm) in two.iter().zip([5.4, 1.5]) {
+        strokes.text(PaperPoint::new(left, rect.bottom_mm - up_mm), line, LONG_TITLE, Anchor::Start);
     }
-    let first = lines.first().cloned().unwrap_or_default();
-    let rest = lines.get(1..).unwrap_or_default().join(" ");
-    let rest = shortened(&rest, room, LONG_TITLE.height_mm, LONG_TITLE.weight);
-    for (line, up_mm) in [(first, 5.4), (rest, 1.5)] {
-        strokes.text(PaperPoint::new(left, rect.bottom_mm - up_mm), &line, LONG_TITLE, Anchor::Start);
+}
+
+/// Between job, wall and option.
+const DASH: &str = " \u{2013} ";
+
+/// Wall and option in one line: the option has half of it at least, and the wall what the option leaves.
+fn two_parts(wall: &str, option: &str, room_mm: f64) -> String {
+    let Letters { height_mm, weight, .. } = LONG_TITLE;
+    let width = |text: &str| text_width_mm(text, height_mm, weight);
+    if option.is_empty() {
+        return shortened(wall, room_mm, height_mm, weight);
     }
+    let room = room_mm - width(DASH);
+    let option = shortened(option, (room - width(wall)).max(room / 2.0), height_mm, weight);
+    let wall = shortened(wall, room - width(&option), height_mm, weight);
+    format!("{wall}{DASH}{option}")
 }
 
 /// Sheet and page, units, date, and the file in what is left.
@@ -159,28 +184,108 @@ fn scale(strokes: &mut Strokes, units: Units, scene: &Scene, ratio: Ratio, rect:
         Ratio::Fitted => on_paper::NOT_TO_SCALE,
     };
     let base = rect.bottom_mm - 2.2;
-    let inch = units == Units::Inches;
-    // Four steps of the bar, each a foot or half a metre, as long as the bar stays short of a third.
-    let step = if inch { Length::inches(12.0) } else { Length::millimetres(500.0) };
-    let step_mm = scene.scale.paper_mm(step);
-    let steps = if step_mm * 4.0 > rect.width_mm() / 3.0 { 2 } else { 4 };
-    let bar_left = rect.right_mm - 8.0 - step_mm * f64::from(steps);
-    for index in 0..steps {
-        let left = bar_left + step_mm * f64::from(index);
-        let bar =
-            PaperRect { left_mm: left, right_mm: left + step_mm, top_mm: base - BAR_MM, bottom_mm: base };
-        strokes.rect(Ink::Sheet, bar, index % 2 == 0);
-    }
-    for index in [0, steps / 2, steps] {
-        let at = PaperPoint::new(bar_left + step_mm * f64::from(index), base - BAR_MM - 1.2);
-        let last = index == steps;
-        let shown = match (inch, last) {
-            (true, _) => format!("{index}{}", if last { "\u{2032}" } else { "" }),
-            (false, _) => format!("{}{}", f64::from(index) / 2.0, if last { " m" } else { "" }),
-        };
-        strokes.text(at, &shown, NOTE, Anchor::Middle);
+    let mut bar_left = rect.right_mm - INSET_MM + 3.0;
+    if let Some(bar) = bar_steps(units, |step| scene.scale.paper_mm(step)) {
+        bar_left = rect.right_mm - 8.0 - bar.step_mm * f64::from(bar.count);
+        for index in 0..bar.count {
+            let left = bar_left + bar.step_mm * f64::from(index);
+            let step = PaperRect {
+                left_mm: left,
+                right_mm: left + bar.step_mm,
+                top_mm: base - BAR_MM,
+                bottom_mm: base,
+            };
+            strokes.rect(Ink::Sheet, step, index % 2 == 0);
+        }
+        for index in [0, bar.count / 2, bar.count] {
+            let at = PaperPoint::new(bar_left + bar.step_mm * f64::from(index), base - BAR_MM - 1.2);
+            strokes.text(at, &bar_figure(units, bar.step * index, index == bar.count), NOTE, Anchor::Middle);
+        }
     }
     let at = PaperPoint::new(bar_left - 6.0, base);
     strokes.text(at, name, NOTE, Anchor::End);
     at.x_mm - text_width_mm(name, NOTE.height_mm, Weight::Regular) - INSET_MM
+}
+
+/// How long a scale bar is on paper, at least and at most (chosen: long enough to lay a ruler on, short beside a
+/// title).
+const BAR_ON_PAPER_MM: (f64, f64) = (30.0, 60.0);
+
+/// A scale bar: steps of the wall, and how long each is on paper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Bar {
+    /// In millimetres, or in inches.
+    step: i32,
+    count: i32,
+    step_mm: f64,
+}
+
+/// Steps in round numbers that make a bar as long as it should be; `None` where none does, of a wall without end.
+fn bar_steps(units: Units, on_paper: impl Fn(Length) -> f64) -> Option<Bar> {
+    let inch = units == Units::Inches;
+    // Inches up to a foot, then feet in the usual ones, twos and fives; a centimetre and more.
+    let steps: Vec<i32> = if inch {
+        let feet =
+            [1, 2, 5].into_iter().flat_map(|one| (0..5).map(move |zeros| 12 * one * 10_i32.pow(zeros)));
+        [1, 3, 6].into_iter().chain(feet).collect()
+    } else {
+        [1, 2, 5].into_iter().flat_map(|one| (1..8).map(move |zeros| one * 10_i32.pow(zeros))).collect()
+    };
+    let all =
+        [4, 2].into_iter().flat_map(|count| steps.iter().map(move |&step| (step, count)).collect::<Vec<_>>());
+    let mut bars = all.map(|(step, count)| {
+        let long = if inch { Length::inches(f64::from(step)) } else { Length::millimetres(f64::from(step)) };
+        Bar { step, count, step_mm: on_paper(long) }
+    });
+    let (least, most) = BAR_ON_PAPER_MM;
+    bars.find(|bar| (least..=most).contains(&(bar.step_mm * f64::from(bar.count))))
+}
+
+/// A figure under a scale bar; the last one names its unit.
+fn bar_figure(units: Units, at: i32, is_last: bool) -> String {
+    if units == Units::Millimetres {
+        return format!("{}{}", f64::from(at) / 1000.0, if is_last { " m" } else { "" });
+    }
+    match (at, at % 12) {
+        (0, _) => "0".to_owned(),
+        (feet, 0) => format!("{}\u{2032}", feet / 12),
+        (inches, _) => format!("{inches}\u{2033}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_bar_can_be_read_at_every_scale() {
+        for units in [Units::Inches, Units::Millimetres] {
+            for ratio in
+                [2.0, 4.0, 8.0, 10.0, 16.0, 20.0, 24.0, 48.0, 50.0, 100.0, 192.0, 350.0, 2000.0, 50_000.0]
+            {
+                let bar = bar_steps(units, |step| step.mm() / ratio).unwrap();
+                let long = bar.step_mm * f64::from(bar.count);
+                assert!((30.0..=60.0).contains(&long), "1:{ratio}: {long}");
+            }
+        }
+        assert_eq!(bar_steps(Units::Inches, |_| f64::NAN), None);
+        let half_inch = bar_steps(Units::Inches, |step| step.mm() / 24.0).unwrap();
+        assert_eq!((half_inch.step, half_inch.count), (12, 4));
+    }
+
+    #[test]
+    fn figures_name_their_unit() {
+        assert_eq!([0, 48].map(|at| bar_figure(Units::Inches, at, at > 0)), ["0", "4\u{2032}"]);
+        assert_eq!(bar_figure(Units::Inches, 6, false), "6\u{2033}");
+        assert_eq!([400, 800].map(|at| bar_figure(Units::Millimetres, at, at > 400)), ["0.4", "0.8 m"]);
+    }
+
+    #[test]
+    fn the_option_shows_beside_any_wall() {
+        let line = two_parts(&"A wall with a name ".repeat(9), "Over the plate shelf", 90.0);
+        assert!(line.ends_with("Over the plate shelf") && line.starts_with("A wall"), "{line}");
+        let line = two_parts("Wall", &"An option with a name ".repeat(9), 90.0);
+        assert!(line.starts_with("Wall \u{2013} An option"), "{line}");
+        assert!(text_width_mm(&line, LONG_TITLE.height_mm, LONG_TITLE.weight) <= 90.0);
+    }
 }

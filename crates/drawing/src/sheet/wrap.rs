@@ -41,21 +41,6 @@ pub(crate) fn wrapped(text: &str, room_mm: f64, height_mm: f64, weight: Weight) 
     lines
 }
 
-/// A text on one line that fits, its end left off and an ellipsis in its place where it must be.
-pub(crate) fn shortened(text: &str, room_mm: f64, height_mm: f64, weight: Weight) -> String {
-    let width = |text: &str| text_width_mm(text, height_mm, weight);
-    // Past so many letters none would fit any paper.
-    let mut kept: String = text.chars().take(400).collect();
-    if kept.len() == text.len() && width(text) <= room_mm {
-        return kept;
-    }
-    while !kept.is_empty() && width(&kept) + width("\u{2026}") > room_mm {
-        kept.pop();
-    }
-    kept.push('\u{2026}');
-    kept
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -86,12 +71,5 @@ mod tests {
         assert!(broken.len() > 5 && broken.concat() == word);
         assert!(broken.iter().all(|line| text_width_mm(line, 3.8, Weight::Regular) <= 40.05));
         assert!(lines("", 40.0).is_empty());
-    }
-
-    #[test]
-    fn a_long_title_gives_way() {
-        let short = shortened(&"Living room ".repeat(90), 80.0, 5.0, Weight::Semibold);
-        assert!(short.ends_with('\u{2026}') && text_width_mm(&short, 5.0, Weight::Semibold) <= 80.0);
-        assert_eq!(shortened("Den", 80.0, 5.0, Weight::Semibold), "Den");
     }
 }

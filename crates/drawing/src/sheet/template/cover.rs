@@ -13,6 +13,7 @@ use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
 use crate::scene::{Anchor, ItemKind};
 use strikeline_solver::plan::piece::HolePlan;
+use strikeline_solver::units::Length;
 use strikeline_solver::words::{self, on_paper};
 
 const NUMBER: Letters = Letters::semibold(3.8);
@@ -53,6 +54,8 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
     if is_named {
         list.heading(&words::capital(&words::thing(plan, &piece.id.whole())), 1);
     }
+    // Under a plate's name its parts stand one deeper.
+    let depth = if is_named { 2 } else { 1 };
     let Some(drawn) = &template.drawn else {
         list.paragraph(&on_paper::not_measured(plan, piece), STRONG);
         return;
@@ -60,22 +63,27 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
     if piece.assumed || template.mount.assumed {
         list.paragraph(on_paper::PLACE_ASSUMED, STRONG);
     }
-    let pairs = pairs(&template.mount.holes);
-    if !pairs.is_empty() {
-        list.heading(on_paper::SECOND_CHECK, 1);
-        list.paragraph(&on_paper::second_check(plan), TEXT);
-        for (first, second) in pairs {
-            list.mark(&on_paper::pair(plan, first, second), "", "", false);
+    list.heading(on_paper::SECOND_CHECK, depth);
+    list.paragraph(&on_paper::second_check(plan), TEXT);
+    for (first, second) in pairs(&template.mount.holes) {
+        list.mark(&on_paper::pair(plan, first, second), "", "", false);
+    }
+    // A hole by itself is checked against the level line's ends.
+    if let [only] = template.mount.holes.as_slice() {
+        for (end, at) in ["left", "right"].into_iter().zip(drawn.level) {
+            let (x, y) = (only.in_plate.x.mm() - at.x_mm, only.in_plate.y.mm() + at.y_mm);
+            let apart = Length::millimetres(x.hypot(y));
+            list.mark(&on_paper::to_level_end(plan, only, end, apart), "", "", false);
         }
     }
-    list.heading(&on_paper::corners(plan, piece), 1);
+    list.heading(&on_paper::corners(plan, piece), depth);
     list.paragraph(&drawn.corners.join(" "), TEXT);
-    list.heading(on_paper::HOLES, 1);
+    list.heading(on_paper::HOLES, depth);
     for hole in &template.mount.holes {
         list.paragraph(&on_paper::hole(plan, template.mount, hole), TEXT);
     }
     // Last: what is left of a column is room for it.
-    list.heading(on_paper::MAP, 1);
+    list.heading(on_paper::MAP, depth);
     map(list, drawn, &template.tiles);
 }
 

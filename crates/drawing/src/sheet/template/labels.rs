@@ -1,9 +1,8 @@
 //! Names on a tile: each at the first of its places where it lies on no other and no line runs through it.
 
 use super::super::strokes::{Letters, Strokes};
-use super::super::wrap::shortened;
 use crate::clip;
-use crate::font::{CAPITALS, text_width_mm};
+use crate::font::{CAPITALS, shortened, shortened_before, text_width_mm};
 use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
 use crate::scene::Anchor;
@@ -27,12 +26,14 @@ pub(super) struct Label {
     near: PaperPoint,
     /// Where its first line may stand, the best first.
     places: Vec<(PaperPoint, Anchor)>,
+    /// The stretch of paper that what it names is drawn on.
+    pub(super) island: usize,
 }
 
 impl Label {
     fn new(lines: &[&str], letters: Letters, near: PaperPoint, places: Vec<(PaperPoint, Anchor)>) -> Self {
         let short = |line: &&str| shortened(line, WIDEST_MM, letters.height_mm, letters.weight);
-        Self { lines: lines.iter().map(short).collect(), letters, near, places }
+        Self { lines: lines.iter().map(short).collect(), letters, near, places, island: 0 }
     }
 
     /// Along a line, at either of its ends.
@@ -71,6 +72,11 @@ impl Label {
         Self::new(&[text], if is_used { USED } else { NAME }, middle, places)
     }
 
+    /// The same on another stretch of paper.
+    pub(super) fn on(self, island: usize) -> Self {
+        Self { island, ..self }
+    }
+
     /// Under an opening, else over or in it.
     pub(super) fn of_opening(lines: &[String; 3], rect: PaperRect) -> Self {
         let [first, second, third] = lines.each_ref().map(String::as_str);
@@ -89,8 +95,15 @@ impl Label {
     }
 
     /// At the foot of an arrow to a corner: on the side of the plate's middle, else on the other, else farther out.
-    pub(super) fn of_corner(lines: &[String; 3], foot: PaperPoint, top: bool, left: bool) -> Self {
+    /// Of a long name its end is kept, which tells the corner.
+    pub(super) fn of_corner(
+        lines: &[String; 3],
+        tail: &str,
+        foot: PaperPoint,
+        (top, left): (bool, bool),
+    ) -> Self {
         let [first, second, third] = lines.each_ref().map(String::as_str);
+        let first = shortened_before(first, tail, WIDEST_MM, NAME.height_mm, NAME.weight);
         let (inward, outward) =
             if left { (Anchor::Start, Anchor::End) } else { (Anchor::End, Anchor::Start) };
         // Three lines, the last of those above and the first of those below next to the foot.
@@ -105,7 +118,7 @@ impl Label {
             (at(0.0, away * 15.0), inward),
             (at(-side * 6.0, away * 15.0), outward),
         ];
-        Self::new(&[first, second, third], NAME, foot, places)
+        Self::new(&[&first, second, third], NAME, foot, places)
     }
 }
 

@@ -50,6 +50,8 @@ pub(super) struct Stroke {
     pub(super) assumed: bool,
     pub(super) width_mm: f64,
     pub(super) shape: Shape,
+    /// The stretch of paper that it is on.
+    pub(super) island: usize,
 }
 
 /// All strokes and names of a plate, and the stretches of paper that they need: the plate's, and an opening's apart from it.
@@ -60,6 +62,8 @@ pub(super) struct Drawn {
     pub(super) islands: Vec<PaperRect>,
     /// Where the piece's corners are, in full.
     pub(super) corners: Vec<String>,
+    /// The two ends of the level line.
+    pub(super) level: [PaperPoint; 2],
 }
 
 /// Draws a plate; `None` where its holes were not measured.
@@ -93,9 +97,14 @@ fn at(right: Length, up: Length) -> PaperPoint {
 }
 
 impl Hand<'_> {
+    /// On the plate's own stretch of paper.
     fn put(&mut self, ink: Ink, subject: Subject, assumed: bool, shape: Shape) {
+        self.put_on(0, ink, subject, assumed, shape);
+    }
+
+    fn put_on(&mut self, island: usize, ink: Ink, subject: Subject, assumed: bool, shape: Shape) {
         let width_mm = if ink == Ink::ChalkLine { LINE_MM } else { THIN_MM };
-        self.drawn.strokes.push(Stroke { ink, subject: Some(subject), assumed, width_mm, shape });
+        self.drawn.strokes.push(Stroke { ink, subject: Some(subject), assumed, width_mm, shape, island });
     }
 
     /// A place of the wall, from the plate's lines: the turned frame undone.
@@ -118,6 +127,7 @@ impl Hand<'_> {
             (PaperPoint::new(plate.left_mm - PAST_MM, 0.0), PaperPoint::new(plate.right_mm + PAST_MM, 0.0));
         let (top, bottom) = (plate.top_mm.min(0.0), plate.bottom_mm.max(0.0));
         let centre = (PaperPoint::new(0.0, top - OVER_MM), PaperPoint::new(0.0, bottom + OVER_MM));
+        self.drawn.level = level.into();
         for (part, (from, to), name) in
             [("level_line", level, on_paper::LEVEL_LINE), ("centre_line", centre, on_paper::CENTRE_LINE)]
         {
@@ -218,17 +228,23 @@ impl Hand<'_> {
             vec![place(left - past, centre.y), place(right + past, centre.y)],
             vec![place(centre.x, bottom - past), place(centre.x, top + past)],
         ];
-        self.put(Ink::Entry, subject.clone(), assumed, Shape::Line(outline));
+        let round = rect.grown(ROUND_OPENING_MM);
+        let island = match self.drawn.islands.first().copied() {
+            Some(first) if first.meets(round) => {
+                self.widen(round);
+                0
+            }
+            _ => {
+                self.drawn.islands.push(round);
+                self.drawn.islands.len() - 1
+            }
+        };
+        self.put_on(island, Ink::Entry, subject.clone(), assumed, Shape::Line(outline));
         for line in lines {
-            self.put(Ink::Entry, subject.clone(), true, Shape::Line(line));
+            self.put_on(island, Ink::Entry, subject.clone(), true, Shape::Line(line));
         }
         let lines = on_paper::opening(self.ask.plan, name, right_of(middle), above(middle));
-        self.drawn.labels.push(Label::of_opening(&lines, rect));
-        let round = rect.grown(ROUND_OPENING_MM);
-        match self.drawn.islands.first().copied() {
-            Some(first) if first.meets(round) => self.widen(round),
-            _ => self.drawn.islands.push(round),
-        }
+        self.drawn.labels.push(Label::of_opening(&lines, rect).on(island));
     }
 
     /// An arrow to each corner of the piece, from the plate's own, with how far it is from the two lines.
@@ -254,7 +270,9 @@ impl Hand<'_> {
             let (right, up) = (right_of(corner), above(corner));
             let (lines, listed) = on_paper::corner(self.ask.plan, self.piece, (top, left), right, up);
             self.drawn.corners.push(listed);
-            let label = Label::of_corner(&lines, tail.moved(-side * 3.0, end * 1.0), top, left);
+            let name = format!("{}:", on_paper::corner_name(top, left));
+            let foot = tail.moved(-side * 3.0, end * 1.0);
+            let label = Label::of_corner(&lines, &name, foot, (top, left));
             self.drawn.labels.push(label);
         }
         self.widen(PaperRect {

@@ -155,3 +155,16 @@ fn the_bar_on_every_page_is_100_mm_and_4_in() {
         assert_eq!(bars.count(), 1);
     }
 }
+
+#[test]
+fn a_plate_with_one_hole_has_its_second_check() {
+    let (mut job, mut plan) = measured();
+    plan.pieces[0].mount.as_mut().unwrap().holes.truncate(1);
+    job.mounts[0].plate.as_mut().unwrap().holes.truncate(1);
+    let document = drawn(&job, &plan, PaperSize::Letter);
+    let checks = |words: &str| {
+        let texts = document.pages.iter().flat_map(|page| &page.scene.items);
+        texts.filter(|item| matches!(&item.kind, ItemKind::Text { text, .. } if text.contains(words))).count()
+    };
+    assert_eq!(checks("level line's left end:") + checks("level line's right end:"), 2);
+}

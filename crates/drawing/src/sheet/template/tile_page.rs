@@ -8,7 +8,7 @@ use super::super::strokes::{Letters, Strokes};
 use super::super::title_block;
 use super::labels::Names;
 use super::plate::{Drawn, Shape};
-use super::tile::{OVERLAP_MM, Side, Tile, beside, straight};
+use super::tile::{OVERLAP_MM, Side, Tile, beside, is_shown, straight};
 use crate::clip;
 use crate::font::text_width_mm;
 use crate::ink::Ink;
@@ -31,15 +31,20 @@ pub(super) fn leaf(paper: PaperSize, drawn: &Drawn, tiles: &[Tile], tile: &Tile,
     let page_mm = paper.page_mm(tile.lying);
     let mut strokes = Strokes::default();
     let mut taken = Vec::new();
-    let lines = shapes(&mut strokes, drawn, tile.window);
-    for side in Side::ALL {
-        if let Some(other) = beside(tiles, tile, side) {
-            seam(&mut strokes, &mut taken, &lines, (tile.window, side, other.number));
-        }
+    let joined: Vec<(Side, usize)> =
+        Side::ALL.into_iter().filter_map(|side| Some((side, beside(tiles, tile, side)?.number))).collect();
+    // Under what is drawn: a chalk line keeps its colour where it crosses a seam.
+    for (side, _) in &joined {
+        let (from, to) = seam_line(tile.window, *side);
+        strokes.line(Ink::Bracket, from, to);
+    }
+    let lines = shapes(&mut strokes, drawn, tiles, tile);
+    for (side, other) in joined {
+        seam(&mut strokes, &mut taken, &lines, (tile.window, side, other));
     }
     number(&mut strokes, &mut taken, &lines, tile, of);
     let mut names = Names::new(tile.window, lines, taken);
-    for label in &drawn.labels {
+    for label in drawn.labels.iter().filter(|label| is_shown(tiles, tile, label.island)) {
         names.write(&mut strokes, label);
     }
     let room = title_block::room(page_mm);
@@ -51,10 +56,17 @@ pub(super) fn leaf(paper: PaperSize, drawn: &Drawn, tiles: &[Tile], tile: &Tile,
     Leaf { sheet: on_paper::TEMPLATE, scene, ratio: Ratio::Full, bookmarks: vec![bookmark] }
 }
 
-/// What falls into the window, cut at its edges. Gives the straight pieces.
-fn shapes(strokes: &mut Strokes, drawn: &Drawn, window: PaperRect) -> Vec<(PaperPoint, PaperPoint)> {
+/// What falls into a tile's window, cut at its edges: of its own stretch of paper alone, so that nobody lays a tile
+/// by what is drawn whole elsewhere. Gives the straight pieces.
+fn shapes(
+    strokes: &mut Strokes,
+    drawn: &Drawn,
+    tiles: &[Tile],
+    tile: &Tile,
+) -> Vec<(PaperPoint, PaperPoint)> {
+    let window = tile.window;
     let mut lines = Vec::new();
-    for stroke in &drawn.strokes {
+    for stroke in drawn.strokes.iter().filter(|stroke| is_shown(tiles, tile, stroke.island)) {
         let item = |kind| Item {
             ink: stroke.ink,
             subject: stroke.subject.clone(),
@@ -82,27 +94,29 @@ fn is_whole(window: PaperRect, centre: PaperPoint, radius_mm: f64) -> bool {
     window.shared(bounds) == Some(bounds)
 }
 
-/// The middle of what two tiles share, with the register marks that both have in the same places, and the other's number.
+/// The middle of what two tiles share.
+fn seam_line(window: PaperRect, side: Side) -> (PaperPoint, PaperPoint) {
+    let half = OVERLAP_MM / 2.0;
+    match side {
+        Side::Left | Side::Right => {
+            let x = if side == Side::Left { window.left_mm + half } else { window.right_mm - half };
+            (PaperPoint::new(x, window.top_mm), PaperPoint::new(x, window.bottom_mm))
+        }
+        Side::Above | Side::Below => {
+            let y = if side == Side::Above { window.top_mm + half } else { window.bottom_mm - half };
+            (PaperPoint::new(window.left_mm, y), PaperPoint::new(window.right_mm, y))
+        }
+    }
+}
+
+/// The register marks that two tiles have in the same places of their seam, and the other's number.
 fn seam(
     strokes: &mut Strokes,
     taken: &mut Vec<PaperRect>,
     lines: &[(PaperPoint, PaperPoint)],
     (window, side, other): (PaperRect, Side, usize),
 ) {
-    let half = OVERLAP_MM / 2.0;
-    let (from, to) = match side {
-        Side::Left | Side::Right => {
-            let x = if side == Side::Left { window.left_mm + half } else { window.right_mm - half };
-            let (top, bottom) = (PaperPoint::new(x, window.top_mm), PaperPoint::new(x, window.bottom_mm));
-            (top, bottom)
-        }
-        Side::Above | Side::Below => {
-            let y = if side == Side::Above { window.top_mm + half } else { window.bottom_mm - half };
-            let (left, right) = (PaperPoint::new(window.left_mm, y), PaperPoint::new(window.right_mm, y));
-            (left, right)
-        }
-    };
-    strokes.line(Ink::Bracket, from, to);
+    let (from, to) = seam_line(window, side);
     for share in ALONG {
         let at = from.moved((to.x_mm - from.x_mm) * share, (to.y_mm - from.y_mm) * share);
         strokes.put(Ink::Sheet, ItemKind::Circle { centre: at, radius_mm: REGISTER_MM, filled: false });
