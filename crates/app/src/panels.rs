@@ -2,6 +2,7 @@
 
 pub mod after_taping;
 mod behind;
+mod bring;
 pub mod bar;
 pub mod cable_ways;
 pub mod command_list;

@@ -5,6 +5,7 @@ use crate::history::History;
 use crate::solved::{Mends, Solved};
 use std::path::PathBuf;
 use std::rc::Rc;
+use strikeline_solver::carry::CarryLine;
 use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
@@ -109,6 +110,12 @@ impl Session {
     pub fn which_of_mine(&mut self, piece: &Id, mounts: &[Mount], is_asked: bool) -> Option<Rc<OfMine>> {
         let plan = self.plan();
         self.solved.which_of_mine(&self.job, &plan, piece, mounts, is_asked)
+    }
+
+    /// What to bring for the whole job, with the plan that is looked at; not worked out while a hand is on something.
+    pub fn carry(&mut self, is_asked: bool) -> Rc<Vec<CarryLine>> {
+        let plan = self.plan();
+        self.solved.carry(&self.job, &plan, is_asked)
     }
 
     /// Better choices of holes than the plan's, where there are any; not while a hand is on something.

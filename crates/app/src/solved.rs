@@ -7,6 +7,7 @@ pub use beside::Mends;
 
 use beside::Beside;
 use std::rc::Rc;
+use strikeline_solver::carry::{self, CarryLine};
 use strikeline_solver::choosing::BetterHoles;
 use strikeline_solver::job::Job;
 use strikeline_solver::job::mount::Mount;
@@ -22,6 +23,7 @@ use strikeline_solver::which_of_mine::OfMine;
 pub struct Solved {
     last: Option<Last>,
     probe: Option<(Rc<Plan>, Option<Rc<NextProbe>>)>,
+    carry: Option<(Rc<Plan>, Rc<Vec<CarryLine>>)>,
     beside: Option<Beside>,
 }
 
@@ -71,6 +73,16 @@ impl Solved {
             self.probe = Some((Rc::clone(plan), probing::next_probe(job, plan).map(Rc::new)));
         }
         self.probe.as_ref().and_then(|(_, probe)| probe.clone())
+    }
+
+    /// What to bring for a job with this plan of one of its walls; where it is not asked for, that of the plan it was
+    /// last worked out for.
+    pub fn carry(&mut self, job: &Job, plan: &Rc<Plan>, is_asked: bool) -> Rc<Vec<CarryLine>> {
+        let is_known = self.carry.as_ref().is_some_and(|(of, _)| Rc::ptr_eq(of, plan));
+        if is_asked && !is_known {
+            self.carry = Some((Rc::clone(plan), Rc::new(carry::carry(job, &[plan]))));
+        }
+        self.carry.as_ref().map(|(_, lines)| Rc::clone(lines)).unwrap_or_default()
     }
 
     /// What is told beside a plan, as far as it was asked for; what was told of another plan is let go.
@@ -130,6 +142,21 @@ mod tests {
         let second = solved.plan(&job, &wall, None);
         assert!(!Rc::ptr_eq(&first, &second));
         assert_eq!(second.survey.outline.width(), Length::inches(121.0));
+    }
+
+    #[test]
+    fn what_to_bring_is_worked_out_once_a_plan_and_not_under_a_hand() {
+        let mut job = crate::session::fresh_job();
+        let wall = job.walls[0].id.clone();
+        let mut solved = Solved::default();
+        let plan = solved.plan(&job, &wall, None);
+        assert!(solved.carry(&job, &plan, false).is_empty(), "a hand is on it");
+        let first = solved.carry(&job, &plan, true);
+        assert!(!first.is_empty() && Rc::ptr_eq(&first, &solved.carry(&job, &plan, true)));
+        job.walls[0].width = Some(Length::inches(121.0));
+        let plan = solved.plan(&job, &wall, None);
+        assert!(Rc::ptr_eq(&first, &solved.carry(&job, &plan, false)), "it stays while a hand moves things");
+        assert!(!Rc::ptr_eq(&first, &solved.carry(&job, &plan, true)));
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! What follows: the findings, and the marks in the order of work. Choosing one selects what it is about.
 
 use super::behind::behind;
+use super::bring::bring;
 use super::cable_ways::cable_ways;
 use super::holding::holding;
 use super::measured::section;
@@ -41,6 +42,7 @@ pub fn ui(ui: &mut Ui, session: &mut Session, view_state: &mut ViewState, plan: 
         behind(ui, &mut list, session, plan, is_touched);
         marks(ui, &mut list, plan);
         in_sight(ui, Id::unique("error budget"), |ui| how_true(ui, session, plan));
+        in_sight(ui, Id::unique("bring"), |ui| bring(ui, session, plan, is_resting));
         section(ui, "Cautions");
         for caution in words::cautions() {
             ui.add(egui::Label::new(egui::RichText::new(*caution).color(theme::quiet(ui.theme()))).wrap());
