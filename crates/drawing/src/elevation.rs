@@ -201,6 +201,19 @@ mod tests {
     }
 
     #[test]
+    fn a_name_too_long_for_any_place_is_shortened() {
+        let (job, mut plan) = sample::inches();
+        plan.pieces[0].name = "A display that somebody was very fond of ".repeat(9).trim().to_owned();
+        let scene = elevation(&job, &plan, &Look::whole_wall(&plan, 1.0 / 24.0));
+        let names = of(&scene, Ink::Label).filter_map(|item| match &item.kind {
+            ItemKind::Text { text, .. } if text.starts_with("A display") => Some(text.as_str()),
+            _ => None,
+        });
+        let names: Vec<&str> = names.collect();
+        assert!(matches!(names.as_slice(), [only] if only.ends_with('\u{2026}')), "{names:?}");
+    }
+
+    #[test]
     fn a_gap_out_of_level_is_told_at_both_ends() {
         let (job, mut plan) = sample::inches();
         plan.pieces[0].gaps.below.as_mut().unwrap().other = Length::inches(7.5);

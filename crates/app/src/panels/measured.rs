@@ -234,7 +234,13 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
         }
         Some(3) => kit.bits.push(DrillBit { id, diameter: None, length: None }),
         Some(_) => {
-            kit.measures.push(Measure { id, kind: MeasureKind::Tape, doubt: None, class: None, length: None })
+            kit.measures.push(Measure {
+                id,
+                kind: MeasureKind::Tape,
+                doubt: None,
+                class: None,
+                length: None,
+            });
         }
         None => {}
     }

@@ -205,3 +205,23 @@ fn the_mark_out_tells_how_true_it_will_be_and_how_it_is_read() {
     }
     assert_eq!(!budgets.is_empty(), text.contains("How true it will be"));
 }
+
+#[test]
+fn the_scale_bar_of_a_long_wall_can_be_read() {
+    for metres in [20.0, 60.0, 200.0] {
+        for (job, mut plan) in [sample::inches(), sample::metric()] {
+            plan.survey.outline.right = Length::millimetres(metres * 1000.0);
+            let document = drawn(&job, &plan, SheetKind::Elevation, PaperSize::A4);
+            let block_top_mm = 210.0 - BORDER_MM - title_block::BLOCK_MM;
+            let page = document.pages.first().unwrap();
+            let block: Vec<_> =
+                texts(page).into_iter().filter(|(bounds, _)| bounds.top_mm > block_top_mm).collect();
+            for (index, (bounds, text)) in block.iter().enumerate() {
+                for (other, beside) in block.iter().skip(index + 1) {
+                    let apart = !bounds.grown(-0.02).meets(other.grown(-0.02));
+                    assert!(apart, "{metres} m: {text:?} on {beside:?}");
+                }
+            }
+        }
+    }
+}
