@@ -6,9 +6,14 @@ use super::super::things::piece_words;
 use super::called;
 use crate::finding::Finding;
 use crate::finding::cable::CableWhat;
+use crate::handbook::old_paint::MINOR_FT2;
+use crate::handbook::power_wiring::BENDS_DEG;
 use crate::plan::Plan;
 use crate::plan::cable::Unknown;
 use crate::units::LengthUnit;
+
+/// Square metres of a square foot, exactly.
+const M2_PER_FT2: f64 = 0.3048 * 0.3048;
 
 /// A finding as a clause.
 pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String {
@@ -189,11 +194,12 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
         CableWhat::PaintDisturbed { hundredths, about } => {
             let about = if *about { "about " } else { "" };
             let (much, limit) = match plan.style.graduation.unit() {
-                LengthUnit::Inch | LengthUnit::Mil => (format!("{} square feet", decimal(*hundredths)), "6"),
-                // 0.09290304 square metres each; 6 are 0.557.
+                LengthUnit::Inch | LengthUnit::Mil => {
+                    (format!("{} square feet", decimal(*hundredths)), format!("{:.0}", MINOR_FT2.value))
+                }
                 LengthUnit::Millimetre => {
-                    let metres = f64::from(*hundredths) * 0.000_929_030_4;
-                    (format!("{metres:.2} square metres"), "0.557")
+                    let metres = f64::from(*hundredths) / 100.0 * M2_PER_FT2;
+                    (format!("{metres:.2} square metres"), format!("{:.3}", MINOR_FT2.value * M2_PER_FT2))
                 }
             };
             format!(
@@ -224,9 +230,10 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
                 up_to_graduation(plan, *needs)
             )
         }
-        CableWhat::ManyBends => {
-            "the way turns by more than 360 degrees: leave a place to pull from between".to_owned()
-        }
+        CableWhat::ManyBends => format!(
+            "the way turns by more than {:.0} degrees: leave a place to pull from between",
+            BENDS_DEG.value
+        ),
     }
 }
 
