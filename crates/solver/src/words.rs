@@ -5,6 +5,7 @@
 mod assumed;
 mod cable;
 mod cable_changes;
+mod called;
 mod carry;
 mod case;
 mod cautions;

@@ -24,6 +24,19 @@ use crate::plan::piece::PiecePlan;
 use crate::subject::Id;
 use crate::units::Length;
 
+/// What else is on the wall: of all pieces that hang there.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Around<'a> {
+    /// Their outlines.
+    pub(super) outlines: &'a [Rect],
+    /// Their fasteners, each as wide as it is.
+    pub(super) fastened: &'a [Rect],
+    /// The solid parts of their plates.
+    pub(super) solids: &'a [Rect],
+    /// The openings for the cables of those that are planned before.
+    pub(super) opened: &'a [Rect],
+}
+
 /// A piece whose cables are planned, and all that they depend on.
 pub(super) struct Cabling<'a> {
     pub(super) job: &'a Job,
@@ -33,12 +46,7 @@ pub(super) struct Cabling<'a> {
     pub(super) piece: &'a Piece,
     pub(super) mount: Option<&'a Mount>,
     pub(super) at: &'a PiecePlan,
-    /// The outlines of all pieces that hang on the wall.
-    pub(super) outlines: &'a [Rect],
-    /// The fasteners of all pieces that hang on the wall, each as wide as it is.
-    pub(super) fastened: &'a [Rect],
-    /// The openings for the cables of other pieces, those that are planned before.
-    pub(super) opened: &'a [Rect],
+    pub(super) around: Around<'a>,
     /// Whether openings that were struck or cut hold nothing: to see where they would be.
     pub(super) is_free: bool,
 }
@@ -50,7 +58,7 @@ impl<'a> Cabling<'a> {
         hanging: &'a Hanging,
         piece: &'a Piece,
         at: &'a PiecePlan,
-        (outlines, fastened, opened): (&'a [Rect], &'a [Rect], &'a [Rect]),
+        around: Around<'a>,
     ) -> Self {
         let mount = at.mount.as_ref().and_then(|mount| job.mount(&mount.id));
         Self {
@@ -61,9 +69,7 @@ impl<'a> Cabling<'a> {
             piece,
             mount,
             at,
-            outlines,
-            fastened,
-            opened,
+            around,
             is_free: false,
         }
     }

@@ -3,7 +3,7 @@
 
 use super::Notes;
 use super::again::Again;
-use super::cable::Cabling;
+use super::cable::{Around, Cabling};
 use super::holes::Ground;
 use super::mounted::mounted_by;
 use super::pieces::{mount_of, piece_plan};
@@ -60,8 +60,8 @@ impl Again {
             .iter()
             .map(|one| if one.hanging == piece.hanging { place.outline } else { one.outline })
             .collect();
-        let entry_hidden =
-            Cabling::of(&self.job, ground, hanging, own, &at, (&outlines, &[], &[])).may_hide();
+        let around = Around { outlines: &outlines, ..Around::default() };
+        let entry_hidden = Cabling::of(&self.job, ground, hanging, own, &at, around).may_hide();
         let holes = at.mount.iter().flat_map(|mount| &mount.holes);
         let in_studs = holes.filter(|hole| hole.meets == Meets::Stud);
         Coarse {

@@ -1,7 +1,7 @@
 //! Steps 3 to 6 for every piece of an option, those first that others are placed by.
 
 use super::Notes;
-use super::cable::Cabling;
+use super::cable::{Around, Cabling};
 use super::gaps::gaps;
 use super::held::{HeldPlate, Holds};
 use super::holes::{Ground, InUse};
@@ -95,10 +95,16 @@ pub(super) fn pieces(
     }
     let all: Vec<Rect> = placed.iter().map(|piece| piece.outline).collect();
     let fastened = fastened(&placed);
+    let solids: Vec<Rect> = placed
+        .iter()
+        .filter_map(|piece| piece.mount.as_ref())
+        .flat_map(|mount| mount.solids.clone())
+        .collect();
     let mut taken = Vec::new();
     let mut opened: Vec<Rect> = Vec::new();
     for (one, plan) in settled.iter().zip(&mut placed) {
-        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, (&all, &fastened, &opened));
+        let around = Around { outlines: &all, fastened: &fastened, solids: &solids, opened: &opened };
+        let cabling = Cabling::of(job, ground, one.hanging, one.piece, plan, around);
         let cable = cabling.plan(&mut taken);
         let wanted = cabling.wanted_entry(cable.as_ref());
         if let Some(mount) = &mut plan.mount {

@@ -4,6 +4,7 @@ use super::phrase::amount;
 use crate::capacity::case::{CaseKind, CaseName, Posture, PullAt, Pulled, Stance};
 use crate::capacity::why::{Input, Why};
 use crate::plan::Plan;
+use crate::wiring::lengths::up_to;
 
 /// A case of load as a clause: `pulled down at its left end`.
 #[must_use]
@@ -101,7 +102,9 @@ pub fn why(plan: &Plan, why: &Why) -> String {
             "nobody measured what is between the plate and the concrete or masonry".to_owned()
         }
         Why::OffTheConcrete { gap, assumed: false } => {
-            format!("{} between the plate and the concrete: cut it away under the plate", print(*gap))
+            // To the graduation above: rounded down it might read as what is allowed.
+            let gap = up_to(*gap, plan.style.length_of(1));
+            format!("{} between the plate and the concrete: cut it away under the plate", print(gap))
         }
         Why::Hollow => "the brick or block is hollow, and nobody knows what a fixing carries in it".to_owned(),
         Why::DoesNotPass => "the fastener does not pass the hole".to_owned(),

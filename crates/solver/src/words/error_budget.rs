@@ -1,7 +1,7 @@
 //! How far off the finished piece can be, what makes the most of it, and what would halve that.
 
+use super::called::Called;
 use super::phrase::{amount, sentence};
-use super::things::Called;
 use crate::error_budget::{Budget, ErrorBudget, ErrorFrom};
 use crate::handbook::measuring::LINE_LASER_MM_PER_M;
 use crate::ledger::Label;

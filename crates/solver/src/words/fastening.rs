@@ -5,9 +5,10 @@ mod clauses;
 pub(super) use clauses::want;
 pub use clauses::{rests_on, wanted};
 
+use super::called::Called;
 use super::case::{case, case_kind, why};
 use super::phrase::{capital, count, list, mass, one_line, sentence};
-use super::things::{Called, hole_name, piece_of, thing};
+use super::things::{hole_name, piece_of, thing};
 use crate::capacity::group::Word;
 use crate::capacity::why::Why;
 use crate::choosing::BetterHoles;

@@ -1,10 +1,11 @@
 //! The sentences of a mark: what to strike or do, and how it is found.
 
 use super::assumed::first_to_measure;
+use super::called::Called;
 use super::fastening::{fastener_at, fastener_name, lead};
 use super::phrase::{amount, capital, edge, sentence};
 use super::reading::readings;
-use super::things::{Called, above_floor, hole_name, left_end, thing};
+use super::things::{above_floor, hole_name, left_end, thing};
 use crate::geometry::{Direction, Point};
 use crate::job::mount::MountKind;
 use crate::plan::Plan;

@@ -1,8 +1,9 @@
 //! What a mark and a stage of the work are called.
 
+use super::called::Called;
 use super::next_probe::is_next;
 use super::phrase::capital;
-use super::things::{Called, hole_name};
+use super::things::hole_name;
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkWhat, Stage};
 

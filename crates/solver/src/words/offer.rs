@@ -1,10 +1,11 @@
 //! What an option is to the customer, in plain words: where things hang, what the wall has to give for it, what shows of
 //! cables, how it is to look at, whether it will hold.
 
+use super::called::Called;
 use super::fastening::{wall_verdict, wanted};
 use super::phrase::{amount, count, list, sentence};
 use super::sight::{degrees, up_or_down};
-use super::things::{Called, above_floor, thing};
+use super::things::{above_floor, thing};
 use crate::capacity::group::Word;
 use crate::finding::Level;
 use crate::geometry::Point;

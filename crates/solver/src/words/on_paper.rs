@@ -1,9 +1,10 @@
 //! What sheets say besides the plan's own sentences: titles, headings, columns, notes on scale.
 
+use super::called::Called;
 use super::fastening::{fastener_name, fine};
 use super::phrase::{capital, count as count_of, named, one_line, way};
 use super::reading::line_end;
-use super::things::{Called, from_lines, hole_name};
+use super::things::{from_lines, hole_name};
 use crate::finding::{Finding, Level};
 use crate::job::Job;
 use crate::numeric::root;

@@ -1,9 +1,10 @@
 //! The one line over the drawing.
 
+use super::called::Called;
 use super::datum;
 use super::phrase::{amount, capital, side_of};
 use super::reading::line_end;
-use super::things::{Called, above_floor, along};
+use super::things::{above_floor, along};
 use crate::geometry::{Direction, Point};
 use crate::plan::Plan;
 use crate::plan::mark::{Mark, MarkWhat, Reading};

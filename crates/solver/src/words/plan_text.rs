@@ -1,9 +1,10 @@
 //! The whole plan as text for a terminal.
 
+use super::called::Called;
 use super::lines::Text;
 use super::phrase::{named, one_line};
 use super::place_line;
-use super::things::{Called, from_lines, hole_name};
+use super::things::{from_lines, hole_name};
 use super::{
     assumed, cautions, framing, mark, mark_name, mend, next, next_probe, on_paper, sight, stage, wish,
 };

@@ -1,7 +1,8 @@
 //! How a display is seen from a seat, each figure beside the published one that it is held against.
 
+use super::called::Called;
 use super::phrase::{amount, sentence};
-use super::things::{Called, whole};
+use super::things::whole;
 use crate::handbook::viewing::{LEAST_FILLED, MOST_OFF_AXIS, REVIEW_HEIGHTS, REVIEW_OFF, TOLD_APART};
 use crate::job::seat::Posture;
 use crate::ledger::Label;

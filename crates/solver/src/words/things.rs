@@ -1,5 +1,6 @@
 //! What a thing of the plan is called: by its name, else by its kind, told apart from others of that kind.
 
+use super::called::Called;
 use super::mark_name;
 use super::phrase::one_line;
 use crate::geometry::Point;
@@ -37,86 +38,6 @@ pub fn thing(plan: &Plan, subject: &Subject) -> String {
 /// Whether a mark's subject is also a hole's: then it is told as the hole.
 fn is_hole(plan: &Plan, subject: &Subject) -> bool {
     hole_of(plan, subject).is_some()
-}
-
-/// Things whose middles are no farther apart sideways stand one above another (chosen: less than a narrow bay).
-const BESIDE_MM: f64 = 150.0;
-
-/// How a thing is called, and whether its words end so that `'s` cannot follow.
-pub(super) struct Called {
-    pub(super) words: String,
-    counted: bool,
-}
-
-impl Called {
-    fn plain(words: String) -> Self {
-        Self { words, counted: false }
-    }
-
-    /// A part of it: `the door's left trim`, or `the left trim of the 3rd door from the left`.
-    pub(super) fn own(&self, part: &str) -> String {
-        if self.counted {
-            format!("the {part} of {}", self.words)
-        } else if self.words.ends_with('s') {
-            format!("{}' {part}", self.words)
-        } else {
-            format!("{}'s {part}", self.words)
-        }
-    }
-
-    /// Its words without the article, as after a colon or a number.
-    pub(super) fn bare(&self) -> &str {
-        self.words.strip_prefix("the ").unwrap_or(&self.words)
-    }
-
-    /// A piece.
-    pub(super) fn piece(plan: &Plan, piece: &PiecePlan) -> Self {
-        let alike = plan.pieces.iter().filter(|other| other.kind == piece.kind && other.name.is_empty());
-        let alike = alike.map(|other| (&other.id, other.outline.centre())).collect();
-        Self::by_kind(piece_kind(piece.kind), &piece.name, &piece.id, alike)
-    }
-
-    /// By its name, else by its kind: of several by their number from the left, and of those one above another by their
-    /// height.
-    fn by_kind(kind: &str, name: &str, id: &Id, mut alike: Vec<(&Id, Point)>) -> Self {
-        let name = one_line(name);
-        if !name.is_empty() {
-            return Self::plain(name);
-        }
-        alike.sort_by(|(_, a), (_, b)| a.x.mm().total_cmp(&b.x.mm()));
-        // What stands one above another is one column.
-        let mut columns: Vec<Vec<(&Id, Point)>> = Vec::new();
-        for one in alike {
-            let first = columns.last().and_then(|column| column.first());
-            match (first.is_some_and(|(_, at)| (one.1.x - at.x).mm() < BESIDE_MM), columns.last_mut()) {
-                (true, Some(column)) => column.push(one),
-                _ => columns.push(vec![one]),
-            }
-        }
-        for column in &mut columns {
-            column.sort_by(|(_, a), (_, b)| a.y.mm().total_cmp(&b.y.mm()));
-        }
-        let place = |column: &Vec<(&Id, Point)>| column.iter().position(|(other, _)| *other == id);
-        let found =
-            columns.iter().enumerate().find_map(|(at, column)| Some((at, column.len(), place(column)?)));
-        let Some((at, high, up)) = found else { return Self::plain(format!("the {kind}")) };
-        let upright = match (high, up) {
-            (1, _) => kind.to_owned(),
-            (2, 0) => format!("lower {kind}"),
-            (2, _) => format!("upper {kind}"),
-            _ => format!("{} {kind} from below", ordinal(up + 1)),
-        };
-        match (columns.len(), at) {
-            (1, _) => Self { words: format!("the {upright}"), counted: high > 2 },
-            (2, _) if high <= 2 => {
-                Self::plain(format!("the {} {upright}", if at == 0 { "left" } else { "right" }))
-            }
-            _ if high == 1 => {
-                Self { words: format!("the {} {kind} from the left", ordinal(at + 1)), counted: true }
-            }
-            _ => Self { words: format!("the {upright}, {} from the left", ordinal(at + 1)), counted: true },
-        }
-    }
 }
 
 /// What a whole thing is called; `None` for what the plan does not hold.
@@ -294,7 +215,7 @@ pub(super) fn above_floor(plan: &Plan, place: Point) -> String {
 }
 
 /// `1st`, `2nd`, `3rd`, `11th`.
-fn ordinal(number: usize) -> String {
+pub(super) fn ordinal(number: usize) -> String {
     let ending = match (number % 100, number % 10) {
         (11..=13, _) => "th",
         (_, 1) => "st",

@@ -6,11 +6,12 @@ mod quantity;
 #[cfg(test)]
 mod tests;
 
+use super::called::Called;
 use super::case::{case, why};
 use super::fastening::{fastener_name, wanted};
 use super::lines::{KEPT, Text};
 use super::phrase::{capital, list};
-use super::things::{Called, hole_name, piece_of};
+use super::things::{hole_name, piece_of};
 use crate::capacity::why::Why;
 use crate::ledger::{Amount, Label, Part, Put, Step};
 use crate::plan::Plan;

@@ -72,9 +72,15 @@ fn no_mark_tells_to_bore_what_may_not_be_bored() {
             ..SteelStuds::default()
         }));
     };
-    for (what, with) in
-        [("nobody asked for it", &(|_: &mut Job| {}) as &dyn Fn(&mut Job)), ("steel is never bored", &steel)]
-    {
+    let furred = |job: &mut Job| {
+        if let Some(WallFraming::Wood(studs)) = &mut job.walls[0].framing {
+            studs.furring = Some(true);
+        }
+        job.walls[0].options[0].hangings[0].way.bore = Some(true);
+    };
+    let cases: [(&str, &dyn Fn(&mut Job)); 3] =
+        [("nobody asked for it", &|_| {}), ("steel is never bored", &steel), ("furring is no stud", &furred)];
+    for (what, with) in cases {
         let mut job = Room { way: ACROSS, ..GOOD }.job();
         with(&mut job);
         let plan = solved(&job);

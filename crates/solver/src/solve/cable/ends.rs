@@ -182,7 +182,7 @@ impl Cabling<'_> {
         if let Some(hides) = hides {
             room = room.within(inner(hides.rect.grown(-Length::millimetres(ENTRY_HIDDEN_MM)), size));
         }
-        let kept = self.in_the_face(behind).chain(self.outlines.iter().copied());
+        let kept = self.in_the_face(behind).chain(self.around.outlines.iter().copied());
         let mut barred = grown(kept.collect(), size);
         barred.extend(self.framing_for(size, space, Span::new(floor, self.at.outline.bottom.max(floor))));
         let wished_y = nm(self.wished_height(beside));
@@ -200,12 +200,12 @@ impl Cabling<'_> {
         from_power.max(Length::millimetres(ENTRY_CLEAR_MM))
     }
 
-    /// Where the face is not opened to pass a stud or a block: at what is on it, behind the plate that is screwed against
+    /// Where the face is not opened to pass a stud or a block: at what is on it, behind a plate that is screwed against
     /// it, and on a cable in the wall, grown by what is kept clear.
     pub(super) fn no_passage(&self) -> Vec<Rect> {
         let clear = Length::millimetres(ENTRY_CLEAR_MM);
         let mut kept: Vec<Rect> = self.on_the_face(self.wished.behind.as_ref()).collect();
-        kept.extend(self.at.mount.iter().flat_map(|mount| &mount.solids).map(|solid| solid.grown(clear)));
+        kept.extend(self.around.solids.iter().map(|solid| solid.grown(clear)));
         let cables = self.ground.survey.hidden.iter().filter(|hidden| hidden.kind == HiddenKind::Cable);
         kept.extend(cables.map(|cable| cable.rect.grown(self.apart_from_power())));
         kept
@@ -236,7 +236,7 @@ impl Cabling<'_> {
             HiddenKind::Cable => hidden.rect.grown(self.apart_from_power()),
             _ => hidden.rect.grown(clear),
         });
-        let opened = self.opened.iter().map(move |other| other.grown(clear));
+        let opened = self.around.opened.iter().map(move |other| other.grown(clear));
         self.on_the_face(but).chain(hidden).chain(opened)
     }
 

@@ -92,9 +92,12 @@ impl Cabling<'_> {
         needed(&mut Blank, &cables, tube.or_else(taken))
     }
 
-    /// What a stud here may lose; `None` where it is no wood stud of known depth.
+    /// What a stud here may lose; `None` where it is no wood stud of known depth, or furring.
     pub(super) fn stud_limits(&self) -> Option<StudLimits> {
         let Some(WallFraming::Wood(studs)) = self.framing() else { return None };
+        if studs.furring == Some(true) {
+            return None;
+        }
         let depth = Given::measured(studs.depth?);
         // An outside wall counts as bearing whatever is said of it.
         let is_free =
@@ -168,10 +171,10 @@ impl Cabling<'_> {
             features.iter().filter_map(|feature| in_wall(feature, plane, half)).collect();
         // Nor through a fastener: in its stud, or beside it where its point may have come out.
         let clear = half + Length::millimetres(ENTRY_CLEAR_MM);
-        barred.extend(self.fastened.iter().map(|one| Area::of(one.grown(clear))));
+        barred.extend(self.around.fastened.iter().map(|one| Area::of(one.grown(clear))));
         barred.extend(self.other_breasts().map(|breast| Area::of(breast).grown(half_nm, half_nm)));
         // Nor through the boxes of another piece's cables.
-        barred.extend(self.opened.iter().map(|other| Area::of(*other).grown(half_nm, half_nm)));
+        barred.extend(self.around.opened.iter().map(|other| Area::of(*other).grown(half_nm, half_nm)));
         let mut blocks = Vec::new();
         for hidden in &self.ground.survey.hidden {
             let area = Area::of(hidden.rect).grown(half_nm, half_nm);

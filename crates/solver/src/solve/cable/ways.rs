@@ -287,7 +287,7 @@ impl Cabling<'_> {
         let barred: Vec<Area> = barred.map(|rect| Area::of(rect).grown(half_nm, half_nm)).collect();
         // It ends clear of every piece, beside what it is to end at.
         let mut kept = barred.clone();
-        kept.extend(self.outlines.iter().map(|rect| Area::of(*rect).grown(half_nm, half_nm)));
+        kept.extend(self.around.outlines.iter().map(|rect| Area::of(*rect).grown(half_nm, half_nm)));
         let beside_at = beside.map(|feature| {
             let x = nm(feature.rect.centre().x);
             Beside { x, bay: (x, x) }
@@ -320,7 +320,8 @@ impl Cabling<'_> {
             barred,
             crossings: Vec::new(),
             hides: Some(
-                self.outlines
+                self.around
+                    .outlines
                     .iter()
                     .copied()
                     .chain(features.iter().filter(behind).map(|feature| feature.rect))
