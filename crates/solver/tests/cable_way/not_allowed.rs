@@ -23,6 +23,9 @@ const ACROSS: &str =
 const BORED: &str =
     "bore: true, entry_at: (right: \"1 in\", up: \"-9 in\"), exit_at: (across: \"60 in\", up: \"16 in\")";
 
+/// What is wrong with a room, and what makes it so.
+type Spoilt<'a> = (&'a str, &'a dyn Fn(&mut Job));
+
 fn solved(job: &Job) -> Plan {
     solve(job, &job.walls[0].id, None)
 }
@@ -78,7 +81,7 @@ fn no_mark_tells_to_bore_what_may_not_be_bored() {
         }
         job.walls[0].options[0].hangings[0].way.bore = Some(true);
     };
-    let cases: [(&str, &dyn Fn(&mut Job)); 3] =
+    let cases: [Spoilt<'_>; 3] =
         [("nobody asked for it", &|_| {}), ("steel is never bored", &steel), ("furring is no stud", &furred)];
     for (what, with) in cases {
         let mut job = Room { way: ACROSS, ..GOOD }.job();
