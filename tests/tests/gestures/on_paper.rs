@@ -11,6 +11,7 @@ use strikeline::session::Session;
 use strikeline_drawing::sheet::{About, PaperSize, SheetKind, document};
 use strikeline_solver::job::Job;
 use strikeline_solver::solve::solve;
+use strikeline_solver::subject::Id;
 use strikeline_solver::words::on_paper;
 
 /// The window with the sheets shown, asked for by their keys.
@@ -61,6 +62,25 @@ fn each_kind_tells_its_pages_and_escape_goes_back() {
     harness.run();
     assert!(harness.query_by_label("Back to the drawing").is_none());
     harness.get_by_label("On paper");
+}
+
+#[test]
+fn the_whole_set_is_of_every_wall_as_the_command_line_makes_it() {
+    let mut job = room();
+    let mut other = job.walls[0].clone();
+    other.id = Id::new("wall-2");
+    job.walls.push(other);
+    let plans = job.walls.iter().map(|wall| solve(&job, &wall.id, None)).collect::<Vec<_>>();
+    let planned = plans.iter().collect::<Vec<_>>();
+    let about = About { file: "room.ron", date: "2026-03-14 UTC" };
+    let made = document(&job, &planned, &SheetKind::WHOLE_SET, PaperSize::Letter, about).unwrap();
+    let alone = document(&job, &planned[..1], &SheetKind::WHOLE_SET, PaperSize::Letter, about).unwrap();
+    assert!(made.pages.len() > alone.pages.len());
+    let mut harness = shown(job, None);
+    press(&mut harness, on_paper::ALL);
+    harness.run();
+    let told = on_paper::pages(made.pages.len(), "Letter");
+    assert!(is_told(&harness, &told), "{told}");
 }
 
 #[test]

@@ -13,7 +13,10 @@ use egui::{
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 use strikeline_drawing::sheet::{About, Document, PaperSize, SheetKind, Unset, document};
+use strikeline_solver::job::Job;
+use strikeline_solver::job::wall::Wall;
 use strikeline_solver::plan::Plan;
+use strikeline_solver::solve::solve;
 use strikeline_solver::words::on_paper;
 
 /// Free round a page, in points.
@@ -113,13 +116,30 @@ impl OnPaper {
         }
         let file = session.path.as_deref().and_then(Path::file_name).unwrap_or_default().to_string_lossy();
         let about = About { file: &file, date: &today() };
-        let drawn = document(&session.job, &[&plan], &self.kind.sheets(), self.paper, about);
+        let plans = self.plans(&session.job, &plan);
+        let planned: Vec<&Plan> = plans.iter().map(Rc::as_ref).collect();
+        let drawn = document(&session.job, &planned, &self.kind.sheets(), self.paper, about);
         let document = Rc::new(drawn);
         let (kind, paper) = (self.kind, self.paper);
         let path = session.path.clone();
         self.drawn = Some(Drawn { plan, kind, paper, path, document: Rc::clone(&document) });
         self.said.clear();
         document
+    }
+
+    /// What is drawn: the wall that is looked at; of the whole set every wall, the others with their chosen options.
+    fn plans(&self, job: &Job, shown: &Rc<Plan>) -> Vec<Rc<Plan>> {
+        let is_there = job.wall(&shown.wall).is_some();
+        match self.kind {
+            Kind::All if is_there => {
+                let one = |wall: &Wall| match wall.id == shown.wall {
+                    true => Rc::clone(shown),
+                    false => Rc::new(solve(job, &wall.id, None)),
+                };
+                job.walls.iter().map(one).collect()
+            }
+            Kind::All | Kind::One(_) => vec![Rc::clone(shown)],
+        }
     }
 
     /// Where the pages would be saved: beside the job.
