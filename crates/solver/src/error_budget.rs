@@ -95,12 +95,6 @@ struct Error {
     given: Given<Length>,
 }
 
-/// What the first display of a plan can be off by, else the first piece; see [`error_budgets`].
-#[must_use]
-pub fn error_budget(job: &Job, plan: &Plan) -> Option<ErrorBudget> {
-    error_budgets(job, plan).into_iter().next()
-}
-
 /// What each display of a plan can be off by that hangs on a plate of its own, else the first piece that does; without
 /// those whose lines have no readings.
 #[must_use]

@@ -5,7 +5,7 @@ use crate::units::{Force, Length, Ratio};
 use serde::{Deserialize, Serialize};
 
 /// No hole counts as met with a chance of solid wood under this.
-const LEAST_CHANCE: f64 = 0.9;
+pub const LEAST_CHANCE: f64 = 0.9;
 
 /// What may be set for a job.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

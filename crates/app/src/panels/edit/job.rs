@@ -4,7 +4,7 @@ use super::{Around, Form, kinds};
 use crate::widgets::quantities::Share;
 use egui::Ui;
 use strikeline_solver::job::Job;
-use strikeline_solver::job::settings::Settings;
+use strikeline_solver::job::settings::{LEAST_CHANCE, Settings};
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::Length;
 
@@ -39,7 +39,11 @@ fn settings(ui: &mut Ui, form: &Form<'_>, settings: &mut Settings) {
         form.quantity(ui, "pinned_reach", &label, &mut settings.pinned_reach);
         let label = format!("Pull to be held ({:.0} N unless set)", usual.pull().n());
         form.quantity(ui, "pull", &label, &mut settings.pull);
-        let label = format!("Chance of wood wanted ({:.0} % unless set)", usual.chance().in_percent());
+        let label = format!(
+            "Chance of wood wanted ({:.0} % unless set, {:.0} % at least)",
+            usual.chance().in_percent(),
+            LEAST_CHANCE * 100.0
+        );
         let mut chance = settings.chance.map(Share);
         form.quantity(ui, "chance", &label, &mut chance);
         settings.chance = chance.map(|share| share.0);

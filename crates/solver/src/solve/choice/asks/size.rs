@@ -2,6 +2,7 @@
 
 use super::read::{Run, runs};
 use crate::handbook::wood_screw;
+use crate::tolerance::SAME_SIZE_IN;
 use crate::units::Length;
 
 /// What is thinner is read as a diameter, what is not as a length, in inches (chosen: what hangs displays is thinner).
@@ -10,8 +11,6 @@ const THICKEST_IN: f64 = 0.8;
 const LONGEST_IN: f64 = 6.5;
 /// A length without a unit is in inches up to this, else in millimetres (chosen).
 const MOST_INCHES: f64 = 12.0;
-/// Diameters so near are one size, in inches (chosen: 1/4 in is 0.008 in thicker than a #14 screw, and another).
-const SAME_DIAMETER_IN: f64 = 0.005;
 /// Lengths so near are one, in inches (chosen: half of the least step that fasteners are made in).
 const SAME_LENGTH_IN: f64 = 0.03;
 
@@ -46,8 +45,7 @@ impl Sizes {
             let asks = self.named.iter().any(|read| read.iter().all(|size| is(*size)));
             !asks || self.named.iter().flatten().any(|size| is(*size) && fits(*size))
         };
-        let is_thick =
-            is_one(&|size| size < THICKEST_IN, &|size| (size - thick_in).abs() <= SAME_DIAMETER_IN);
+        let is_thick = is_one(&|size| size < THICKEST_IN, &|size| (size - thick_in).abs() <= SAME_SIZE_IN);
         let is_long = is_one(&|size| (THICKEST_IN..=LONGEST_IN).contains(&size), &|size| {
             (size - long_in).abs() <= SAME_LENGTH_IN || self.at_least && long_in >= size
         });
@@ -61,13 +59,17 @@ fn sizes(runs: &[Run], at: usize) -> Vec<f64> {
     let text = |at: Option<usize>| at.and_then(|at| runs.get(at)).map_or("", |run| run.text.as_str());
     let before = text(at.checked_sub(1));
     let after = |more: usize| text(Some(at + more));
-    if let Some(metric) = run.text.strip_prefix('m').and_then(number) {
+    // "M8", and "M8x60" in one run: its thread.
+    let thread =
+        run.text.strip_prefix('m').map(|size| size.split_once('x').map_or(size, |(thread, _)| thread));
+    if let Some(metric) = thread.and_then(number) {
         return vec![inches(metric)];
     }
     let Some(value) = number(&run.text) else { return Vec::new() };
-    if run.before == Some('#') || matches!(before, "no" | "nr" | "size") {
+    if !run.is_broken() && (run.before == Some('#') || matches!(before, "no" | "nr" | "size")) {
+        // One that the table does not have is named all the same, and no fastener is of it.
         let size = wood_screw::SIZES.iter().find(|row| f64::from(row.value.number) == value);
-        return size.map(|row| vec![row.value.diameter_in]).unwrap_or_default();
+        return vec![size.map_or(0.0, |row| row.value.diameter_in)];
     }
     // A whole before a fraction is told with that: "2 3/4", "1-1/2".
     let is_fraction = |run: &Run| run.is_broken() && run.text.contains('/');
@@ -144,6 +146,11 @@ mod tests {
             ("four wood screws #14 x 3", (0.25, 3.0), false),
             ("No. 10 wood screws", (0.19, 2.0), true),
             ("No. 10 wood screws", (0.242, 2.0), false),
+            ("#5 wood screws", (0.19, 2.0), false),
+            ("lags, size 5/16", lag, true),
+            ("lags, size 3/8", lag, false),
+            ("M8x60 lag screws", (8.0 / 25.4, 60.0 / 25.4), true),
+            ("M8x60 lag screws", lag, false),
             ("M8 x 60 lag screws", (8.0 / 25.4, 60.0 / 25.4), true),
             ("M8 x 60 lag screws", lag, false),
             ("8 x 60 mm lag screws", (8.0 / 25.4, 60.0 / 25.4), true),
