@@ -136,6 +136,17 @@ fn what_is_looked_at_beside_the_drawing() {
             for _ in 0..400 {
                 harness.step();
             }
+            // How many places a frame takes hangs on the machine: what this wall offers is waited for.
+            let is_sweeping = |harness: &Harness<'_, App>| {
+                harness.state().strip().swept().is_some_and(|swept| !swept.is_all())
+            };
+            for _ in 0..20_000 {
+                if !is_sweeping(&harness) {
+                    break;
+                }
+                harness.step();
+            }
+            assert!(!is_sweeping(&harness), "{name}");
             harness.run();
             // Half as large: what is where, and in which ink.
             let picture = harness.render().unwrap();
