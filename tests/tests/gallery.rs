@@ -22,6 +22,7 @@ use egui_kittest::kittest::Queryable as _;
 use room::*;
 use std::path::{Path, PathBuf};
 use strikeline::app::App;
+use strikeline::canvas;
 use strikeline::files::home::Home;
 use strikeline::files::job_file::read_job;
 use strikeline::moves::HandleKind;
@@ -374,6 +375,18 @@ const STATES: &[State] = &[
             }
         },
     },
+    State { name: "close_plate", job: Some("breakfast_room"), hand: |harness| closer(harness, "hole", 6.0) },
+    State {
+        name: "close_entry",
+        job: Some("breakfast_room"),
+        hand: |harness| closer(harness, "entry", 12.0),
+    },
+    State { name: "close_exit", job: Some("listening_room"), hand: |harness| closer(harness, "exit", 6.0) },
+    State { name: "close_corner", job: Some("tall_parlour"), hand: |harness| closer(harness, "corner", 6.0) },
+    State { name: "close_hole", job: Some("tall_parlour"), hand: |harness| closer(harness, "hole", 20.0) },
+    State { name: "close_level", job: Some("garden_kitchen"), hand: |harness| closer(harness, "level", 3.0) },
+    State { name: "close_suite", job: Some("corner_suite"), hand: |harness| closer(harness, "hole", 6.0) },
+    State { name: "close_attic", job: Some("attic_landing"), hand: |harness| closer(harness, "hole", 6.0) },
     State { name: "offers", job: Some("breakfast_room"), hand: |harness| offers(harness, None) },
     State {
         name: "offers_heights",
@@ -408,6 +421,35 @@ const STATES: &[State] = &[
 
 fn first_piece(harness: &mut Shown<'_>) -> String {
     plan(harness).pieces[0].id.to_string()
+}
+
+/// Zoomed in by the wheel, about the last mark of which the id tells so, and that mark selected.
+fn closer(harness: &mut Shown<'_>, part: &str, times: f32) {
+    let plan = plan(harness);
+    let mark = plan.marks.iter().rfind(|mark| mark.id.to_string().contains(part)).unwrap();
+    harness.state_mut().session_mut().selected = Some(mark.id.clone());
+    harness.run_steps(30);
+    let rect = canvas_rect(harness);
+    let window = canvas::shown(&plan, rect, harness.state().view_state());
+    let middle = rect.center();
+    harness.hover_at(window.pointer_from_wall(mark.place.unwrap()));
+    harness.step();
+    for _ in 0..60 {
+        let now = canvas::shown(&plan, rect, harness.state().view_state());
+        if now.wall_length(times) <= window.wall_length(1.0) {
+            break;
+        }
+        harness.event(Event::MouseWheel {
+            unit: egui::MouseWheelUnit::Line,
+            source: egui::MouseWheelSource::Wheel,
+            delta: vec2(0.0, 3.0),
+            phase: egui::TouchPhase::Move,
+            modifiers: Modifiers::NONE,
+        });
+        harness.run_steps(20);
+    }
+    harness.hover_at(middle);
+    harness.run_steps(30);
 }
 
 /// At the wall, on the first mark of which the id tells so.

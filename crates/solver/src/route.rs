@@ -7,6 +7,7 @@
 mod cost;
 mod field;
 mod grid;
+mod marked;
 mod search;
 
 pub use cost::Cost;

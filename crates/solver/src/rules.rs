@@ -21,6 +21,7 @@ mod bay_blocked;
 mod bend_tight;
 mod blocks_expected;
 mod box_deep;
+mod boxes;
 mod breast_way;
 mod entry_shows;
 mod few_outlets;

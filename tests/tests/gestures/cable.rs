@@ -105,6 +105,37 @@ fn the_exit_is_dragged_where_it_may_be_and_let_go_by_a_button() {
 }
 
 #[test]
+fn the_entry_is_dragged_behind_the_display_and_never_out_of_what_is_allowed() {
+    let mut harness = window_of(nook());
+    let piece = middle(&mut harness, HandleKind::Piece, "display-1");
+    tap(&mut harness, piece);
+    let before = way(&plan(&mut harness));
+    let from = middle(&mut harness, HandleKind::Entry, "display-1");
+    press_and_move(&mut harness, from, vec2(0.0, 18.0));
+    let held = way(&plan(&mut harness));
+    assert_ne!(before.entry, held.entry, "it follows the hand");
+    assert_eq!(before.exit, held.exit, "only what is dragged moves");
+    // Far off the display: it stays at the nearest place that it may have.
+    harness.hover_at(from + vec2(600.0, 300.0));
+    harness.step();
+    let far = plan(&mut harness);
+    let hidden = cable(&far).hidden;
+    let entry = way(&far).entry.unwrap();
+    assert!(hidden.left <= entry.left && entry.right <= hidden.right, "{entry:?} in {hidden:?}");
+    assert!(hidden.bottom <= entry.bottom && entry.top <= hidden.top, "{entry:?} in {hidden:?}");
+    assert_eq!(way(&far).cost.not_allowed, 0, "{:?}", way(&far).against);
+    harness.drop_at(from + vec2(600.0, 300.0));
+    harness.run();
+    let kept = &self::job(&harness).walls[0].options[0].hangings[0].way;
+    assert!(kept.entry_at.is_some() && kept.exit_at.is_none());
+    // Back to its best it is kept no more.
+    let at = middle(&mut harness, HandleKind::Entry, "display-1");
+    drag(&mut harness, at, from - at);
+    assert_eq!(way(&plan(&mut harness)), before);
+    assert_eq!(self::job(&harness), nook());
+}
+
+#[test]
 fn another_way_is_shown_while_it_is_pointed_at_and_taken_by_a_tap() {
     let mut harness = window_of(nook());
     let others = cable(&plan(&mut harness)).alternatives;

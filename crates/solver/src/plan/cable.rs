@@ -55,8 +55,7 @@ impl CablePlan {
     /// Whether where the face would be opened hangs on studs of which too little is known.
     #[must_use]
     pub fn opens_blind(&self) -> bool {
-        let hides_studs = |one: &Unknown| matches!(one, Unknown::Framing(_) | Unknown::Flange);
-        !self.framing_known || self.unknown.iter().any(hides_studs)
+        !self.framing_known || self.unknown.iter().any(Unknown::hides_studs)
     }
 
     /// Whether a cord of power would be led inside the wall: nothing is opened for that.
@@ -81,6 +80,14 @@ pub enum Unknown {
     FireRating,
     /// Where the flue runs in the chimney breast.
     Flue(Id),
+}
+
+impl Unknown {
+    /// Whether it leaves open how far the studs reach.
+    #[must_use]
+    pub fn hides_studs(&self) -> bool {
+        matches!(self, Self::Framing(_) | Self::Flange)
+    }
 }
 
 /// The size of an opening.

@@ -1,5 +1,6 @@
 //! The lines that a cheapest way lies on, and what each piece between two of them costs.
 
+use super::marked::Marked;
 use super::{Area, Cost, Field, Place, Zone};
 use crate::geometry::Axis;
 
@@ -8,6 +9,14 @@ pub(super) struct Grid<'a> {
     field: &'a Field,
     pub(super) xs: Vec<i64>,
     pub(super) ys: Vec<i64>,
+    across: Pieces,
+    upright: Pieces,
+}
+
+/// The pieces along an axis: which lead nowhere, and which lead through something that can be passed.
+struct Pieces {
+    barred: Marked,
+    crossed: Marked,
 }
 
 impl<'a> Grid<'a> {
@@ -44,18 +53,57 @@ impl<'a> Grid<'a> {
             lines.sort_unstable();
             lines.dedup();
         }
-        Self { field, xs, ys }
+        let pieces = |axis| Pieces {
+            barred: Marked::pieces(axis, &xs, &ys, &field.barred),
+            crossed: Marked::pieces(axis, &xs, &ys, field.crossings.iter().map(|crossing| &crossing.area)),
+        };
+        let (across, upright) = (pieces(Axis::Across), pieces(Axis::Upright));
+        Self { field, xs, ys, across, upright }
     }
 
-    /// What the piece from one place to the next on its line costs; `None` where no way goes.
-    pub(super) fn piece(&self, from: Place, to: Place) -> Option<Cost> {
-        let axis = if from.y == to.y { Axis::Across } else { Axis::Upright };
+    /// The place where two lines cross; `None` beyond the last.
+    pub(super) fn place(&self, column: usize, row: usize) -> Option<Place> {
+        Some(Place { x: *self.xs.get(column)?, y: *self.ys.get(row)? })
+    }
+
+    /// What the piece that leads on from a line to the next costs, from one of its ends to the other; `None` where no way
+    /// goes. `column` and `row` are of its left or lower end.
+    pub(super) fn piece(
+        &self,
+        axis: Axis,
+        (column, row): (usize, usize),
+        from: Place,
+        to: Place,
+    ) -> Option<Cost> {
+        let pieces = match axis {
+            Axis::Across => &self.across,
+            Axis::Upright => &self.upright,
+        };
+        if pieces.barred.has(column, row) {
+            return None;
+        }
         let piece = Area {
             left: from.x.min(to.x),
             right: from.x.max(to.x),
             bottom: from.y.min(to.y),
             top: from.y.max(to.y),
         };
+        let length_nm = from.away(to);
+        let mut cost = Cost { length_nm, ..Cost::NONE };
+        if let Some(hides) = &self.field.hides {
+            let is_hidden = hides.iter().any(|area| {
+                area.left <= piece.left
+                    && piece.right <= area.right
+                    && area.bottom <= piece.bottom
+                    && piece.top <= area.top
+            });
+            if !is_hidden {
+                cost.visible_nm = length_nm;
+            }
+        }
+        if !pieces.crossed.has(column, row) {
+            return Some(cost);
+        }
         // All edges are lines of the grid: a piece is inside of a rectangle with all of it, or with nothing.
         let is_inside = |area: &Area| match axis {
             Axis::Across => {
@@ -71,22 +119,6 @@ impl<'a> Grid<'a> {
                     && piece.top <= area.top
             }
         };
-        if self.field.barred.iter().any(is_inside) {
-            return None;
-        }
-        let length_nm = from.away(to);
-        let mut cost = Cost { length_nm, ..Cost::NONE };
-        if let Some(hides) = &self.field.hides {
-            let is_hidden = hides.iter().any(|area| {
-                area.left <= piece.left
-                    && piece.right <= area.right
-                    && area.bottom <= piece.bottom
-                    && piece.top <= area.top
-            });
-            if !is_hidden {
-                cost.visible_nm = length_nm;
-            }
-        }
         for crossing in self.field.crossings.iter().filter(|crossing| is_inside(&crossing.area)) {
             if crossing.axis != axis {
                 return None;

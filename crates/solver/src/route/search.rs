@@ -1,6 +1,7 @@
 //! The search: the cheapest first, until the cheapest end is reached.
 
 use super::grid::Grid;
+use super::marked::Marked;
 use super::{Cost, Field, Place};
 use crate::geometry::Axis;
 use std::cmp::Reverse;
@@ -46,19 +47,23 @@ impl Search<'_> {
         let mut reached: Vec<Option<Reached>> = vec![None; columns * rows * 2];
         let mut done = vec![false; reached.len()];
         let mut heap: BinaryHeap<Reverse<(Cost, usize)>> = BinaryHeap::new();
+        let (xs, ys) = (&self.grid.xs, &self.grid.ys);
+        let barred = Marked::places(xs, ys, &self.field.barred);
         for (index, start) in self.field.starts.iter().enumerate() {
-            for state in (0..reached.len()).step_by(2) {
-                let Some(place) = self.place(state) else { continue };
-                if !start.zone.allows(place) || self.is_barred(place) {
+            for (column, row) in Marked::zone(xs, ys, &start.zone).all() {
+                let Some(place) = self.grid.place(column, row).filter(|_| !barred.has(column, row)) else {
                     continue;
-                }
+                };
                 let cost = start.cost_at(place);
                 // Begun along either axis, without a turn.
+                let state = 2 * (row * columns + column);
                 for state in [state, state + 1] {
                     offer(&mut reached, &mut heap, state, Reached { cost, from: state, start: index });
                 }
             }
         }
+        let ends: Vec<Marked> =
+            self.field.goals.iter().map(|goal| Marked::zone(xs, ys, &goal.zone)).collect();
         let mut best: Option<(Cost, usize, usize)> = None;
         while let Some(Reverse((cost, state))) = heap.pop() {
             if best.as_ref().is_some_and(|(least, ..)| *least <= cost) {
@@ -71,8 +76,9 @@ impl Search<'_> {
             let (Some(place), Some(Some(here))) = (self.place(state), reached.get(state).copied()) else {
                 continue;
             };
-            for (index, goal) in self.field.goals.iter().enumerate() {
-                if goal.zone.allows(place) {
+            let (column, row) = (state / 2 % columns, state / 2 / columns);
+            for (index, (goal, ends)) in self.field.goals.iter().zip(&ends).enumerate() {
+                if ends.has(column, row) {
                     let all = cost + goal.cost_at(place);
                     if best.as_ref().is_none_or(|(least, ..)| all < *least) {
                         best = Some((all, state, index));
@@ -87,19 +93,23 @@ impl Search<'_> {
                 Reached { cost: cost + Cost::TURN, from: state, start: here.start },
             );
             let axis = if state % 2 == 0 { Axis::Upright } else { Axis::Across };
-            let (column, row) = (state / 2 % columns, state / 2 / columns);
+            // Each with the left or lower end of the piece that leads there.
             let next = match axis {
-                Axis::Across => [(column + 1 < columns).then(|| state + 2), (column > 0).then(|| state - 2)],
-                Axis::Upright => {
-                    [(row + 1 < rows).then(|| state + 2 * columns), (row > 0).then(|| state - 2 * columns)]
-                }
+                Axis::Across => [
+                    (column + 1 < columns).then(|| (state + 2, (column, row))),
+                    (column > 0).then(|| (state - 2, (column - 1, row))),
+                ],
+                Axis::Upright => [
+                    (row + 1 < rows).then(|| (state + 2 * columns, (column, row))),
+                    (row > 0).then(|| (state - 2 * columns, (column, row - 1))),
+                ],
             };
-            for next in next.into_iter().flatten() {
+            for (next, end) in next.into_iter().flatten() {
                 if done.get(next).copied().unwrap_or(true) {
                     continue;
                 }
                 let Some(to) = self.place(next) else { continue };
-                let Some(piece) = self.grid.piece(place, to) else { continue };
+                let Some(piece) = self.grid.piece(axis, end, place, to) else { continue };
                 offer(
                     &mut reached,
                     &mut heap,
@@ -115,13 +125,7 @@ impl Search<'_> {
 
     fn place(&self, state: usize) -> Option<Place> {
         let columns = self.grid.xs.len();
-        let x = *self.grid.xs.get(state / 2 % columns.max(1))?;
-        let y = *self.grid.ys.get((state / 2).checked_div(columns)?)?;
-        Some(Place { x, y })
-    }
-
-    fn is_barred(&self, place: Place) -> bool {
-        self.field.barred.iter().any(|area| area.has_inside(place))
+        self.grid.place((state / 2).checked_rem(columns)?, (state / 2).checked_div(columns)?)
     }
 
     /// The corners of the way to a state, the places between them left out.

@@ -1,4 +1,4 @@
-//! Cables leave an outlet or switch straight up or down along a stud, or level through bored studs, and nothing on the
+//! Cables leave a box straight up or down along a stud, or level through bored studs, and nothing on the
 //! face shows which. A hole to be used in those places may meet one: switch off and probe.
 //!
 //! In line: within 12 in of the box's height, within which a cable is fixed to the stud beside its box (NEC 334.30:
@@ -6,18 +6,17 @@
 //! being nailed to a stud or let in close to it; 2 in above and below, a bored cable running about level with its box;
 //! the same or the next bay, a bay being 24 in where studs do not tell. In a UK job the zones say where.
 
+use super::boxes::{CabledBox, boxes};
 use super::hung;
 use super::zones::{in_band, in_line};
 use crate::finding::{Finding, Level, Mend, What};
 use crate::geometry::{Rect, Span};
 use crate::handbook::power_wiring::BESIDE_BOX_IN;
-use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
 use crate::job::{CodeSet, Job};
 use crate::plan::Plan;
 use crate::plan::framing::Stud;
 use crate::plan::piece::{HolePlan, Meets};
-use crate::plan::survey::PlacedFeature;
 use crate::tolerance::{SAME_PLACE_MM, WIDEST_BAY_MM};
 use crate::units::Length;
 
@@ -29,12 +28,7 @@ const HOLE_REACH_MM: f64 = 12.7;
 const LEVEL_WITHIN_MM: f64 = 50.8;
 
 pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
-    let boxes = plan
-        .survey
-        .features
-        .iter()
-        .filter(|feature| matches!(feature.kind, FeatureKind::Outlet | FeatureKind::Switch));
-    let boxes: Vec<&PlacedFeature> = boxes.collect();
+    let boxes: Vec<CabledBox<'_>> = boxes(plan).collect();
     if job.codes == Some(CodeSet::Uk) {
         return in_zones(job, wall, plan, &boxes);
     }
@@ -63,7 +57,7 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
 }
 
 /// In a UK job: the holes in the zones that cables may run in.
-fn in_zones(job: &Job, wall: &Wall, plan: &Plan, boxes: &[&PlacedFeature]) -> Vec<Finding> {
+fn in_zones(job: &Job, wall: &Wall, plan: &Plan, boxes: &[CabledBox<'_>]) -> Vec<Finding> {
     let mut told = Vec::new();
     for (_, mounted, _) in hung::mounted(job, wall, plan) {
         let takes = |hole: &&HolePlan| matches!(hole.meets, Meets::Stud | Meets::Masonry);
@@ -95,7 +89,7 @@ fn apart(a: Span, b: Span) -> Length {
 
 /// How many studs stand between a stud and a box: none where the box is in a bay beside the stud, one where
 /// it is in the bay after.
-fn between(studs: &[Stud], stud: &Stud, one: &PlacedFeature) -> usize {
+fn between(studs: &[Stud], stud: &Stud, one: &CabledBox<'_>) -> usize {
     let way = Span::new(stud.centre, one.rect.centre().x);
     studs.iter().filter(|other| way.from < other.centre && other.centre < way.to).count()
 }
@@ -104,6 +98,8 @@ fn between(studs: &[Stud], stud: &Stud, one: &PlacedFeature) -> usize {
 mod tests {
     use super::super::sample::Sample;
     use super::*;
+    use crate::job::feature::FeatureKind;
+    use crate::job::hidden::HiddenKind;
     use crate::subject::Id;
 
     /// What is told of a box of 70 mm by 110 mm, at `off` to the outside of the outer face of either hole's
@@ -160,6 +156,23 @@ mod tests {
         let level = What::NearBox { feature: Some(Id::new("outlet-1")), in_line: false };
         let both = ["hole-1", "hole-2"].map(|hole| (format!("display-1.{hole}"), level.clone()));
         assert_eq!(told(Some((3800.0, 1680.0))), both);
+    }
+
+    #[test]
+    fn a_box_of_the_other_side_is_cabled_in_the_same_bays() {
+        for codes in [None, Some(CodeSet::Uk)] {
+            let mut room = Sample::good();
+            room.job.codes = codes;
+            let hole = room.mounted().holes[0].clone();
+            room.hide_behind_first_hole("box-1", HiddenKind::BoxBehind);
+            room.mounted().holes[0] = hole;
+            room.plan.survey.hidden[0].rect = super::super::sample::rect((1730.0, 1800.0), (1400.0, 1500.0));
+            let told = room.told(check);
+            let below = What::NearBox { feature: Some(Id::new("box-1")), in_line: true };
+            assert_eq!(told, [(Level::Caution, "display-1.hole-1".to_owned(), below)], "{codes:?}");
+            room.plan.survey.hidden[0].kind = HiddenKind::Duct;
+            assert_eq!(room.told(check), []);
+        }
     }
 
     #[test]

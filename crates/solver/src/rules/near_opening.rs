@@ -1,19 +1,18 @@
-//! Cables leave an outlet or switch up or down, or level through bored studs, where nothing on the face shows it. In a
+//! Cables leave a box up or down, or level through bored studs, where nothing on the face shows it. In a
 //! UK job the zones of BS 7671 522.6.202 say where: straight up, down and level from each accessory, within 150 mm of
 //! the wall's top (read second-hand) or of an inside corner (from memory). Else within 12 in above or below a box (NEC
 //! 334.30, read as quoted).
 
+use super::boxes::{CabledBox, boxes};
 use super::cabled::{all, told};
 use super::zones::{in_band, in_line};
 use crate::finding::cable::CableWhat;
 use crate::finding::{Finding, Level, Mend};
 use crate::geometry::Rect;
 use crate::handbook::power_wiring::BESIDE_BOX_IN;
-use crate::job::feature::FeatureKind;
 use crate::job::wall::Wall;
 use crate::job::{CodeSet, Job};
 use crate::plan::Plan;
-use crate::plan::survey::PlacedFeature;
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -39,11 +38,9 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     found
 }
 
-/// The outlets and switches of which a cable may be expected there.
-fn near<'a>(job: &'a Job, plan: &'a Plan, at: Rect) -> impl Iterator<Item = &'a PlacedFeature> {
-    plan.survey.features.iter().filter(move |one| {
-        matches!(one.kind, FeatureKind::Outlet | FeatureKind::Switch) && is_near(job, at, one.rect)
-    })
+/// The boxes of which a cable may be expected there.
+fn near<'a>(job: &'a Job, plan: &'a Plan, at: Rect) -> impl Iterator<Item = CabledBox<'a>> {
+    boxes(plan).filter(move |one| is_near(job, at, one.rect))
 }
 
 /// Whether a cable of a box may be expected at an opening.
@@ -61,7 +58,20 @@ mod tests {
     use super::super::sample::Sample;
     use super::*;
     use crate::finding::What;
+    use crate::job::feature::FeatureKind;
+    use crate::job::hidden::HiddenKind;
     use crate::job::wall::End;
+
+    /// The same told of another box.
+    fn told_of(id: &str, told: Vec<(Level, String, What)>) -> Vec<(Level, String, What)> {
+        let of = |what| match what {
+            What::Cable(CableWhat::NearOpening { exit, .. }) => {
+                What::Cable(CableWhat::NearOpening { feature: Some(Id::new(id)), exit })
+            }
+            other => other,
+        };
+        told.into_iter().map(|(level, subject, what)| (level, subject, of(what))).collect()
+    }
 
     #[test]
     fn a_cable_of_a_box_is_expected_beside_it() {
@@ -84,6 +94,10 @@ mod tests {
         let told = room.told(check);
         assert_eq!(told.len(), 2, "straight up and down from the box, both openings: {told:?}");
         room.plan.survey.features.clear();
+        room.hide_behind_first_hole("box-1", HiddenKind::BoxBehind);
+        room.plan.survey.hidden[0].rect = super::super::sample::rect((1960.0, 2030.0), (900.0, 1000.0));
+        assert_eq!(room.told(check), told_of("box-1", told), "a box let in from the other side is no other");
+        room.plan.survey.hidden.clear();
         room.plan.survey.outline.right = super::super::sample::mm(2100.0);
         room.plan.survey.right_end = End::InsideCorner;
         assert_eq!(room.told(check).len(), 2, "beside an inside corner");

@@ -74,16 +74,15 @@ impl<'a> Cabling<'a> {
         }
     }
 
-    /// The way of its cables; `None` where no port is used. `taken` are the cables of the kit that others took, and then
+    /// The way of its cables; `None` where it has no port. `taken` are the cables of the kit that others took, and then
     /// these.
     pub(super) fn plan(&self, taken: &mut Vec<Id>) -> Option<CablePlan> {
         let used = |port: &&Port| self.at.ports.iter().any(|at| at.id == port.id && at.used);
-        let used: Vec<&Port> = self.piece.ports.iter().filter(used).collect();
-        if used.is_empty() {
+        if self.piece.ports.is_empty() {
             return None;
         }
         let (data, power): (Vec<&Port>, Vec<&Port>) =
-            used.into_iter().partition(|port| port.carries == Carries::Data);
+            self.piece.ports.iter().filter(used).partition(|port| port.carries == Carries::Data);
         let mut leads: Vec<_> = data.iter().map(|port| self.lead(port)).collect();
         let found = self.ways(&leads);
         for lead in &mut leads {

@@ -212,12 +212,18 @@ pub(super) fn opening_size(plan: &Plan, mark: &Mark) -> Option<String> {
     Some(format!("An opening {width} wide and {height} high{label}"))
 }
 
-/// Whether an opening waits for studs that nobody found.
-pub(super) fn waits_for_studs(plan: &Plan, mark: &Mark) -> bool {
-    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece);
-    let cable = piece.and_then(|piece| piece.cable.as_ref());
-    matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage)
-        && cable.is_some_and(CablePlan::opens_blind)
+/// What is to be found or measured before an opening is struck; `None` where it waits for nothing of the way's own.
+pub(super) fn first_to_find(plan: &Plan, mark: &Mark) -> Option<String> {
+    if !matches!(mark.what, MarkWhat::Entry | MarkWhat::Exit | MarkWhat::Passage) {
+        return None;
+    }
+    let piece = plan.pieces.iter().find(|piece| piece.id == mark.piece)?;
+    let cable = piece.cable.as_ref().filter(|cable| cable.opens_blind())?;
+    if !cable.framing_known {
+        return Some("Find the studs here first.".to_owned());
+    }
+    let mut hides = cable.unknown.iter().filter(|one| one.hides_studs());
+    hides.next().map(|one| format!("First {}.", super::finding::cable::to_find(plan, one)))
 }
 
 /// What is done where the face is opened to pass a stud or a block, as sentences.

@@ -1,7 +1,7 @@
 //! What a finding says.
 
 mod clearance;
-mod cable;
+pub(super) mod cable;
 mod holding;
 
 use super::fastening::{because, brittle};

@@ -20,10 +20,7 @@ use crate::units::{Length, LengthUnit};
 pub fn mark(plan: &Plan, mark: &Mark) -> String {
     let mut told = super::done::at_mark(plan, mark);
     if mark.assumed {
-        let first = match super::cable::waits_for_studs(plan, mark) {
-            true => "Find the studs here first.".to_owned(),
-            false => first_to_measure(plan),
-        };
+        let first = super::cable::first_to_find(plan, mark).unwrap_or_else(|| first_to_measure(plan));
         told.push(format!("Assumed: do not strike. {first}"));
     }
     if !mark.is_needed {

@@ -16,7 +16,7 @@ pub(super) fn of_wall(plan: &Plan) -> Value {
     of(plan, first.and_then(|piece| piece.cable.as_ref()))
 }
 
-/// A piece's; `null` where it has no port in use.
+/// A piece's; `null` where it has no port.
 pub(super) fn of(plan: &Plan, cable: Option<&CablePlan>) -> Value {
     let Some(cable) = cable else { return Value::Null };
     let (longest, longest_cut) = cable.longest();

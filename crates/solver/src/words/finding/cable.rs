@@ -174,7 +174,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
             format!("whether the box for {} goes in is not known: measure how deep it is", opening(exit))
         }
         CableWhat::WayNotKnown { why } => {
-            let why: Vec<String> = why.iter().map(|one| unknown(plan, one)).collect();
+            let why: Vec<String> = why.iter().map(|one| to_find(plan, one)).collect();
             format!("whether the cables may go this way is not known: {}", list(&why))
         }
         CableWhat::NailPlate { left, thick } => format!(
@@ -203,7 +203,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
                 }
             };
             format!(
-                "{about}{much} of paint are disturbed: old paint may hold lead, and from {limit} on it is no minor repair"
+                "{about}{much} of paint are disturbed on this wall: old paint may hold lead, and from {limit} in a room on, its \
+                 other walls counted in, it is no minor repair"
             )
         }
         CableWhat::BreastWay => {
@@ -238,7 +239,7 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
 }
 
 /// What finds out what a way hangs on.
-fn unknown(plan: &Plan, one: &Unknown) -> String {
+pub(in super::super) fn to_find(plan: &Plan, one: &Unknown) -> String {
     match one {
         Unknown::Framing(of) if *of == plan.wall => "find out what the wall is built of".to_owned(),
         Unknown::Framing(of) => format!("find out what {} is built of", called(plan, of)),
