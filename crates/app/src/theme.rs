@@ -149,6 +149,7 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
 fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (p.face, p.face),
+        Ink::LabelGroundProud => (p.proud, p.proud),
         Ink::LabelGroundOff => (p.desk, p.desk),
         Ink::Feature | Ink::OpenEnd => (p.graphite, p.face),
         Ink::FeatureProud => (p.graphite, p.proud),

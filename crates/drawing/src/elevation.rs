@@ -75,7 +75,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
     taken.extend(running.taken);
     taken.extend(lit_grounds);
     let others = labels::other_labels(plan, &scale, look, taken);
-    labels::draw(&mut pen, &others, frame, look);
+    labels::draw(&mut pen, &others, look);
     let mut figures = Vec::new();
     for (wanted, dimension) in rows.into_dimensions() {
         let (about, measured) = (wanted.about, wanted.measured);
@@ -83,7 +83,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         pen.take(wanted.subject, wanted.assumed);
         // In a close look a figure stands on the wall itself: the lines under it are kept off it.
         let ground = dimension.figure_bounds().grown(FIGURE_CLEAR_MM);
-        pen.fill(labels::ground_ink(frame, ground), &ground.corners());
+        pen.ground(ground);
         for (ink, kind) in dimension.draw() {
             pen.add(ink, kind);
         }
@@ -92,7 +92,7 @@ pub fn elevation(job: &Job, plan: &Plan, look: &Look) -> Scene {
         pen.take(subject, false);
         pen.add(ink, kind);
     }
-    labels::draw(&mut pen, &lit, frame, look);
+    labels::draw(&mut pen, &lit, look);
     Scene { width_mm: scale.page().width_mm(), height_mm: scale.page().height_mm(), items, figures, scale }
 }
 

@@ -79,6 +79,8 @@ pub enum Ink {
     Label,
     /// What is kept free of lines under a name or a figure on the wall.
     LabelGround,
+    /// The same on what stands proud of it.
+    LabelGroundProud,
     /// The same off the wall.
     LabelGroundOff,
     /// The frame and the scale bar of a sheet.
@@ -161,6 +163,7 @@ impl Ink {
             | Self::DimensionText
             | Self::Label
             | Self::LabelGround
+            | Self::LabelGroundProud
             | Self::LabelGroundOff
             | Self::SheetText => THIN_MM,
         }
@@ -176,6 +179,7 @@ impl Ink {
                 | Self::LumberMet
                 | Self::LumberDoubt
                 | Self::LabelGround
+                | Self::LabelGroundProud
                 | Self::LabelGroundOff
         )
     }

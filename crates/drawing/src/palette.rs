@@ -75,6 +75,7 @@ fn paler(stroke: Colour) -> Colour {
 fn plain(ink: Ink) -> (Colour, Colour) {
     match ink {
         Ink::WallFace | Ink::LabelGround => (FACE, FACE),
+        Ink::LabelGroundProud => (PROUD, PROUD),
         Ink::LabelGroundOff => (PAPER, PAPER),
         Ink::WallEdge | Ink::Floor | Ink::Piece | Ink::Sheet | Ink::DimensionText | Ink::SheetText => {
             (GRAPHITE, GRAPHITE)

@@ -83,6 +83,21 @@ impl<'a> Pen<'a> {
         self.add(ink, ItemKind::Polygon { points: points.to_vec(), filled: true, outlined: false });
     }
 
+    /// Keeps a place free of lines under what is written there: in the colour of what is drawn there so far.
+    pub(crate) fn ground(&mut self, rect: PaperRect) {
+        let middle = rect.centre();
+        let under = self.items.iter().rev().find(|item| {
+            matches!(item.ink, Ink::WallFace | Ink::Feature | Ink::FeatureProud)
+                && matches!(&item.kind, ItemKind::Polygon { points, filled: true, .. } if holds(points, middle))
+        });
+        let ink = match under.map(|item| item.ink) {
+            None => Ink::LabelGroundOff,
+            Some(Ink::FeatureProud) => Ink::LabelGroundProud,
+            Some(_) => Ink::LabelGround,
+        };
+        self.fill(ink, &rect.corners());
+    }
+
     pub(crate) fn circle(&mut self, ink: Ink, centre: PaperPoint, radius_mm: f64, filled: bool) {
         self.add(ink, ItemKind::Circle { centre, radius_mm, filled });
     }
@@ -99,6 +114,16 @@ impl<'a> Pen<'a> {
         self.line(ink, lower_left, upper_right);
         self.line(ink, upper_left, lower_right);
     }
+}
+
+/// Whether a place is inside of an outline: a line from it to the right meets the outline an odd number of times.
+fn holds(outline: &[PaperPoint], at: PaperPoint) -> bool {
+    let ends = outline.iter().zip(outline.iter().cycle().skip(1));
+    let met = ends.filter(|(from, to)| {
+        (from.y_mm > at.y_mm) != (to.y_mm > at.y_mm)
+            && at.x_mm < from.x_mm + (at.y_mm - from.y_mm) / (to.y_mm - from.y_mm) * (to.x_mm - from.x_mm)
+    });
+    met.count() % 2 == 1
 }
 
 /// A shape cut to a frame; `None` where nothing is left of it. Circles, texts and the floor's line stay whole.

@@ -14,7 +14,7 @@ use strikeline_drawing::scene::{Item, ItemKind, Scene};
 const ROOMS: u32 = 1000;
 
 fn is_ground(item: &Item) -> bool {
-    matches!(item.ink, Ink::LabelGround | Ink::LabelGroundOff)
+    matches!(item.ink, Ink::LabelGround | Ink::LabelGroundProud | Ink::LabelGroundOff)
 }
 
 /// Whether an item's own ink goes through a rectangle: a line's box says too much, so lines are cut to it.

@@ -9,7 +9,7 @@ use crate::paper::{PaperPoint, PaperRect};
 use crate::pen::{Pen, lit};
 use crate::scale::Scale;
 use crate::scene::{Anchor, Lit};
-use strikeline_solver::geometry::Point;
+use strikeline_solver::geometry::{Point, Rect, Span};
 use strikeline_solver::plan::Plan;
 use strikeline_solver::subject::Subject;
 
@@ -87,15 +87,20 @@ fn placed(
     taken.extend(holes(plan, scale));
     taken.extend(edges(plan, scale));
     let mut clear = Clear::new(scale.page(), taken);
+    let studs = studs(plan, scale);
     let mut labels = Vec::new();
     for name in names {
         // What hangs lies on top: a name under it would be read as its own.
         let others = plan.pieces.iter().enumerate().filter(|(index, _)| *index != name.index);
         let covers: Vec<PaperRect> = others.map(|(_, piece)| scale.paper_rect(piece.outline)).collect();
+        let covers_and_studs: Vec<PaperRect> = covers.iter().chain(&studs).copied().collect();
         let height_mm = look.sound_text_height_mm();
         let placed = written(&name, height_mm).into_iter().find_map(|text| {
             let places = places(name.inside, &text, scale.page(), height_mm);
-            Some((place(&mut clear, &places, &covers)?, text))
+            // Off the studs where it can be; what is held keeps its place while it passes them.
+            let is_lit = lit(look, &name.subject) != Lit::No;
+            let off_studs = (!is_lit).then(|| clear.place(&places, &covers_and_studs)).flatten();
+            Some((off_studs.or_else(|| place(&mut clear, &places, &covers))?, text))
         });
         if let Some((bounds, text)) = placed {
             let Name { subject, assumed, .. } = name;
@@ -115,19 +120,11 @@ fn written(name: &Name<'_>, height_mm: f64) -> Vec<String> {
     std::iter::once(name.text.to_owned()).chain(short).collect()
 }
 
-/// What is kept free of lines there: on the wall's face, or off it.
-pub(super) fn ground_ink(wall: PaperRect, ground: PaperRect) -> Ink {
-    let middle = ground.centre();
-    let is_on = (wall.left_mm..=wall.right_mm).contains(&middle.x_mm)
-        && (wall.top_mm..=wall.bottom_mm).contains(&middle.y_mm);
-    if is_on { Ink::LabelGround } else { Ink::LabelGroundOff }
-}
-
 /// Writes names, each on ground of its own.
-pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], wall: PaperRect, look: &Look) {
+pub(super) fn draw(pen: &mut Pen<'_>, labels: &[Label], look: &Look) {
     for label in labels {
         pen.take(label.subject.clone(), label.assumed);
-        pen.fill(ground_ink(wall, label.ground()), &label.ground().corners());
+        pen.ground(label.ground());
         let at = PaperPoint::new(label.bounds.left_mm, label.bounds.bottom_mm);
         pen.text(Ink::Label, at, &label.text, look.sound_text_height_mm(), Anchor::Start);
     }
@@ -179,6 +176,13 @@ fn edges(plan: &Plan, scale: &Scale) -> Vec<PaperRect> {
         .flat_map(sides)
         .chain(std::iter::once(ground))
         .collect()
+}
+
+/// The studs, each from side to side over the wall's height.
+fn studs(plan: &Plan, scale: &Scale) -> Vec<PaperRect> {
+    let upright = plan.survey.outline.upright();
+    let across = plan.framing.studs.iter().map(|stud| Span::new(stud.left, stud.right));
+    across.map(|across| scale.paper_rect(Rect::new(across, upright))).collect()
 }
 
 /// What a name must not lie on: the holes, and the lines to strike.

@@ -369,7 +369,10 @@ fn told(all: impl Iterator<Item = Way>) -> Vec<Way> {
 fn best_start(space: &Space, bounds: Area, ends: &Ends, goals: &[Goal]) -> Option<Found> {
     let from = |start: &Start| cheapest(&field(space, bounds, start.clone(), goals.to_vec()));
     let any = from(&ends.start)?;
-    let in_plate = ends.in_plate.as_ref().and_then(from);
+    let begins_in = |start: &Start| any.corners.first().is_some_and(|first| start.zone.allows(*first));
+    let reaches = |start: &Start| !start.zone.room.within(bounds).is_empty();
+    // The cheapest of all is looked for no second time.
+    let in_plate = ends.in_plate.as_ref().filter(|start| !begins_in(start) && reaches(start)).and_then(from);
     Some(in_plate.filter(|own| own.cost.but_length() <= any.cost.but_length()).unwrap_or(any))
 }
 
