@@ -15,6 +15,7 @@ pub(crate) mod paint;
 pub mod side_view;
 pub mod snap;
 mod travel;
+mod word;
 
 use crate::moves::whereabouts;
 use crate::session::Session;
@@ -146,7 +147,7 @@ impl Canvas {
         }
         held::rings(&painter, theme, &grabbable, self.drag.as_ref(), hovered.filter(|_| figure.is_none()));
         if let Some(drag) = &self.drag {
-            held::snaps(ui, drag, &plan, &window);
+            held::snaps(ui, drag, &plan, &window, &scene);
         }
         if let Some(run) = &view_state.previewed {
             held::way(&painter, theme, run, &window);

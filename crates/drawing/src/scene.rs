@@ -1,5 +1,6 @@
 //! A drawing as values: ink on paper millimetres, every item with its subject. Painters draw it in order.
 
+use crate::clip;
 use crate::dimension::About;
 use crate::font::{self, Weight};
 use crate::ink::{Ink, Pattern};
@@ -186,5 +187,59 @@ impl Item {
                 Some(PaperRect::of(turn.place(*at, start, 0.0), turn.place(*at, start + width, top)))
             }
         }
+    }
+
+    /// Whether its lines or letters go through a rectangle; what it fills alone does not count.
+    #[must_use]
+    pub fn goes_through(&self, rect: PaperRect) -> bool {
+        let crosses = |from: &PaperPoint, to: &PaperPoint| clip::line(rect, *from, *to).is_some();
+        match &self.kind {
+            ItemKind::Line { from, to } => crosses(from, to),
+            ItemKind::Polyline { points } => {
+                points.iter().zip(points.iter().skip(1)).any(|(a, b)| crosses(a, b))
+            }
+            ItemKind::Polygon { points, outlined, .. } => {
+                let next = points.iter().cycle().skip(1);
+                *outlined && points.iter().zip(next).any(|(a, b)| crosses(a, b))
+            }
+            ItemKind::Circle { .. } | ItemKind::Text { .. } => {
+                self.bounds().is_some_and(|bounds| bounds.meets(rect))
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_drawn_goes_through_a_place_and_what_is_only_filled_does_not() {
+        let at = PaperPoint::new;
+        let item = |kind: ItemKind| Item {
+            ink: Ink::Piece,
+            subject: None,
+            kind,
+            assumed: false,
+            lit: Lit::No,
+            width_mm: 0.5,
+        };
+        let here = PaperRect::of(at(10.0, 10.0), at(20.0, 14.0));
+        let goes = |kind: ItemKind| item(kind).goes_through(here);
+        assert!(goes(ItemKind::Line { from: at(0.0, 0.0), to: at(30.0, 24.0) }));
+        // Its box holds the place, the line itself passes it.
+        assert!(!goes(ItemKind::Line { from: at(0.0, 20.0), to: at(8.0, 0.0) }));
+        let around = vec![at(0.0, 0.0), at(40.0, 0.0), at(40.0, 40.0), at(0.0, 40.0)];
+        let shape = |points: &[PaperPoint], outlined| ItemKind::Polygon {
+            points: points.to_vec(),
+            filled: true,
+            outlined,
+        };
+        assert!(!goes(shape(&around, true)), "its outline is far around");
+        let across: Vec<PaperPoint> = around.iter().map(|place| place.moved(15.0, 0.0)).collect();
+        assert!(goes(shape(&across, true)));
+        assert!(!goes(shape(&across, false)));
+        assert!(goes(ItemKind::Circle { centre: at(22.0, 12.0), radius_mm: 3.0, filled: false }));
+        assert!(!goes(ItemKind::Polyline { points: Vec::new() }));
     }
 }

@@ -5,14 +5,13 @@ use super::drag::Drag;
 use super::figures::Figure;
 use super::grab::Grabbable;
 use super::snap::{Line, Target};
+use super::word::word;
 use crate::moves::HandleKind;
 use crate::theme;
 use crate::view_state::Window;
 use egui::accesskit::Role;
-use egui::{
-    Align2, CursorIcon, Id, Painter, Pos2, Rect, Sense, Stroke, Theme, Ui, Vec2, WidgetInfo, pos2, vec2,
-};
-use strikeline_drawing::font::Weight;
+use egui::{CursorIcon, Id, Painter, Pos2, Rect, Sense, Stroke, Theme, Ui, Vec2, WidgetInfo, pos2, vec2};
+use strikeline_drawing::scene::Scene;
 use strikeline_solver::geometry::{Axis, Point};
 use strikeline_solver::plan::Plan;
 
@@ -76,11 +75,10 @@ pub(super) fn way(painter: &Painter, theme: Theme, run: &[Point], window: &Windo
 }
 
 /// The lines that draw what is held, and in a word what they are.
-pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window) {
+pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window, scene: &Scene) {
     let Some(snapped) = drag.snapped() else { return };
     let (painter, theme) = (&ui.painter_at(window.canvas), ui.theme());
     let canvas = window.canvas;
-    let at = window.pointer_from_wall(snapped.to);
     let line = |target: &Target, axis: Axis| {
         // Where it was says nothing: all the time of a level drag its height would be lined out.
         if target.what == Line::Start {
@@ -95,12 +93,8 @@ pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window) {
             Axis::Upright => [pos2(canvas.left(), place.y), pos2(canvas.right(), place.y)],
         };
         painter.line_segment(ends, Stroke::new(1.0, theme::accent(theme)));
-        let (corner, anchor) = match axis {
-            Axis::Across => (pos2(place.x + 6.0, (at.y + canvas.top()) / 2.0), Align2::LEFT_CENTER),
-            Axis::Upright => (pos2((at.x + canvas.left()) / 2.0, place.y - 6.0), Align2::CENTER_BOTTOM),
-        };
         let words = target.what.words(plan);
-        let rect = word(painter, theme, canvas, corner, anchor, &words);
+        let rect = word(painter, theme, (canvas, scene), ends, &words);
         // A screen reader is told too.
         let response = ui.interact(rect, Id::unique(("drawn to", axis == Axis::Across)), Sense::hover());
         response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
@@ -111,17 +105,4 @@ pub(super) fn snaps(ui: &Ui, drag: &Drag, plan: &Plan, window: &Window) {
     if let Some(target) = &snapped.upright {
         line(target, Axis::Upright);
     }
-}
-
-/// A word on a ground of its own, so that it reads over the drawing; within the canvas.
-fn word(painter: &Painter, theme: Theme, canvas: Rect, at: Pos2, anchor: Align2, text: &str) -> Rect {
-    let galley =
-        painter.layout_no_wrap(text.to_owned(), theme::font(13.0, Weight::Semibold), theme::accent(theme));
-    let mut rect = anchor.anchor_size(at, galley.size());
-    let over = (rect.right() + 4.0 - canvas.right()).max(0.0);
-    rect = rect.translate(vec2(-over, 0.0));
-    rect = rect.translate(vec2((canvas.left() + 4.0 - rect.left()).max(0.0), 0.0));
-    painter.rect_filled(rect.expand(3.0), 2.0, theme::desk(theme));
-    painter.galley(rect.min, galley, theme::accent(theme));
-    rect
 }

@@ -23,8 +23,8 @@ const FURTHER: f32 = 44.0;
 /// Narrower than this where a piece goes takes a line more, in points (chosen: the longest of the demo rooms).
 const NARROW: f32 = 720.0;
 
-/// Narrower than this its sentences take another (chosen: the same, beside both panels of a tablet).
-const NARROWER: f32 = 580.0;
+/// Narrower than this a last line of them needs a little more (chosen: the same, beside both panels of a tablet).
+const NARROWER: (f32, f32) = (580.0, 8.0);
 
 /// A line, in points.
 const LINE: f32 = 20.0;
@@ -36,7 +36,11 @@ pub fn height(session: &Session, plan: &Plan, width: f32) -> f32 {
     let options = if has_options(session) { theme::TOUCH + 8.0 } else { 0.0 };
     // Past three pieces the drawing needs the room more.
     let further = plan.pieces.iter().skip(1).take(2).map(|_| FURTHER).sum::<f32>();
-    let narrow = [NARROW, NARROWER].iter().filter(|limit| width < **limit).map(|_| LINE).sum::<f32>();
+    let narrow = [(NARROW, LINE), NARROWER]
+        .iter()
+        .filter(|(limit, _)| width < *limit)
+        .map(|(_, more)| more)
+        .sum::<f32>();
     ROOM + narrow + further + options + margins
 }
 
