@@ -51,6 +51,20 @@ fn of_a_room_in_which_all_is_known_nothing_is_told_but_the_plan() {
     assert!(GOOD.text().contains("take 96\""), "{}", GOOD.text());
 }
 
+#[test]
+fn of_a_port_that_nobody_uses_it_is_told_that_none_is_used() {
+    let room = Room { cables: "(id: \"wish-1\", port: \"port-9\")", ..GOOD };
+    let plan = room.plan();
+    let cable = cable(&plan);
+    assert!(cable.way.is_none() && cable.leads.is_empty() && cable.power.is_empty());
+    assert_eq!(cable.allowed, None);
+    assert!(room.text().contains("none of its ports is used"), "{}", room.text());
+    let missing = tells(&plan, "not_there");
+    assert_eq!(missing, Some(Level::Stop), "{:?}", plan.findings);
+    let none = Room { ports: "", cables: "", ..GOOD }.plan();
+    assert_eq!(none.pieces[0].cable, None, "only what has no port has no cables");
+}
+
 const TWO_STOCKS: &str = "cables: [\
     (id: \"cable-1\", name: \"lead\", signal: picture, length: \"40 in\", outside: \"1/4 in\", plug: \"3/4 in\", in_wall: true), \
     (id: \"cable-2\", name: \"lead\", signal: picture, length: \"120 in\", outside: \"1/4 in\", plug: \"3/4 in\", in_wall: ";

@@ -43,6 +43,9 @@ pub fn cable(plan: &Plan, piece: &PiecePlan) -> Vec<String> {
             lines.push(format!("Cables: {}.", way(plan, chosen)));
             lines.push(sentence(&costs(plan, chosen)));
         }
+        None if cable.leads.is_empty() && cable.power.is_empty() => {
+            lines.push("Cables: none of its ports is used.".to_owned());
+        }
         None if cable.leads.is_empty() => {
             lines.push("Cables: only power, which is the electrician's.".to_owned());
         }
