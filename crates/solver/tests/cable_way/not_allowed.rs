@@ -16,6 +16,7 @@ use strikeline_solver::plan::mark::MarkWhat;
 use strikeline_solver::solve::solve;
 use strikeline_solver::subject::Id;
 use strikeline_solver::units::Length;
+use strikeline_solver::words;
 
 /// From the entry in the bay over 76 in to an exit in the one over 60 in: the stud at 68 in has to be passed.
 const ACROSS: &str =
@@ -125,12 +126,17 @@ fn what_the_wall_is_built_of_and_what_is_beyond_it_have_to_be_known() {
         assert_eq!((allowed, why), (None, vec![Unknown::Framing(wall.clone())]), "{framing:?}");
         let entry = plan.marks.iter().find(|mark| mark.what == MarkWhat::Entry).unwrap();
         assert!(entry.assumed, "nothing is cut before that is known");
+        let told = words::mark(&plan, entry);
+        assert!(told.contains("First find out what the wall is built of."), "{told}");
     }
     let (allowed, why, plan) = spoilt(&|job| {
         job.walls[0].framing = Some(WallFraming::Steel(SteelStuds::default()));
     });
     assert_eq!((allowed, why), (None, vec![Unknown::Flange]));
-    assert!(plan.marks.iter().find(|mark| mark.what == MarkWhat::Entry).unwrap().assumed);
+    let entry = plan.marks.iter().find(|mark| mark.what == MarkWhat::Entry).unwrap();
+    assert!(entry.assumed);
+    let told = words::mark(&plan, entry);
+    assert!(told.contains("First measure how wide the flange of the steel studs is."), "{told}");
     let (allowed, why, plan) = spoilt(&|job| job.walls[0].beyond = Some(Beyond::Neighbour));
     assert_eq!((allowed, why), (None, vec![Unknown::FireRating]));
     assert_eq!(tells(&plan, "way_not_known"), Some(Level::Caution));
