@@ -22,8 +22,10 @@ use strikeline_solver::words;
 
 /// The height of the rows under the elevation, in points; beside it their width (chosen: five rows that a name fits in).
 const ROWS: f32 = 132.0;
-/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most).
-const ROWS_SHARE: f32 = 0.3;
+/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most), but what five
+/// names need.
+const ROWS_SHARE: f32 = 0.25;
+const ROWS_LEAST: f32 = 80.0;
 /// Narrower than this what it is called is left out, in points (chosen: so that all buttons show).
 const NARROW: f32 = 600.0;
 /// The next frame while places are still wanted: not at once, so that a hand always comes first.
@@ -135,7 +137,7 @@ impl Strip {
         // The line of words and the rows take their room before the elevation does, and are drawn on its scale.
         let whole = ui.available_rect_before_wrap();
         let head = 2.0 * TOUCH + 6.0;
-        let high = ROWS.min(whole.height() * ROWS_SHARE);
+        let high = ROWS.min((whole.height() * ROWS_SHARE).max(ROWS_LEAST));
         let (right, bottom) = match axis {
             _ if empty => (0.0, head),
             Axis::Across => (0.0, head + high),
