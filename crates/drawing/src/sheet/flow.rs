@@ -94,6 +94,14 @@ pub(crate) fn flow(blocks: &[Block], columns: Columns) -> Vec<FlowPage> {
     laid.painted(blocks, columns)
 }
 
+/// The least height of columns at which all is on one page, to a step; `None` where a whole page does not hold it.
+pub(crate) fn least_height_mm(blocks: &[Block], columns: Columns) -> Option<f64> {
+    let heights = (1..=STEPS).map(|step| columns.room.height_mm() * SHORTER * f64::from(step));
+    let highest = blocks.iter().flat_map(|block| &block.lines).map(|line| line.height_mm).fold(0.0, f64::max);
+    let mut held = heights.filter(|height| Laid::of(blocks, columns, &[(0, *height)]).pages == 1);
+    held.find(|height| *height >= highest)
+}
+
 /// A column filled to less than this share of its height is an orphan (chosen: an entry or two).
 const ORPHAN: f64 = 0.2;
 /// The fewest lines in the last of columns that were made even (chosen: two lines read as belonging together).
@@ -304,6 +312,20 @@ mod tests {
         let lines: usize = pages.iter().map(|page| page.strokes.items.len()).sum();
         assert_eq!(lines, 29, "each line once");
         check_inside(&pages, columns(2));
+    }
+
+    #[test]
+    fn the_least_height_of_a_page_holds_all_and_no_less_does() {
+        let blocks: Vec<Block> = (0..12).map(|_| block(1, false, "a")).collect();
+        let high = least_height_mm(&blocks, columns(2)).unwrap();
+        // Six to a column: 6 x 5 mm and 5 x 2 mm between.
+        assert!((40.0..=42.5).contains(&high), "{high}");
+        let whole = columns(2);
+        let cut = PaperRect { top_mm: whole.room.bottom_mm - high, ..whole.room };
+        let pages = flow(&blocks, Columns { room: cut, ..whole });
+        assert_eq!(pages.len(), 1);
+        check_inside(&pages, Columns { room: cut, ..whole });
+        assert_eq!(least_height_mm(&[block(60, false, "long")], columns(1)), None);
     }
 
     #[test]
