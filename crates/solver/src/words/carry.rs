@@ -65,7 +65,7 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
         Carried::FireSeal => "approved material to seal fire blocks".to_owned(),
         Carried::Bushings => "bushing for a steel stud".to_owned(),
         Carried::Channel(length) => format!("cable channel for the face, {} in all", print(*length)),
-        Carried::PieceScrews { thread, insert, length } => screws::screws(*thread, *insert, length),
+        Carried::PieceScrews { thread, length, .. } => screws::screws(*thread, length),
         Carried::SecondPerson => "second person for the lift".to_owned(),
         Carried::Ledger => "ledger (a straight board and its screws) to stand the plate on".to_owned(),
         Carried::LineLaser => "line laser".to_owned(),
@@ -152,6 +152,12 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
         Asks::OutOfFlat => "a wall that is out of flat under the plate".to_owned(),
         Asks::Marks => "every mark".to_owned(),
         Asks::Drilling => "every wall that is drilled or opened".to_owned(),
+    };
+    let why = match &line.what {
+        Carried::PieceScrews { insert, length, .. } => {
+            format!("{why}: {}", screws::screws_why(*insert, length))
+        }
+        _ => why,
     };
     let short = line.short_by.map_or_else(String::new, |lacks| match line.what {
         Carried::Patch => {
@@ -275,7 +281,7 @@ mod tests {
                 },
                 Some(4),
                 Asks::Piece("Notices".to_owned()),
-                "insert, 3/4\" here",
+                "4 x screw of the piece's own thread for the brackets, length not known",
             ),
         ] {
             let line = CarryLine { what, count, why, short_by: Some(2) };
