@@ -1,6 +1,7 @@
 //! The cheapest way against a general-purpose shortest path, petgraph's, over a fine grid: 500 random walls.
 //!
-//! All edges of the walls lie on the grid, so that both must find the same counts and the same length, to the nanometre.
+//! All edges of the walls lie on the grid, so that both must find the same counts and the same length, to the
+//! nanometre.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a failure here is a failed test")]
 
 #[path = "../src/report/cable/grid.rs"]

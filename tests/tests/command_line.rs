@@ -114,6 +114,23 @@ fn the_exit_code_tells_what_stops_the_job() {
 }
 
 #[test]
+fn a_file_of_something_else_is_told_plainly_and_nothing_is_written() {
+    let room = Room::new();
+    let (other, out) = (room.job("letter.ron", "rubbish"), room.job("wall.pdf", "mine"));
+    for arguments in [&["plan", &other][..], &["check", &other], &["sheet", &other, "--out", &out]] {
+        let said = run(arguments);
+        assert_eq!(said.code, 2, "{arguments:?}");
+        let told = format!("{}{}", said.out, said.err);
+        assert!(
+            told.contains("this file is no job (it begins with `rubbish`, and a job begins with"),
+            "{told}"
+        );
+        assert!(told.trim_end().ends_with(&format!("; choose a job file (.ron): {other}")), "{told}");
+    }
+    assert_eq!(std::fs::read_to_string(&out).unwrap(), "mine");
+}
+
+#[test]
 fn check_prints_a_line_each_and_exits_with_the_worst() {
     let room = Room::new();
     let (well, stopped) = (room.two_walls(), room.job("stopped.ron", STOPPED));

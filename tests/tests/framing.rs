@@ -176,7 +176,8 @@ fn the_next_probe_is_told_in_words_with_both_answers() {
 
 #[test]
 fn of_two_places_that_meet_as_many_studs_the_surer_is_chosen() {
-    // A lone magnet at the plate's rest, and 330 mm on, at no usual spacing, a stud met by two probes at its half face less the drift.
+    // A lone magnet at the plate's rest, and 330 mm on, at no usual spacing, a stud met by two probes at its half face
+    // less the drift.
     let stud = 1203.2 + 330.0;
     let room = Room::new(&[
         (HitKind::Magnet, 1203.2),

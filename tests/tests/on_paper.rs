@@ -20,7 +20,8 @@ use std::path::{Path, PathBuf};
 use strikeline::files::job_file::read_job;
 use strikeline_drawing::pdf::pdf;
 use strikeline_drawing::png::{PIXELS_PER_INCH, png};
-use strikeline_drawing::sheet::{About, Document, PaperSize, SheetKind, document};
+use strikeline_drawing::scene::ItemKind;
+use strikeline_drawing::sheet::{About, Document, Page, PaperSize, SheetKind, document};
 use strikeline_solver::job::Job;
 use strikeline_solver::plan::Plan;
 use strikeline_solver::solve::solve;
@@ -110,8 +111,8 @@ fn fonts_are_embedded_as_subsets_and_title_language_and_bookmarks_are_there() {
 
 #[test]
 fn holes_of_a_template_are_as_far_apart_as_on_the_plate() {
-    // garden_kitchen's plate, from its file: round holes of 9 mm at -200, 0 and 200 mm, all 18 mm down. On A2 they share
-    // a page: 400 mm from the first to the last, which may be off by 0.1 mm in 250 mm.
+    // garden_kitchen's plate, from its file: round holes of 9 mm at -200, 0 and 200 mm, all 18 mm down. On A2 they
+    // share a page: 400 mm from the first to the last, which may be off by 0.1 mm in 250 mm.
     let job = demo("garden_kitchen");
     let document = drawn(&job, &[SheetKind::Template], PaperSize::A2);
     let read = Read::of(&pdf(&document).unwrap());
@@ -157,6 +158,33 @@ fn an_elevation_is_to_the_scale_it_names() {
         }
     }
     assert!(seen >= 8, "{seen} walls at a scale with a name");
+}
+
+#[test]
+fn no_page_of_a_customer_or_before_the_tiles_is_nearly_empty() {
+    for (name, job) in demos() {
+        for paper in [PaperSize::Letter, PaperSize::A4] {
+            for plan in &solved(&job) {
+                let made = |kind| document(&job, &[plan], &[kind], paper, ABOUT).unwrap().pages;
+                assert_eq!(made(SheetKind::Customer).len(), 1, "{name}: picture and words together");
+                let pages = made(SheetKind::Template);
+                let written = |page: &Page| {
+                    let texts = page.scene.items.iter().filter_map(|item| match &item.kind {
+                        ItemKind::Text { text, .. } => Some(text.clone()),
+                        _ => None,
+                    });
+                    texts.collect::<Vec<_>>()
+                };
+                let is_tile = |page: &&Page| written(page).iter().any(|text| text.starts_with("Tile "));
+                let before = pages.iter().filter(|page| !is_tile(page)).count();
+                let plates = plan.pieces.iter().filter(|piece| piece.mount.is_some()).count();
+                assert!(
+                    before <= plates.max(1),
+                    "{name}: {before} pages before the tiles of {plates} plates"
+                );
+            }
+        }
+    }
 }
 
 #[test]

@@ -18,6 +18,7 @@ use crate::canvas::Canvas;
 use crate::command::{self, Command, Queue};
 use crate::files::home::{Home, VARIABLE};
 use crate::files::journal::{self, Journal, LeftOver};
+use crate::files::viewer::{self, Viewer};
 use crate::panels::shelf::Shown;
 use crate::panels::{bar, follows, top_line};
 use crate::session::Session;
@@ -63,6 +64,8 @@ pub struct App {
     recents: Option<PathBuf>,
     /// How large the pixels of each screen are.
     screens: Option<PathBuf>,
+    /// What shows a saved sheet, to be printed.
+    viewer: Viewer,
     /// What crashes left and nobody took up or threw away.
     left_overs: Vec<LeftOver>,
     /// What stands before the window when it is free, the first last.
@@ -146,9 +149,15 @@ impl App {
             journal: None,
             recents: None,
             screens: None,
+            viewer: viewer::open,
             left_overs: Vec::new(),
             waiting: Vec::new(),
         }
+    }
+
+    /// Takes another viewer of what is printed.
+    pub fn set_viewer(&mut self, viewer: Viewer) {
+        self.viewer = viewer;
     }
 
     /// The same with a home: it keeps unsaved work, recent jobs and my shelf there, offers what a crash left, and

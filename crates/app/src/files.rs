@@ -2,6 +2,7 @@
 //! its own.
 
 pub mod error;
+mod fault;
 pub mod folder;
 pub mod home;
 pub mod job_file;
@@ -14,3 +15,4 @@ pub mod screens;
 pub mod shelf;
 pub mod sheets;
 mod text;
+pub mod viewer;

@@ -1,4 +1,5 @@
-//! What was found in the wall last, and what that changed of the cables' way: told until something else changes the plan.
+//! What was found in the wall last, and what that changed of the cables' way: told until something else changes the
+//! plan.
 
 use crate::session::Session;
 use std::rc::Rc;

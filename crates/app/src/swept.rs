@@ -1,5 +1,5 @@
-//! What this wall offers, as far as it is worked out: the places of one piece along a line, kept with the plan that they
-//! belong to. Pulled place by place while there is time. Knows no window.
+//! What this wall offers, as far as it is worked out: the places of one piece along a line, kept with the plan that
+//! they belong to. Pulled place by place while there is time. Knows no window.
 
 use crate::moves;
 use crate::view_state::Sweeping;

@@ -1,4 +1,5 @@
-//! How the job is looked at: zoom, pan, and which panel shows on a narrow window. Never undone, never in the job's file.
+//! How the job is looked at: zoom, pan, and which panel shows on a narrow window. Never undone, never in the job's
+//! file.
 
 use crate::found::Found;
 use egui::{Rect, Vec2};
@@ -100,14 +101,14 @@ fn text_mm() -> f64 {
     TEXT_POINTS / POINTS_PER_PAPER_MM
 }
 
-/// Of a canvas's width or height, what the rows of dimensions at both ends may take together (chosen: the wall keeps a third
-/// at least, and a window of 800 x 600 points all of its dimensions).
+/// Of a canvas's width or height, what the rows of dimensions at both ends may take together (chosen: the wall keeps a
+/// third at least, and a window of 800 x 600 points all of its dimensions).
 const ROWS_SHARE: f64 = 0.66;
 
 /// Rows on the left and on the right, where there is room for them.
 const BESIDE: [(usize, usize); 3] = [(MOST_ROWS, MOST_ROWS), (2, 2), (1, 1)];
-/// Rows above and below: below no drawing asks for a third (seen on every demo, whatever is selected), above the running
-/// dimensions may.
+/// Rows above and below: below no drawing asks for a third (seen on every demo, whatever is selected), above the
+/// running dimensions may.
 const ABOVE_AND_BELOW: [(usize, usize); 4] = [(MOST_ROWS, 2), (2, 2), (2, 1), (1, 1)];
 
 /// Kept free around the part of the wall that shows: what all rows of dimensions take, or as many as a small canvas has

@@ -1,5 +1,5 @@
-//! A document as PDF: real text in an embedded subset of the bundled typeface, set by the same measures as in the window,
-//! with title, language and bookmarks.
+//! A document as PDF: real text in an embedded subset of the bundled typeface, set by the same measures as in the
+//! window, with title, language and bookmarks.
 
 use crate::font::{self, FONT_REGULAR, FONT_SEMIBOLD, Weight};
 use crate::palette::{self, Colour};

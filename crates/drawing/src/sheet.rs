@@ -1,5 +1,5 @@
-//! What is taken to the wall on paper: pages in paper millimetres, painted from the same scenes as the window. A sheet is
-//! a file here that gives its pages; framing and numbering them is the same for all.
+//! What is taken to the wall on paper: pages in paper millimetres, painted from the same scenes as the window. A sheet
+//! is a file here that gives its pages; framing and numbering them is the same for all.
 
 mod carry;
 mod customer;

@@ -13,7 +13,7 @@ use crate::paper::{PaperPoint, PaperRect};
 use crate::pen::Pen;
 use crate::scale::Scale;
 use crate::scene::{Anchor, Scene};
-use crate::symbol::hatch::hatch;
+use crate::symbol::hatch::{HATCH_MM, hatch};
 use crate::symbol::material;
 use strikeline_solver::geometry::{Point, Rect, Span};
 use strikeline_solver::job::Job;
@@ -30,8 +30,6 @@ const WALL_MM: f64 = 120.0;
 const BEHIND_MM: f64 = 500.0;
 /// So many lines up a name may stand to be clear of others (chosen: more would be over nobody's head).
 const LINES_UP: u8 = 8;
-/// Between the lines of a hatch, in paper millimetres.
-const HATCH_MM: f64 = 2.4;
 
 /// What the view shows: from behind the wall's face to behind the farthest person, floor to ceiling.
 #[must_use]

@@ -1,4 +1,5 @@
-//! All that is told beside a plan of a whole wall, asked at once: for paper and programs, which have no hand to wait for.
+//! All that is told beside a plan of a whole wall, asked at once: for paper and programs, which have no hand to wait
+//! for.
 
 use crate::job::Job;
 use crate::limits::{Limits, limits};

@@ -2,7 +2,10 @@
 
 mod cables;
 mod fasteners;
+mod screws;
 mod tools;
+
+pub use screws::{ScrewLength, ToMeasure};
 
 use crate::job::Job;
 use crate::job::kit::FastenerKind;
@@ -37,6 +40,15 @@ pub enum Carried {
         diameter: Length,
         /// Their length.
         length: Length,
+        /// How many of the count are spares.
+        spares: usize,
+    },
+    /// Anchors for holes over board, which no verdict counts; so many of them to spare.
+    Anchors {
+        /// Their diameter, where the kit says.
+        diameter: Option<Length>,
+        /// Their length, where the kit says.
+        length: Option<Length>,
         /// How many of the count are spares.
         spares: usize,
     },
@@ -111,17 +123,28 @@ pub enum Carried {
     Bushings,
     /// Channel for the wall's face, so long in all.
     Channel(Length),
-    /// The screws that hold a mount's brackets to a piece: the threads' diameter and the inserts' depth, where measured.
+    /// The screws that hold a mount's brackets to a piece: the threads' diameter and the inserts' depth, where
+    /// measured.
     PieceScrews {
         /// The diameter of the threads.
         thread: Option<Length>,
         /// How deep the inserts are.
         insert: Option<Length>,
+        /// How long they are.
+        length: ScrewLength,
     },
     /// Somebody to lift with.
     SecondPerson,
+    /// A ledger to stand a plate on.
+    Ledger,
     /// A tape measure.
     TapeMeasure,
+    /// A line laser whose ticks are read from.
+    LineLaser,
+    /// What strikes and checks a control line.
+    LaserOrWaterLevel,
+    /// A distance meter.
+    DistanceMeter,
     /// A level.
     Level,
     /// A stud detector or a magnet.
@@ -145,6 +168,8 @@ pub enum Carried {
 pub enum Asks {
     /// Holes of plates that are in use.
     Holes(Holes),
+    /// Holes over board that stay empty unless the maker wants them filled.
+    OverBoard(Holes),
     /// Holes that are drilled to a size.
     LeadHoles(Holes),
     /// Holes in concrete, brick or block.
@@ -173,8 +198,16 @@ pub enum Asks {
     Piece(String),
     /// A piece that one person should not lift there.
     Weight(Mass),
+    /// Plates that are held for their first hole, by what hangs on them.
+    HeldPlates(Vec<Whose>),
     /// A wall that is out of flat.
     OutOfFlat,
+    /// So many readings from a laser's ticks.
+    LaserReadings(usize),
+    /// So many readings from a control line that was struck.
+    LineReadings(usize),
+    /// So many readings by a distance meter.
+    MeterReadings(usize),
     /// Every mark.
     Marks,
     /// Every wall that is drilled or opened.
@@ -216,6 +249,7 @@ pub fn carry(job: &Job, planned: &[&Plan]) -> Vec<CarryLine> {
     }
     let mut lines = fasteners::fasteners(job, &plans);
     lines.extend(cables::cables(job, &plans));
+    lines.extend(screws::screws(job, &plans));
     lines.extend(tools::tools(job, &plans));
     lines
 }

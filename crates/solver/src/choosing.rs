@@ -1,10 +1,11 @@
-//! A better choice of holes than the plan's, where there is one. Beside `solve`, not in it: asked with the hand off, as a
-//! pure function of the job and its plan.
+//! A better choice of holes than the plan's, where there is one. Beside `solve`, not in it: asked with the hand off, as
+//! a pure function of the job and its plan.
 //!
 //! The plan tries every set of up to eight usable holes at the few places of the plate that lead, and above that
 //! searches by single holes. Here every set of up to twelve is tried at every place, with every position of a slot that
-//! stands on a stud's centre or at the slot's ends, as far as those sets can be counted. What is found is offered as holes chosen by hand; the plan of the
-//! job with them is made before it is offered, so that what is promised is what the plan will say.
+//! stands on a stud's centre or at the slot's ends, as far as those sets can be counted. What is found is offered as
+//! holes chosen by hand; the plan of the job with them is made before it is offered, so that what is promised is what
+//! the plan will say.
 
 use crate::job::Job;
 use crate::job::option::{ByHand, Wanted};

@@ -15,6 +15,7 @@ pub mod lag;
 pub mod lifting;
 pub mod lead_hole;
 pub mod low_voltage;
+pub mod machine_screw;
 pub mod measuring;
 pub mod old_paint;
 pub mod placing;

@@ -247,8 +247,9 @@ pub struct Step {
     /// The formula in symbols, its result first: `T = M / (n h); h = y - y_p`.
     ///
     /// Clauses stand apart by `; `, and all after the first tell of a symbol in it. A space multiplies. Functions are
-    /// `abs`, `min`, `max`, `sqrt`, `sin`, `cos`, `tan` (of degrees), `atan` (in degrees), `round`, `nearest` (of what is at
-    /// hand) and `sum`, which runs over all values put in under one symbol. What is put in and is not in the formula says what a table was read for.
+    /// `abs`, `min`, `max`, `sqrt`, `sin`, `cos`, `tan` (of degrees), `atan` (in degrees), `round`, `nearest` (of what
+    /// is at hand) and `sum`, which runs over all values put in under one symbol. What is put in and is not in the
+    /// formula says what a table was read for.
     pub formula: &'static str,
     /// The values put in.
     pub put: Vec<Put>,

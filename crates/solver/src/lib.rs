@@ -7,6 +7,7 @@ extern crate uom;
 
 pub mod units;
 pub mod tape;
+pub mod letters;
 pub mod numeric;
 pub mod tolerance;
 pub mod geometry;

@@ -1,9 +1,9 @@
 //! How far the chosen fasteners of a plate reach: the largest mass, pull and reach at which this group still holds.
 //! Beside `solve`, not in it: asked when the hand is off, as a pure function of the job and its plan.
 //!
-//! The group stays as it is, and one thing grows at a time. Each limit is found by weighing the group anew, from nothing
-//! upward in samples, so that nothing smaller than the limit was found short; between the last that holds and the first
-//! that does not by halves, down to the last whole step that holds.
+//! The group stays as it is, and one thing grows at a time. Each limit is found by weighing the group anew, from
+//! nothing upward in samples, so that nothing smaller than the limit was found short; between the last that holds and
+//! the first that does not by halves, down to the last whole step that holds.
 
 use crate::capacity::group::Word;
 use crate::job::Job;
@@ -50,8 +50,8 @@ pub struct Limit<Q> {
     pub is_end: bool,
 }
 
-/// The limits of the fasteners of a piece's plate; `None` where they do not hold now, not even if probed, and where that
-/// is not known by published values.
+/// The limits of the fasteners of a piece's plate; `None` where they do not hold now, not even if probed, and where
+/// that is not known by published values.
 #[must_use]
 pub fn limits(job: &Job, plan: &Plan, piece: &Id) -> Option<Limits> {
     let piece = plan.pieces.iter().find(|one| one.id == *piece)?;

@@ -1,5 +1,5 @@
-//! What would clear a finding: real solves of small changes. Beside `solve`, not in it: asked when the hand is off, as a
-//! pure function of the job.
+//! What would clear a finding: real solves of small changes. Beside `solve`, not in it: asked when the hand is off, as
+//! a pure function of the job.
 //!
 //! Each change is a file in `mend` and gives a changed job. It is told only where the job so changed was solved and the
 //! finding is gone, or the verdict better, without a new stop and with no piece held worse.

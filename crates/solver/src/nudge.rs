@@ -1,5 +1,5 @@
-//! Moving a piece: its rule stays, its nudge changes, in whole graduations of the reading that locates it. A drag and the
-//! sweep both come through here, so that what is offered is what one gets.
+//! Moving a piece: its rule stays, its nudge changes, in whole graduations of the reading that locates it. A drag and
+//! the sweep both come through here, so that what is offered is what one gets.
 
 use crate::geometry::{Axis, Point};
 use crate::job::option::Nudge;

@@ -20,8 +20,8 @@ use crate::plan::piece::PiecePlan;
 use crate::solve::Again;
 use crate::subject::Id;
 
-/// The places of a piece along a line, one at each call: all at a look, from left to right or from below upward; then all
-/// in full, from the present one outward.
+/// The places of a piece along a line, one at each call: all at a look, from left to right or from below upward; then
+/// all in full, from the present one outward.
 #[derive(Clone, Debug)]
 pub struct Sweep {
     plan: Plan,
@@ -40,8 +40,8 @@ pub struct Sweep {
 impl Sweep {
     /// Of a piece of a job's plan. The plan is the job's own.
     ///
-    /// `None` where there is nothing to sweep: the plan has no such piece, its option is an assumed one, or what was done
-    /// holds the piece along the axis.
+    /// `None` where there is nothing to sweep: the plan has no such piece, its option is an assumed one, or what was
+    /// done holds the piece along the axis.
     #[must_use]
     pub fn of(job: &Job, plan: &Plan, piece: &Id, axis: Axis, reach: Reach) -> Option<Self> {
         let piece = plan.pieces.iter().find(|one| one.id == *piece)?;

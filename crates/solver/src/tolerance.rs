@@ -43,8 +43,8 @@ pub const WIDEST_BAY_MM: f64 = 609.6;
 /// A bay to sweep on each side of a piece: 16 in, the usual spacing (common practice, no source).
 pub const SWEEP_PAST_MM: f64 = 406.4;
 
-/// How far from the wished place the best one is looked for: 16 in, the usual spacing (chosen: past a bay the same studs
-/// come round again).
+/// How far from the wished place the best one is looked for: 16 in, the usual spacing (chosen: past a bay the same
+/// studs come round again).
 pub const WISH_REACH_MM: f64 = 406.4;
 
 /// Kept clear round an opening for cables: 1/2 in (chosen: room for the saw and the box's ears).
@@ -63,12 +63,13 @@ pub fn same(a: Length, b: Length) -> bool {
 /// tape across two bent sheets is unsure by (chosen; the patterns in use differ by 25 mm and more).
 pub const BRACKETS_MEASURED_MM: f64 = 5.0;
 
-/// No fastener counts so near to one that spins: 1 1/4 in, four diameters of a 5/16 in lag (chosen, as its spacing along
-/// the grain).
+/// No fastener counts so near to one that spins: 1 1/4 in, four diameters of a 5/16 in lag (chosen, as its spacing
+/// along the grain).
 pub const STRIPPED_WITHIN_MM: f64 = 31.75;
 
-/// A hole that is drilled already is used where it is within a little over 1/16 in, a graduation (chosen: a lead hole takes its fastener so
-/// far off its middle); farther off and nearer than one that spins, it takes wood from the new one.
+/// A hole that is drilled already is used where it is within a little over 1/16 in, a graduation (chosen: a lead hole
+/// takes its fastener so far off its middle); farther off and nearer than one that spins, it takes wood from the new
+/// one.
 pub const SAME_HOLE_MM: f64 = 1.6;
 
 /// A piece's middle so near to its plate's is the same to any tape: half of 1/16 in (chosen: the usual graduation).
@@ -80,8 +81,8 @@ pub const SOLE_PLATE_MM: f64 = 38.1;
 /// A 90 % interval of the normal distribution is so many standard deviations to either side (any table of it).
 pub const NINETY: f64 = 1.645;
 
-/// No ceiling that nobody measured counts as higher: 7 ft (the least of a habitable room by IRC R305.1, from memory; chosen:
-/// what is lower is seen).
+/// No ceiling that nobody measured counts as higher: 7 ft (the least of a habitable room by IRC R305.1, from memory;
+/// chosen: what is lower is seen).
 pub const LOWEST_CEILING_IN: f64 = 84.0;
 
 /// The two plates on a stud: 3 in (two of PS 20's dressed size; IRC section R602.3.2 asks for two, read second-hand).
@@ -114,8 +115,8 @@ pub const LIFT_BEGUN_MM: f64 = 500.0;
 /// one is less out of level).
 pub const LEVEL_LENGTH_MM: f64 = 609.6;
 
-/// How far a plate shifts on a fastener where its hole or that fastener was not measured: 1/16 in (chosen: the clearance of
-/// a usual bolt hole).
+/// How far a plate shifts on a fastener where its hole or that fastener was not measured: 1/16 in (chosen: the
+/// clearance of a usual bolt hole).
 pub const PLATE_SHIFT_MM: f64 = 1.5875;
 
 /// How far an upright is off its place in the pattern: 1/8 in, one standard deviation (layout tolerance under 10 ft,
@@ -144,15 +145,16 @@ pub const SPOKEN_OF: f64 = 0.8;
 /// takes off the depth in wood is on the safe side).
 pub const WASHER_MM: f64 = 3.175;
 
-/// What share of an anchor's rating shows what it would add: a quarter (chosen; board is weaker where it is damp, cut or
-/// old, and nobody saw it). No part of a verdict.
+/// What share of an anchor's rating shows what it would add: a quarter (chosen; board is weaker where it is damp, cut
+/// or old, and nobody saw it). No part of a verdict.
 pub const ANCHOR_SHARE: f64 = 0.25;
 
-/// What share of what one hole withstood in a pull test a fixing counts with: a quarter (chosen; the test proves one hole
-/// under a short pull, its neighbours may stand in a joint or a flaw, and what hangs stays for years).
+/// What share of what one hole withstood in a pull test a fixing counts with: a quarter (chosen; the test proves one
+/// hole under a short pull, its neighbours may stand in a joint or a flaw, and what hangs stays for years).
 pub const TESTED_SHARE: f64 = 0.25;
 
-/// A stud's depth where nobody measured it: 2 1/2 in, the least usual of a wall (chosen; no fastener may reach past it).
+/// A stud's depth where nobody measured it: 2 1/2 in, the least usual of a wall (chosen; no fastener may reach past
+/// it).
 pub const LEAST_STUD_DEPTH_MM: f64 = 63.5;
 
 /// How much of a group's reserve is counted in the choice: up to twice what is needed (chosen; more buys nothing).
@@ -161,8 +163,8 @@ pub const MOST_RESERVE: f64 = 1.0;
 /// A plug that nobody measured stands out so far with the start of its cable: 3 in (chosen: longer than usual plugs).
 pub const PLUG_REACH_MM: f64 = 76.2;
 
-/// What stands in front of the framing where nobody measured it, for a cable that has to go through it: 2 1/2 in (chosen:
-/// the thickest plaster on lath that was read of, second-hand).
+/// What stands in front of the framing where nobody measured it, for a cable that has to go through it: 2 1/2 in
+/// (chosen: the thickest plaster on lath that was read of, second-hand).
 pub const THICKEST_FRONT_MM: f64 = 63.5;
 
 /// A piece whose stand-off nobody measured is taken to stand so far off: 4 in (chosen: a folded arm's; what stands
@@ -172,7 +174,8 @@ pub const STAND_OFF_MM: f64 = 101.6;
 /// A piece whose depth nobody measured is taken to be so deep: 4 in (chosen: its picture is nearer to the eyes then).
 pub const DEPTH_MM: f64 = 101.6;
 
-/// A mount that tilts, and nobody said how far, is taken to tilt so far forward: 15 degrees (chosen: it hides less then).
+/// A mount that tilts, and nobody said how far, is taken to tilt so far forward: 15 degrees (chosen: it hides less
+/// then).
 pub const TILT_DEG: f64 = 15.0;
 
 /// Added to a plug's width for a plain hole: 1/4 in (chosen: it goes through with its hood).
@@ -184,12 +187,12 @@ pub const HAND_MM: f64 = 63.5;
 /// An arm of which nobody measured how far it reaches: 600 mm (chosen; assumed).
 pub const ARM_REACH_MM: f64 = 600.0;
 
-/// A pull-down of which nobody measured how far it comes down: 900 mm (chosen: from a mantel to the height of seated eyes; a
-/// cable that is too short is none).
+/// A pull-down of which nobody measured how far it comes down: 900 mm (chosen: from a mantel to the height of seated
+/// eyes; a cable that is too short is none).
 pub const LOWERS_MM: f64 = 900.0;
 
-/// A tube of which only the bore was measured is at most so much wider outside (chosen: the thinnest sizes of the trade's
-/// plastic tube have 1.35, from memory).
+/// A tube of which only the bore was measured is at most so much wider outside (chosen: the thinnest sizes of the
+/// trade's plastic tube have 1.35, from memory).
 pub const TUBE_OUTSIDE: f64 = 1.4;
 
 /// How far a piece is held off the wall while it is plugged: 16 in (chosen: two hands and a look behind).

@@ -1,5 +1,5 @@
-//! Which of one's own mounts suit a wished place: each is solved there in the place of the piece's mount. Beside `solve`,
-//! not in it: asked when the hand is off, as a pure function of the job.
+//! Which of one's own mounts suit a wished place: each is solved there in the place of the piece's mount. Beside
+//! `solve`, not in it: asked when the hand is off, as a pure function of the job.
 
 use crate::capacity::group::Word;
 use crate::finding::What;
@@ -53,8 +53,9 @@ pub struct OfMine {
     pub not_tried: usize,
 }
 
-/// Which of these mounts suit a piece of a wall and an option where it is: those within their rating and of its pattern,
-/// as far as both are known, the best first: by the verdict, the play used, the studs met, then as they were given.
+/// Which of these mounts suit a piece of a wall and an option where it is: those within their rating and of its
+/// pattern, as far as both are known, the best first: by the verdict, the play used, the studs met, then as they were
+/// given.
 ///
 /// What was done at the piece's marks stays done: a hole that is stripped is stripped for every mount.
 #[must_use]
@@ -92,8 +93,8 @@ pub fn which_of_mine(job: &Job, wall: &Id, option: Option<&Id>, piece: &Id, moun
     of
 }
 
-/// A mount of the shelf under an id of the job, with ids for its holes that no mark of the job has: what was drilled for
-/// another plate's hole 3 is not drilled for its own.
+/// A mount of the shelf under an id of the job, with ids for its holes that no mark of the job has: what was drilled
+/// for another plate's hole 3 is not drilled for its own.
 fn strange(mount: &Mount, id: &Id) -> Mount {
     let mut mount = Mount { id: id.clone(), ..mount.clone() };
     let own = |hole: &Id| Id::new(&format!("{id}-{hole}"));

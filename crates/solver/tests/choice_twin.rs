@@ -143,7 +143,8 @@ fn no_choice_is_better_on_plates_of_up_to_twelve_holes() {
     assert!(came.offered > 0, "{came:?}");
 }
 
-/// Ten slots on concrete, each with three places: a million sets. The mass is such that the reserve decides, not the count.
+/// Ten slots on concrete, each with three places: a million sets. The mass is such that the reserve decides, not the
+/// count.
 #[test]
 fn of_more_sets_than_are_looked_at_the_best_is_offered_and_told_as_found_by_a_search() {
     let install = Install {

@@ -59,10 +59,11 @@ fn measure(kind: MeasureKind, doubt: Option<Length>) -> Measure {
 }
 
 /// Sums by hand, millimetres. The centre line is 55 in from the left corner, read there: tape up to 6 ft 1/32 in
-/// (NIST Handbook 44 5.52) = 0.79375; half of 1/16 in = 0.79375; corner 1/8 in = 3.175; pencil half of 1 = 0.5. The plate on
-/// holes nobody measured 1/16 in = 1.5875; the piece to its tick: half of 1/16 in and half a pencil line again.
-/// The level line is 63 in from the floor, read at 39 and 71 in: tape 0.79375, half a graduation 0.79375, pencil 0.5. The
-/// drop of 9 1/2 in: tape 0.79375 and half a graduation. No hole meets a stud: the plate turns over its own 609.6.
+/// (NIST Handbook 44 5.52) = 0.79375; half of 1/16 in = 0.79375; corner 1/8 in = 3.175; pencil half of 1 = 0.5. The
+/// plate on holes nobody measured 1/16 in = 1.5875; the piece to its tick: half of 1/16 in and half a pencil line
+/// again. The level line is 63 in from the floor, read at 39 and 71 in: tape 0.79375, half a graduation 0.79375, pencil
+/// 0.5. The drop of 9 1/2 in: tape 0.79375 and half a graduation. No hole meets a stud: the plate turns over its own
+/// 609.6.
 #[test]
 fn a_room_by_hand() {
     let found = room(|_| ());
@@ -72,7 +73,8 @@ fn a_room_by_hand() {
     close(found.top.stack.worst, 4.0 * 0.79375 + 0.5 + 1.5875);
     close(found.top.stack.rss, 2.300_070);
     assert_eq!(found.top.largest(), Some(ErrorFrom::Plate));
-    // Degrees: atan(0.79375 / 812.8) = 0.055953 four times, atan(0.5 / 812.8) = 0.035246 twice, atan(3.175 / 609.6) = 0.298410.
+    // Degrees: atan(0.79375 / 812.8) = 0.055953 four times, atan(0.5 / 812.8) = 0.035246 twice, atan(3.175 / 609.6) =
+    // 0.298410.
     close(found.tilt.stack.worst, 4.0 * 0.055_953 + 2.0 * 0.035_246 + 0.298_410);
     close(found.tilt.stack.rss, 0.322_577);
     assert_eq!(found.tilt.largest(), Some(ErrorFrom::Plate));

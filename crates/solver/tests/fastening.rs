@@ -369,8 +369,8 @@ fn the_other_cells_of_the_tables_come_out() {
 
 #[test]
 fn every_cell_of_the_steel_table_is_what_its_formulas_give() {
-    // AISI S100 section E4 with omega 3.0: tilting 4.2 sqrt(t^3 d) Fu, pull-out 0.85 t d Fu, pull-over 1.5 t d_w Fu. Its
-    // coefficients are from memory: they check the reading of the printed cells and make none.
+    // AISI S100 section E4 with omega 3.0: tilting 4.2 sqrt(t^3 d) Fu, pull-out 0.85 t d Fu, pull-over 1.5 t d_w Fu.
+    // Its coefficients are from memory: they check the reading of the printed cells and make none.
     let fu = 33_000.0;
     assert_eq!(CELLS.len(), 10);
     for cell in CELLS {

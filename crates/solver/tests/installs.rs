@@ -20,6 +20,8 @@ mod others;
 mod rooms;
 #[path = "installs/safer.rs"]
 mod safer;
+#[path = "installs/turned.rs"]
+mod turned;
 
 use rooms::{Install, Which, installs, plan, room};
 use strikeline_solver::capacity::case::{CaseKind, Pulled, Stance};

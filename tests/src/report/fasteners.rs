@@ -1,5 +1,5 @@
-//! What the choice of fasteners costs: a solve with the kit beside one with none, on the busiest demo, on the busiest in
-//! which fasteners are chosen, on every other demo, and on an arm's plate of more and more holes in two studs.
+//! What the choice of fasteners costs: a solve with the kit beside one with none, on the busiest demo, on the busiest
+//! in which fasteners are chosen, on every other demo, and on an arm's plate of more and more holes in two studs.
 //!
 //! Beside each stands how many fasteners the plan has: without any no set was weighed, and no bound says anything.
 
@@ -84,8 +84,8 @@ fn solve_ms(job: &Job) -> f64 {
     start.elapsed().as_secs_f64() * 1000.0
 }
 
-/// The job with the mount of its first plate as an arm whose plate has so many holes, in two columns that stand on the two
-/// studs that its plan uses now.
+/// The job with the mount of its first plate as an arm whose plate has so many holes, in two columns that stand on the
+/// two studs that its plan uses now.
 fn arm(job: &Job, holes: usize) -> Job {
     let mut job = job.clone();
     let mounted = job

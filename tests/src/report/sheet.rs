@@ -1,4 +1,5 @@
-//! What sheets cost: each kind as PDF, and the mark-out's first page as SVG and PNG, of the busiest demo, solved already.
+//! What sheets cost: each kind as PDF, and the mark-out's first page as SVG and PNG, of the busiest demo, solved
+//! already.
 
 use crate::demo::{busiest, machine, median, verdict};
 use std::process::ExitCode;

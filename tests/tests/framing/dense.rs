@@ -140,7 +140,8 @@ impl Dense {
         self.shares.iter().filter(|(other, _)| same(*other)).map(|(_, share)| share).sum()
     }
 
-    /// The mean of the middles within three quarters of a face of a place, and how much of them is within a doubt of it.
+    /// The mean of the middles within three quarters of a face of a place, and how much of them is within a doubt of
+    /// it.
     pub(crate) fn middle_near(&self, x: f64, doubt: f64) -> (f64, f64) {
         let here: Vec<(f64, f64)> =
             self.middles.iter().copied().filter(|(at, _)| (at - x).abs() < 1.5 * HALF_MM).collect();

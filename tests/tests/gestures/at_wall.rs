@@ -230,7 +230,8 @@ fn a_tape_on_the_bar_makes_sizes_true() {
         |harness: &Harness<'_, App>| harness.get_by_role_and_label(Role::Button, "Next").rect().height();
     let before = height(&harness);
     finger_on(&mut harness, "True sizes");
-    // The bar is 1280 - 16 - 40 points long, or near: at 96 points to the inch about 12 3/4 in. Half of that: points are small.
+    // The bar is 1280 - 16 - 40 points long, or near: at 96 points to the inch about 12 3/4 in. Half of that: points
+    // are small.
     write(&mut harness, egui::Id::unique("true sizes"), "6 3/8");
     finger_on(&mut harness, "Keep");
     harness.run();

@@ -1,5 +1,5 @@
-//! A whole job at the wall by a finger alone, from the first sweep to the last check: one stud an inch off where the hits
-//! have it, a block in the bay, a stripped hole on the way.
+//! A whole job at the wall by a finger alone, from the first sweep to the last check: one stud an inch off where the
+//! hits have it, a block in the bay, a stripped hole on the way.
 
 use super::at_wall::at_the_wall_of;
 use super::room::*;
@@ -30,7 +30,8 @@ fn shown(harness: &mut Harness<'_, App>) -> Mark {
     marks.into_iter().find(|mark| mark.id == id).unwrap().clone()
 }
 
-/// The middles of the true studs: as the plan has them, but for the one at its last hole, which is an inch to the right.
+/// The middles of the true studs: as the plan has them, but for the one at its last hole, which is an inch to the
+/// right.
 fn true_studs(plan: &Plan) -> Vec<f64> {
     let mount = plan.pieces[0].mount.as_ref().unwrap();
     let last = mount.fastening.fasteners.last().unwrap();

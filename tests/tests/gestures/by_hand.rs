@@ -137,8 +137,8 @@ fn the_menu_on_a_hole_offers_the_same() {
     assert_eq!(job(&harness), with_lags());
 }
 
-/// A heavy display on bare concrete, by two holes and a long slot: the plan puts a fastener in the slot's middle, and at
-/// its outer end it holds more.
+/// A heavy display on bare concrete, by two holes and a long slot: the plan puts a fastener in the slot's middle, and
+/// at its outer end it holds more.
 fn with_a_slot() -> Job {
     let mut room = with_lags();
     let mm = Length::millimetres;

@@ -91,6 +91,25 @@ fn a_file_that_cannot_be_read_is_told_of() {
 }
 
 #[test]
+fn a_file_of_something_else_is_told_of_and_the_job_stays() {
+    let folder = tempfile::tempdir().unwrap();
+    let other = folder.path().join("letter.ron");
+    std::fs::write(&other, "rubbish").unwrap();
+    let mut harness = window();
+    let before = job(&harness);
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    harness.run();
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    harness.event(egui::Event::Text(other.display().to_string()));
+    harness.run();
+    harness.get_all_by_role_and_label(Role::Button, "Open").last().expect("a button").click();
+    harness.run();
+    harness.get_by_label_contains("Not opened: this file is no job (it begins with `rubbish`");
+    assert_eq!(job(&harness), before);
+    assert_eq!(std::fs::read_to_string(&other).unwrap(), "rubbish");
+}
+
+#[test]
 fn what_was_discarded_once_is_asked_about_again_after_another_change() {
     let mut harness = window();
     let from = middle(&mut harness, HandleKind::Piece, "display-1");

@@ -1,5 +1,5 @@
-//! What would clear a finding, how far fasteners reach, and which of one's own mounts suit: told when the hand is off, and
-//! taken by one tap as one step.
+//! What would clear a finding, how far fasteners reach, and which of one's own mounts suit: told when the hand is off,
+//! and taken by one tap as one step.
 
 use super::room::*;
 use super::shelf::{at_home, files, keep, open_shelf, tap_on, undo};

@@ -7,6 +7,7 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use std::path::{Path, PathBuf};
 use strikeline::app::App;
+use strikeline::files::viewer::Viewer;
 use strikeline::session::Session;
 use strikeline_drawing::sheet::{About, PaperSize, SheetKind, document};
 use strikeline_solver::job::Job;
@@ -16,7 +17,15 @@ use strikeline_solver::words::on_paper;
 
 /// The window with the sheets shown, asked for by their keys.
 fn shown(job: Job, path: Option<PathBuf>) -> Harness<'static, App> {
+    viewed(job, path, None)
+}
+
+/// The same with a viewer that stands in for the system's.
+fn viewed(job: Job, path: Option<PathBuf>, viewer: Option<Viewer>) -> Harness<'static, App> {
     let mut harness = window_on(Session::new(job, path));
+    if let Some(viewer) = viewer {
+        harness.state_mut().set_viewer(viewer);
+    }
     harness.run();
     harness.key_press_modifiers(Modifiers::COMMAND, Key::P);
     harness.run();
@@ -115,10 +124,42 @@ fn the_question_begins_with_a_name_beside_the_job() {
     assert!(folder.path().join("den-mark-out.pdf").exists());
 }
 
+/// What the viewer was asked to show.
+static SHOWN: std::sync::Mutex<Vec<PathBuf>> = std::sync::Mutex::new(Vec::new());
+
+fn shows(path: &Path) -> std::io::Result<()> {
+    SHOWN.lock().unwrap().push(path.to_owned());
+    Ok(())
+}
+
+fn shows_nothing(_: &Path) -> std::io::Result<()> {
+    Err(std::io::ErrorKind::NotFound.into())
+}
+
+#[test]
+fn what_is_printed_is_saved_as_a_pdf_and_opened_and_the_next_step_is_told() {
+    let folder = tempfile::tempdir().unwrap();
+    let print = |viewer: Viewer, name: &str| {
+        let mut harness = viewed(room(), Some(folder.path().join(name)), Some(viewer));
+        press(&mut harness, "Print\u{2026}");
+        harness.get_all_by_role_and_label(Role::Button, "Save").last().expect("a button").click();
+        harness.run();
+        harness
+    };
+    let harness = print(shows, "den.ron");
+    let pdf = folder.path().join("den-mark-out.pdf");
+    assert!(std::fs::read(&pdf).unwrap().starts_with(b"%PDF-"));
+    assert_eq!(*SHOWN.lock().unwrap(), [pdf]);
+    assert!(is_told(&harness, "print at 100 % (actual size)"));
+    let harness = print(shows_nothing, "attic.ron");
+    assert!(folder.path().join("attic-mark-out.pdf").exists());
+    assert!(is_told(&harness, "No viewer could be opened") && is_told(&harness, "open the file yourself"));
+}
+
 #[test]
 fn a_name_that_cannot_be_set_is_told_in_the_place_of_the_pages() {
     let mut job = room();
-    job.title = "Cafe\u{301}".to_owned();
+    job.title = "Cafex\u{301}".to_owned();
     let harness = shown(job, None);
     assert!(is_told(&harness, "U+0301"));
     assert!(harness.get_by_label("Save as PDF, SVG or PNG\u{2026}").accesskit_node().is_disabled());

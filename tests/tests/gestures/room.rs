@@ -65,7 +65,8 @@ pub(crate) fn room() -> Job {
 }
 
 pub(crate) fn window_on(session: Session) -> Harness<'static, App> {
-    // A folder is read beside the window: a few frames more until all has come. 60 frames a second: with the default of 4 every press would grow old into a drag.
+    // A folder is read beside the window: a few frames more until all has come. 60 frames a second: with the default of
+    // 4 every press would grow old into a drag.
     Harness::builder()
         .with_size(vec2(1280.0, 800.0))
         .with_max_steps(64)

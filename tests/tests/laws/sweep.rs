@@ -1,5 +1,5 @@
-//! A place of the sweep in full is what a solve gives of the job with the piece moved there, and a look promises no fewer
-//! studs than are met.
+//! A place of the sweep in full is what a solve gives of the job with the piece moved there, and a look promises no
+//! fewer studs than are met.
 
 use super::room::{plan, rooms};
 use proptest::prelude::*;

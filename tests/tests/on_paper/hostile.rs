@@ -2,8 +2,9 @@
 
 use super::{ABOUT, demo, packed, solved};
 use crate::read::Read;
+use strikeline::files::job_file::read_job_text;
 use strikeline_drawing::pdf::pdf;
-use strikeline_drawing::sheet::{PaperSize, SheetKind, document};
+use strikeline_drawing::sheet::{About, PaperSize, SheetKind, document};
 use strikeline_solver::job::Job;
 use strikeline_solver::job::plate::PlateHole;
 use strikeline_solver::subject::Id;
@@ -87,6 +88,25 @@ fn names_in_other_scripts_are_set_or_refused_and_never_boxes() {
             }
         }
     }
+}
+
+#[test]
+fn an_accent_that_is_typed_apart_is_set_with_its_letter() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-jobs/garden_kitchen.ron");
+    let mut apart = std::fs::read_to_string(path).unwrap();
+    for field in ["title", "notes", "name"] {
+        apart = apart.replace(&format!("{field}: \""), &format!("{field}: \"E\u{301}cran "));
+    }
+    let job = read_job_text(&apart, std::path::Path::new("room.ron")).unwrap().job;
+    assert!(job.title.contains("E\u{301}"), "{}", job.title);
+    let plans = solved(&job);
+    let about = About { file: "Ve\u{301}randa.ron", date: "14 fe\u{301}vrier" };
+    let document = document(&job, &[&plans[0]], &SheetKind::WHOLE_SET, PaperSize::A4, about).unwrap();
+    let text = packed(&Read::of(&pdf(&document).unwrap()).text);
+    assert!(
+        !text.contains('\u{301}') && text.contains("File:V\u{e9}randa") && text.contains("14f\u{e9}vrier")
+    );
+    assert!(text.contains(&packed(&job.title.replace("E\u{301}", "\u{c9}"))), "{}", job.title);
 }
 
 #[test]

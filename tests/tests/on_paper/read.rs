@@ -1,5 +1,5 @@
-//! What a PDF file says, read by a library that writes none of ours: sizes, texts, fonts, lines and curves in points from
-//! the page's upper left corner.
+//! What a PDF file says, read by a library that writes none of ours: sizes, texts, fonts, lines and curves in points
+//! from the page's upper left corner.
 
 use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object};

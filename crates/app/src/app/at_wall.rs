@@ -259,8 +259,8 @@ impl AtWall {
     }
 }
 
-/// The plan with the next probe among its marks, after those of the holes' own; as it is where that says stop, or asks for
-/// one of them. Not asked anew while a finger is down.
+/// The plan with the next probe among its marks, after those of the holes' own; as it is where that says stop, or asks
+/// for one of them. Not asked anew while a finger is down.
 fn with_next_probe(session: &mut Session, is_asked: bool) -> Rc<Plan> {
     let plan = session.plan();
     let Some(probe) = session.next_probe(is_asked) else { return plan };

@@ -1,5 +1,5 @@
-//! The options with the customer: side by side, and one at a time over the whole window. A piece moves there under a finger
-//! as it does on the drawing; what is chosen is kept with the words that were agreed to.
+//! The options with the customer: side by side, and one at a time over the whole window. A piece moves there under a
+//! finger as it does on the drawing; what is chosen is kept with the words that were agreed to.
 
 mod cards;
 
@@ -194,8 +194,8 @@ impl Choosing {
         asked
     }
 
-    /// Whether the piece that was taken last can go where it is, in a line; what else there is is looked for while no hand is
-    /// down.
+    /// Whether the piece that was taken last can go where it is, in a line; what else there is is looked for while no
+    /// hand is down.
     fn can_it_go(&mut self, ui: &mut Ui, session: &mut Session) {
         let plan = session.plan();
         let taken = self.asked.as_ref().map(|asked| asked.piece.clone());

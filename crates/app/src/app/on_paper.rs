@@ -43,6 +43,8 @@ pub(super) struct OnPaper {
     drawn: Option<Drawn>,
     /// What a file that is saved ends in, unless it is named otherwise.
     ending: &'static str,
+    /// Whether it is saved to be printed: the system's viewer is opened on it.
+    prints: bool,
     /// What became of the last save.
     said: String,
 }
@@ -96,7 +98,8 @@ impl OnPaper {
     /// The mark-out on the usual paper.
     pub(super) fn begin(session: &Session) -> Self {
         let paper = PaperSize::usual(session.job.units());
-        Self { kind: Kind::One(SheetKind::MarkOut), paper, drawn: None, ending: "pdf", said: String::new() }
+        let kind = Kind::One(SheetKind::MarkOut);
+        Self { kind, paper, drawn: None, ending: "pdf", prints: false, said: String::new() }
     }
 
     /// What the customer sees, to be saved as a picture.
@@ -147,6 +150,11 @@ impl OnPaper {
         let job = session.path.clone().unwrap_or_else(|| PathBuf::from("job.ron"));
         let stem = job.file_stem().unwrap_or_default().to_string_lossy();
         job.with_file_name(format!("{stem}-{}.{}", self.kind.word(), self.ending))
+    }
+
+    /// Whether what is saved next is to be printed.
+    pub(super) fn prints(&self) -> bool {
+        self.prints
     }
 
     /// Tells what became of a save.
@@ -202,8 +210,17 @@ impl OnPaper {
             });
             ui.separator();
             let is_drawn = document.is_ok();
-            if ui.add_enabled(is_drawn, egui::Button::new("Save as PDF, SVG or PNG\u{2026}")).clicked() {
-                asked = Asked::Save;
+            for (words, prints) in [("Save as PDF, SVG or PNG\u{2026}", false), ("Print\u{2026}", true)] {
+                let mut button = ui.add_enabled(is_drawn, egui::Button::new(words));
+                if prints {
+                    button = button.on_hover_text(on_paper::HOW_TO_PRINT);
+                }
+                if button.clicked() {
+                    self.prints = prints;
+                    // What is printed has its true size and all its pages in one file.
+                    self.ending = if prints { "pdf" } else { self.ending };
+                    asked = Asked::Save;
+                }
             }
         });
         if let Ok(document) = document {

@@ -1,5 +1,5 @@
-//! What is shown of the window only when it is asked for: one pull, my shelf, the side view, the working of a verdict, the list
-//! of commands, the page of keys.
+//! What is shown of the window only when it is asked for: one pull, my shelf, the side view, the working of a verdict,
+//! the list of commands, the page of keys.
 
 use super::App;
 use super::at_wall::{self, Asked, AtWall};
@@ -89,8 +89,8 @@ impl App {
 }
 
 impl Panes {
-    /// Shows what takes the whole window: the options with the customer, the sheets, or the mark at which one is at the wall;
-    /// false for none of them.
+    /// Shows what takes the whole window: the options with the customer, the sheets, or the mark at which one is at the
+    /// wall; false for none of them.
     pub(super) fn whole(
         &mut self,
         ui: &mut Ui,

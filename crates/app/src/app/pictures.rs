@@ -43,7 +43,8 @@ impl App {
         }
     }
 
-    /// Takes what was dropped on the window: a job is opened, pictures are of what is selected or of the job as a whole.
+    /// Takes what was dropped on the window: a job is opened, pictures are of what is selected or of the job as a
+    /// whole.
     pub(super) fn take_dropped(&mut self, context: &Context) {
         let dropped: Vec<PathBuf> = context
             .input(|input| input.raw.dropped_files.iter().map(|file| file.path().to_path_buf()).collect());

@@ -4,6 +4,7 @@ use super::App;
 use super::dialog::Dialog;
 use crate::files::sheets::{self, SheetFormat};
 use std::path::Path;
+use strikeline_solver::words::on_paper;
 
 impl App {
     /// Asks for a file.
@@ -50,8 +51,12 @@ impl App {
         match sheets::write_sheets(document, &path) {
             Ok(written) => {
                 let more = written.len().saturating_sub(1);
-                let also = if more > 0 { format!(" and {more} more beside it") } else { String::new() };
-                preview.say(format!("Saved as {}{also}.", path.display()));
+                let mut said = on_paper::saved(&path.display().to_string(), more);
+                if preview.prints() {
+                    let shown = (self.viewer)(&path).map_err(|why| why.to_string());
+                    said = format!("{said} {}", on_paper::to_print(shown));
+                }
+                preview.say(said);
             }
             Err(why) => self.dialog = Some(Dialog::Message(format!("Not saved: {why}"))),
         }

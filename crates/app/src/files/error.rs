@@ -33,6 +33,14 @@ pub enum FileError {
         /// The file.
         path: PathBuf,
     },
+    /// It is the file of something else.
+    #[error("this file is no job ({what}); choose a job file (.ron): {}", path.display())]
+    NotAJob {
+        /// What it begins with, and how a job begins.
+        what: String,
+        /// The file.
+        path: PathBuf,
+    },
     /// It has a newer format.
     #[error("the job has format {found}, this program reads format {known}; open it with a newer program: {}", path.display())]
     NewerFormat {

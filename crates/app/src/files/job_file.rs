@@ -1,8 +1,9 @@
 //! The text of a job: read strictly, written canonically.
 
 use super::error::FileError;
+use super::fault::Fault;
 use super::place;
-use super::text::{self, Fault, NoText};
+use super::text::{self, NoText};
 use std::path::Path;
 use strikeline_solver::job::{FORMAT, Job};
 
@@ -46,6 +47,7 @@ pub(super) const fn limit() -> u64 {
 pub fn read_job_text(text: &str, path: &Path) -> Result<Opened, FileError> {
     let mut job: Job = text::from_ron(text, "job", FORMAT).map_err(|fault| match fault {
         Fault::Newer { found } => FileError::NewerFormat { found, known: FORMAT, path: path.to_owned() },
+        Fault::Foreign { what } => FileError::NotAJob { what, path: path.to_owned() },
         Fault::Malformed { place, what } => {
             FileError::Malformed { line: place.line, column: place.column, what, path: path.to_owned() }
         }
@@ -181,6 +183,61 @@ mod tests {
         ] {
             let why = read(text).unwrap_err();
             assert!(why.starts_with("line 2, ") && why.contains(said), "{text}: {why}");
+        }
+    }
+
+    #[test]
+    fn a_file_of_something_else_is_told_in_plain_words() {
+        for (text, begins) in [
+            ("rubbish", "rubbish"),
+            ("// a note\nGIF89a, and more", "GIF89a"),
+            ("{\"format\": 1}", "{"),
+            ("[1, 2]", "["),
+            ("\"a text\"", "a text"),
+            ("<?xml version=\"1.0\"?>", "<"),
+        ] {
+            let why = read(text).unwrap_err();
+            let said =
+                format!("this file is no job (it begins with `{begins}`, and a job begins with (format: 1,)");
+            assert!(why.starts_with(&said), "{text}: {why}");
+            assert!(why.ends_with("; choose a job file (.ron): room.ron"), "{text}: {why}");
+        }
+    }
+
+    #[test]
+    fn what_is_wrong_is_told_without_the_words_of_the_reader() {
+        for text in [
+            "Wall(format: 1)",
+            "(format: 1, walls: (id: \"w\"))",
+            "(format: 1, walls: [7])",
+            "(format: 1, title: 7)",
+            "(format: 1, title: \"never closed)",
+            "(format: 1, title: \"a\" notes: \"b\")",
+            "(format: 1, title \"a\")",
+            "(format: 1, title: \"a\", title: \"b\")",
+            "(format: 1, colour: red)",
+            "(format: 1, walls: [(bearing: maybe)])",
+            "(format: 1, pieces: [(lines: \"many\")])",
+            "(format: 1, pieces: [(lines: 99999999999999)])",
+            "(format: 1, walls: [(width: 48)])",
+            "(format: 1, walls: [Wall(id: \"w\")], pieces: rubbish)",
+            "(format: 1, pieces: [rubbish])",
+            "(format: 1, /* never closed",
+            "(format: 1, purpose: palace)",
+            "(format: 1, {)",
+            "(format: one)",
+            "(format: 1, walls: [(framing: wood(7))])",
+        ] {
+            let why = read(text).unwrap_err();
+            assert!(
+                why.starts_with("line 1, column ") && why.ends_with("; mend it there: room.ron"),
+                "{text}: {why}"
+            );
+            for jargon in
+                ["struct", "enum", "variant", "identifier", "RON", "Unexpected", "Expected", "usize", "u32"]
+            {
+                assert!(!why.contains(jargon), "{text}: {why}");
+            }
         }
     }
 

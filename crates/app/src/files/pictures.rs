@@ -48,7 +48,8 @@ pub enum PictureError {
 /// it. What is there already stays; the same picture twice is kept once.
 ///
 /// # Errors
-/// Where the job has no file, the picture is none, is too large, or cannot be copied. The job's folder is then as it was.
+/// Where the job has no file, the picture is none, is too large, or cannot be copied. The job's folder is then as it
+/// was.
 pub fn copy_in(job: Option<&Path>, picture: &Path) -> Result<String, PictureError> {
     let job = job.ok_or(PictureError::NotSaved)?;
     let io = |why: io::Error| PictureError::Io { why: why.to_string(), path: picture.to_owned() };

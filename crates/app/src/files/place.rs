@@ -40,6 +40,17 @@ pub(super) fn of_field(text: &str, field: &str) -> Place {
     values_of(text, field).next().map_or(Place::START, |(place, _)| place)
 }
 
+/// What a text begins with that is none of the program's: they all begin with a bracket, a word before one or an
+/// extension.
+pub(super) fn foreign(text: &str) -> Option<String> {
+    let mut pieces = Pieces::of(text).map(|(_, piece)| piece);
+    match (pieces.next()?, pieces.next()) {
+        (Piece::Sign('(' | '#'), _) | (Piece::Word(_), Some(Piece::Sign('('))) => None,
+        (Piece::Word(begins) | Piece::Text(begins), _) => Some(begins),
+        (Piece::Sign(sign), _) => Some(sign.to_string()),
+    }
+}
+
 /// The first piece of each value of this field.
 fn values_of<'t>(text: &'t str, field: &'t str) -> impl Iterator<Item = (Place, Piece)> + 't {
     let followers = Pieces::of(text).skip(1).zip(Pieces::of(text).skip(2));

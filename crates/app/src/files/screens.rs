@@ -1,5 +1,5 @@
-//! How large the pixels of each screen are, as a tape laid on it told. Kept in the program's home; a convenience that no
-//! work hangs on.
+//! How large the pixels of each screen are, as a tape laid on it told. Kept in the program's home; a convenience that
+//! no work hangs on.
 
 use super::save::replace;
 use super::text::{from_ron, read_text, to_ron};

@@ -67,8 +67,8 @@ pub enum SheetError {
     },
 }
 
-/// Writes the pages of a document: as PDF in one file, else the first under the name given, the others `-2`, `-3`. Gives
-/// the files in their order. What was there under those names is replaced.
+/// Writes the pages of a document: as PDF in one file, else the first under the name given, the others `-2`, `-3`.
+/// Gives the files in their order. What was there under those names is replaced.
 ///
 /// # Errors
 /// What is wrong and what to do. All is drawn before anything is written; a file that cannot be written leaves the ones

@@ -5,9 +5,10 @@ pub mod keep;
 mod pairs;
 pub mod put;
 
+use super::fault::Fault;
 use super::place::{self, Place};
 use super::save::{replace, written_beside};
-use super::text::{self, Fault, NoText};
+use super::text::{self, NoText};
 use entry::{Entry, FORMAT};
 use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
@@ -132,6 +133,7 @@ pub fn read(path: &Path) -> Result<Entry, ShelfError> {
     };
     let entry = Entry::read(&text).map_err(|fault| match fault {
         Fault::Newer { found } => ShelfError::NewerFormat { found, path: path.to_owned() },
+        Fault::Foreign { what } => malformed(Place::START, what),
         Fault::Malformed { place, what } => malformed(place, what),
     })?;
     match entry.wrong() {

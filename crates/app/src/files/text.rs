@@ -1,5 +1,6 @@
 //! What all files of the program share: a bounded text, RON read strictly, the format asked first.
 
+use super::fault::{self, Fault};
 use super::place::{self, Place};
 use ron::extensions::Extensions;
 use serde::de::DeserializeOwned;
@@ -9,10 +10,6 @@ use std::path::Path;
 
 /// The deepest nesting read: a job has less than a quarter of it (chosen).
 const DEEPEST: usize = 64;
-
-/// The longest word on what is wrong, in characters: it may quote a value as large as the file (chosen; the
-/// longest list of expected fields is half of it).
-const LONGEST: usize = 800;
 
 /// Why the text of a file is not to be had.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -25,23 +22,6 @@ pub(super) enum NoText {
     TooLarge,
     /// It is no text.
     NotText,
-}
-
-/// Why a text is not what was asked for.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Fault {
-    /// It has a newer format.
-    Newer {
-        /// Which.
-        found: u64,
-    },
-    /// Something in it is wrong.
-    Malformed {
-        /// Where.
-        place: Place,
-        /// What is wrong and what was expected.
-        what: String,
-    },
 }
 
 /// The first field of every format.
@@ -85,6 +65,9 @@ pub(super) fn from_ron<T: DeserializeOwned>(text: &str, noun: &str, format: u32)
         let what = format!("the file is empty: a {noun} begins with (format: {format},");
         return Err(malformed(Place::START, what));
     }
+    if let Some(begins) = place::foreign(content) {
+        return Err(fault::foreign(&begins, noun, format));
+    }
     let options = ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME);
     let options = options.with_recursion_limit(DEEPEST);
     // Asked before all else, since a newer format may hold anything; what is none at all fails below.
@@ -104,7 +87,7 @@ pub(super) fn from_ron<T: DeserializeOwned>(text: &str, noun: &str, format: u32)
     }
     options.from_str(content).map_err(|error: ron::error::SpannedError| {
         let place = Place { line: error.span.start.line, column: error.span.start.col };
-        malformed(place, shortened(&told(&error.code, noun)))
+        malformed(place, fault::told(&error.code, noun))
     })
 }
 
@@ -115,28 +98,4 @@ pub(super) fn to_ron<T: Serialize>(value: &T) -> Result<String, String> {
     let mut text = options.to_string_pretty(value, pretty).map_err(|why| why.to_string())?;
     text.push('\n');
     Ok(text)
-}
-
-/// What is wrong and what was expected, where the reader's own words would not say both.
-fn told(error: &ron::Error, noun: &str) -> String {
-    match error {
-        ron::Error::Eof => "the file ends here, before its last bracket is closed".to_owned(),
-        ron::Error::TrailingCharacters => format!("the {noun} ended before this: nothing may follow it"),
-        ron::Error::MissingStructField { field, outer } => {
-            let of = outer.as_ref().map(|outer| format!(" of `{outer}`")).unwrap_or_default();
-            format!("the field `{field}`{of} is missing: write {field}: and its value before this")
-        }
-        other => other.to_string(),
-    }
-}
-
-/// Both ends of what is too long: it begins with the value and ends with what is wrong with it.
-fn shortened(what: &str) -> String {
-    let length = what.chars().count();
-    if length <= LONGEST {
-        return what.to_owned();
-    }
-    let head: String = what.chars().take(LONGEST / 4).collect();
-    let tail: String = what.chars().skip(length - LONGEST / 2).collect();
-    format!("{head} ... {tail}")
 }

@@ -92,8 +92,8 @@ pub fn with_fact(job: &Job, plan: &Plan, mark: &Mark, state: FactState) -> Job {
     after
 }
 
-/// The fastener that a hole of the plan is drilled for; none while it is only struck, for another mark, or where none is
-/// chosen.
+/// The fastener that a hole of the plan is drilled for; none while it is only struck, for another mark, or where none
+/// is chosen.
 fn bored_for(plan: &Plan, mark: &Mark, state: FactState) -> Option<strikeline_solver::subject::Id> {
     if !matches!(state, FactState::Drilled | FactState::Stripped) {
         return None;

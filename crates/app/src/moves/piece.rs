@@ -21,8 +21,8 @@ pub(super) fn move_piece(job: &mut Job, plan: &Plan, id: &Id, to: Point) {
     write(job, index, nudge);
 }
 
-/// A piece that is moved from where it is again and again, as a hand does: what lies behind all of its places is worked out
-/// once. Each time it comes to what [`moved`](super::moved) does.
+/// A piece that is moved from where it is again and again, as a hand does: what lies behind all of its places is worked
+/// out once. Each time it comes to what [`moved`](super::moved) does.
 #[derive(Clone, Debug)]
 pub struct Moving {
     again: Again,
@@ -41,8 +41,8 @@ impl Moving {
         Some(Self { again, piece, was })
     }
 
-    /// The job with its middle as near to a place as whole graduations allow, and that job's plan. `plan` is the one it was
-    /// made of.
+    /// The job with its middle as near to a place as whole graduations allow, and that job's plan. `plan` is the one it
+    /// was made of.
     pub fn to(&mut self, plan: &Plan, to: Point) -> (Job, Plan) {
         let Self { again, piece, was } = self;
         let (nudge, there) = nudged(plan, piece, *was, to, &mut |nudge| again.plan(nudge));

@@ -11,8 +11,8 @@ use strikeline_solver::subject::Subject;
 use strikeline_solver::tape::Offset;
 use strikeline_solver::units::Length;
 
-/// The job in which what was done at a mark went so far right of, and above, where it was planned; nothing changes where
-/// nothing was done there.
+/// The job in which what was done at a mark went so far right of, and above, where it was planned; nothing changes
+/// where nothing was done there.
 #[must_use]
 pub fn went(job: &Job, plan: &Plan, mark: &Subject, right: Length, up: Length) -> Job {
     let Some(before) = fact_of(job, plan, mark) else { return job.clone() };

@@ -37,7 +37,7 @@ pub(super) use floor::{flatness_reading, floor_reading, new_flatness, new_floor}
 pub(super) use hidden::hidden;
 pub(super) use hit::{hit, new_hit};
 pub(super) use job::job;
-pub(super) use kit::{box_stock, cable_stock, drill_bit, fastener, measure};
+pub(super) use kit::{box_stock, cable_stock, drill_bit, fastener, measure, small_parts};
 pub(super) use mount::mount;
 pub(super) use names::Names;
 pub(super) use option::{HANG, option};

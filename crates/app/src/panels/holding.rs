@@ -1,5 +1,5 @@
-//! Whether the fasteners hold: the verdict of each piece with its working in words, the schedule of fasteners, the holes
-//! left empty and why, and how far the fasteners reach.
+//! Whether the fasteners hold: the verdict of each piece with its working in words, the schedule of fasteners, the
+//! holes left empty and why, and how far the fasteners reach.
 
 use super::edit::fold;
 use super::follows::List;
@@ -67,8 +67,8 @@ pub(super) fn holding(
     }
 }
 
-/// Shows what holds one piece: the verdict, how far the fasteners reach, what would be better, the schedule, the holes left
-/// empty.
+/// Shows what holds one piece: the verdict, how far the fasteners reach, what would be better, the schedule, the holes
+/// left empty.
 fn of_piece(
     ui: &mut Ui,
     list: &mut List<'_>,

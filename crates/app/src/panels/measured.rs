@@ -2,7 +2,7 @@
 //! that is open has its editor below its row.
 
 use super::edit::{self, Around, Ask};
-use super::opened::{Opened, job_row};
+use super::opened::{Opened, job_row, kit_row};
 use super::{place, readings};
 use crate::kinds;
 use crate::moves::things::NewThing;
@@ -211,6 +211,9 @@ fn kit(ui: &mut Ui, list: &mut List<'_>, job: &mut Job) {
         let title = titled(edit::measure_kind(one.kind));
         list.entry(ui, &one.id.clone(), &title, "", |ui, around| edit::measure(ui, around, one));
     }
+    list.entry(ui, &kit_row(), "Small parts", "nail plates, patch material", |ui, around| {
+        edit::small_parts(ui, around, &kit_row(), kit);
+    });
     let id = JobId::default();
     match menu(
         ui,

@@ -1,5 +1,5 @@
-//! Which of mine: the mounts of my shelf that suit the piece where it is, best first; a tap hangs it on one. Shows what it
-//! is given and pushes commands; it knows no file.
+//! Which of mine: the mounts of my shelf that suit the piece where it is, best first; a tap hangs it on one. Shows what
+//! it is given and pushes commands; it knows no file.
 
 use super::holding::MINE;
 use super::measured::section;

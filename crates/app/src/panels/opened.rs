@@ -19,6 +19,11 @@ pub(super) fn job_row() -> Id {
     Id::new("the job")
 }
 
+/// The row of what the truck has of small parts.
+pub(super) fn kit_row() -> Id {
+    Id::new("the kit")
+}
+
 /// What is kept from frame to frame.
 #[derive(Clone, Default)]
 struct Kept {
@@ -64,7 +69,7 @@ impl Opened {
 
     /// A row was tapped: opens its thing, or closes it where it is open, and selects it.
     pub(super) fn tap(ui: &Ui, session: &mut Session, id: &Id, was_open: bool) {
-        let is_thing = *id != job_row();
+        let is_thing = *id != job_row() && *id != kit_row();
         session.selected = (is_thing && !was_open).then(|| id.whole());
         let kept = Kept {
             open: (!was_open).then(|| id.clone()),

@@ -1,10 +1,10 @@
-//! A part of a long list that is worked out and laid out only where it is in sight, while a hand is down: what is dragged on
-//! the drawing changes every line of the list, and most of them nobody can see.
+//! A part of a long list that is worked out and laid out only where it is in sight, while a hand is down: what is
+//! dragged on the drawing changes every line of the list, and most of them nobody can see.
 
 use egui::{Id, Rect, Ui, vec2};
 
-/// Shows a part of a list; `None` where it was left out. While a hand is down, a part that is out of sight keeps the room
-/// that it had, so that nothing moves; with no hand down every part is shown, for tests and screen readers too.
+/// Shows a part of a list; `None` where it was left out. While a hand is down, a part that is out of sight keeps the
+/// room that it had, so that nothing moves; with no hand down every part is shown, for tests and screen readers too.
 pub fn in_sight<R>(ui: &mut Ui, id: Id, add: impl FnOnce(&mut Ui) -> R) -> Option<R> {
     let id = id.with("room");
     let is_touched = ui.input(|input| input.pointer.any_down() || input.any_touches());

@@ -7,8 +7,8 @@ use crate::scene::Turn;
 use strikeline_solver::tape::Parts;
 use strikeline_solver::units::LengthUnit;
 
-/// The em size of a fraction's figures, as a share of the whole's (chosen: its capitals are 1.65 mm beside 2.5 mm, and read at
-/// arm's length in the sun).
+/// The em size of a fraction's figures, as a share of the whole's (chosen: its capitals are 1.65 mm beside 2.5 mm, and
+/// read at arm's length in the sun).
 const FRACTION: f64 = 0.66;
 /// The middle of a capital, where the bar of a fraction is: half of 0.66.
 const BAR: f64 = 0.33;

@@ -124,7 +124,8 @@ impl Rows {
         (row < MOST_ROWS && self.page.top_mm <= top).then_some(line_mm)
     }
 
-    /// Whether a stroke or a figure of another row may lie there: on the page, on nothing that is kept, and on no figure.
+    /// Whether a stroke or a figure of another row may lie there: on the page, on nothing that is kept, and on no
+    /// figure.
     pub(crate) fn is_free(&self, rect: PaperRect) -> bool {
         let figures = self.placed.iter().map(|placed| placed.dimension.figure_bounds().grown(CLEAR_MM));
         self.page.shared(rect) == Some(rect)

@@ -11,29 +11,40 @@ use strikeline_solver::words::on_paper;
 
 /// Draws it. A wall too large for the smallest scale is fitted, and the page says that it is not to a standard scale.
 pub(crate) fn leaves(ask: &Ask<'_>, sheet: &'static str) -> Vec<Leaf> {
-    drawn(ask, sheet, on_paper::ELEVATION, |look| elevation(ask.job, ask.plan, look))
+    let room = Room { page_mm: ask.paper.page_mm(true), margin_mm: MARGIN_MM, is_to_scale: true };
+    drawn(ask, room, sheet, on_paper::ELEVATION, |look| elevation(ask.job, ask.plan, look))
 }
 
-/// The whole wall on a page of its own, as `draw` has it.
+/// How large a page is, what is kept free round the wall on it, and whether it is drawn to a scale of the trade or as
+/// large as fits.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Room {
+    pub(crate) page_mm: (f64, f64),
+    pub(crate) margin_mm: f64,
+    pub(crate) is_to_scale: bool,
+}
+
+/// The whole wall on a page, as `draw` has it.
 pub(crate) fn drawn(
     ask: &Ask<'_>,
+    Room { page_mm, margin_mm, is_to_scale }: Room,
     sheet: &'static str,
     bookmark: &str,
     draw: impl Fn(&Look) -> Scene,
 ) -> Vec<Leaf> {
     let plan = ask.plan;
-    let page_mm = ask.paper.page_mm(true);
     let outline = plan.survey.outline;
-    // The drawing's room, less the rows of dimensions.
+    // The drawing's room, less what is kept free: the rows of dimensions, for one.
     let room = title_block::room(page_mm);
-    let free = (room.width_mm() - 2.0 * MARGIN_MM, room.height_mm() - 2.0 * MARGIN_MM);
-    let standard = StandardScale::largest_that_fits(ask.job.units(), outline, free);
+    let free = (room.width_mm() - 2.0 * margin_mm, room.height_mm() - 2.0 * margin_mm);
+    let standard = StandardScale::largest_that_fits(ask.job.units(), outline, free).filter(|_| is_to_scale);
     let per = match standard {
         Some(standard) => standard.paper_mm_per_wall_mm(),
         None => (free.0 / outline.width().mm().max(1.0)).min(free.1 / outline.height().mm().max(1.0)),
     };
     // The part that shows is made as large as the room, so that the wall stands in its middle.
     let mut look = Look::whole_wall(plan, per);
+    look.margin = Margin::even(margin_mm);
     let scale = Scale::new(&look);
     let (spare_width, spare_height) =
         (room.width_mm() - scale.page().width_mm(), room.height_mm() - scale.page().height_mm());
@@ -43,7 +54,7 @@ pub(crate) fn drawn(
     look.shown.right += half(spare_width);
     look.shown.top += half(spare_height);
     look.shown.bottom -= below;
-    look.margin = Margin::even(MARGIN_MM + room.left_mm);
+    look.margin = Margin::even(margin_mm + room.left_mm);
     let scene = draw(&look);
     let bookmark = Bookmark { words: bookmark.to_owned(), depth: 1, y_mm: room.top_mm };
     let ratio = standard.map_or(Ratio::Fitted, Ratio::Standard);

@@ -69,6 +69,8 @@ pub(crate) struct FlowPage {
 /// empty the columns of its page are made even, and where the last page is, it takes some lines of the page before
 /// it.
 pub(crate) fn flow(blocks: &[Block], columns: Columns) -> Vec<FlowPage> {
+    let tight = tight(blocks, columns);
+    let blocks = tight.as_deref().unwrap_or(blocks);
     let full = columns.room.height_mm();
     let is_orphan = |one: &Laid| one.used_mm < ORPHAN * full;
     let mut laid = Laid::of(blocks, columns, &[]);
@@ -92,6 +94,31 @@ pub(crate) fn flow(blocks: &[Block], columns: Columns) -> Vec<FlowPage> {
         laid = even.find(is_even).unwrap_or(laid);
     }
     laid.painted(blocks, columns)
+}
+
+/// The blocks nearer to one another, where that spares a last page with little on it; else `None`.
+fn tight(blocks: &[Block], columns: Columns) -> Option<Vec<Block>> {
+    let laid = Laid::of(blocks, columns, &[]);
+    let is_sparse = laid.columns_on(laid.pages - 1) == 1 && laid.used_mm < SPARSE * columns.room.height_mm();
+    if laid.pages < 2 || !is_sparse {
+        return None;
+    }
+    let nearer = |block: &Block| Block { before_mm: block.before_mm * NEARER, ..block.clone() };
+    let tight: Vec<Block> = blocks.iter().map(nearer).collect();
+    (Laid::of(&tight, columns, &[]).pages < laid.pages).then_some(tight)
+}
+
+/// A last page whose only column is filled to less than this share is spared where it can be (chosen: a few paragraphs).
+const SPARSE: f64 = 0.5;
+/// To which share of what is free above them blocks come nearer for that (chosen: still apart at a glance).
+const NEARER: f64 = 0.65;
+
+/// The least height of columns at which all is on one page, to a step; `None` where a whole page does not hold it.
+pub(crate) fn least_height_mm(blocks: &[Block], columns: Columns) -> Option<f64> {
+    let heights = (1..=STEPS).map(|step| columns.room.height_mm() * SHORTER * f64::from(step));
+    let highest = blocks.iter().flat_map(|block| &block.lines).map(|line| line.height_mm).fold(0.0, f64::max);
+    let mut held = heights.filter(|height| Laid::of(blocks, columns, &[(0, *height)]).pages == 1);
+    held.find(|height| *height >= highest)
 }
 
 /// A column filled to less than this share of its height is an orphan (chosen: an entry or two).
@@ -297,13 +324,41 @@ mod tests {
 
     #[test]
     fn no_page_holds_one_line() {
-        let blocks: Vec<Block> = (0..29).map(|_| block(1, false, "a")).collect();
+        let blocks: Vec<Block> = (0..33).map(|_| block(1, false, "a")).collect();
         let pages = flow(&blocks, columns(2));
         assert_eq!(pages.len(), 2);
         assert!(pages[1].strokes.items.len() >= LEAST_LINES);
         let lines: usize = pages.iter().map(|page| page.strokes.items.len()).sum();
-        assert_eq!(lines, 29, "each line once");
+        assert_eq!(lines, 33, "each line once");
         check_inside(&pages, columns(2));
+    }
+
+    #[test]
+    fn a_page_with_little_on_it_is_spared_by_less_free_room() {
+        // 29 lines of 5 mm, 2 mm between, fill two columns of 100 mm with 28; at 1.3 mm between they hold 32.
+        let blocks: Vec<Block> = (0..31).map(|_| block(1, false, "a")).collect();
+        assert!(Laid::of(&blocks, columns(2), &[]).pages > 1);
+        let pages = flow(&blocks, columns(2));
+        assert_eq!(pages.len(), 1);
+        assert_eq!(pages[0].strokes.items.len(), 31, "each line once");
+        check_inside(&pages, columns(2));
+        // What would need a page all the same keeps its room.
+        let more: Vec<Block> = (0..34).map(|_| block(1, false, "a")).collect();
+        assert!(tight(&more, columns(2)).is_none());
+    }
+
+    #[test]
+    fn the_least_height_of_a_page_holds_all_and_no_less_does() {
+        let blocks: Vec<Block> = (0..12).map(|_| block(1, false, "a")).collect();
+        let high = least_height_mm(&blocks, columns(2)).unwrap();
+        // Six to a column: 6 x 5 mm and 5 x 2 mm between.
+        assert!((40.0..=42.5).contains(&high), "{high}");
+        let whole = columns(2);
+        let cut = PaperRect { top_mm: whole.room.bottom_mm - high, ..whole.room };
+        let pages = flow(&blocks, Columns { room: cut, ..whole });
+        assert_eq!(pages.len(), 1);
+        check_inside(&pages, Columns { room: cut, ..whole });
+        assert_eq!(least_height_mm(&[block(60, false, "long")], columns(1)), None);
     }
 
     #[test]

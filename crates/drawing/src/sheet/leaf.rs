@@ -64,8 +64,12 @@ pub(crate) fn columns(page_mm: (f64, f64)) -> Columns {
 
 /// A page of a list.
 pub(crate) fn listed(sheet: &'static str, page_mm: (f64, f64), page: FlowPage) -> Leaf {
+    listed_in(sheet, page_mm, columns(page_mm), page)
+}
+
+/// The same in columns that are not as high as the page.
+pub(crate) fn listed_in(sheet: &'static str, page_mm: (f64, f64), columns: Columns, page: FlowPage) -> Leaf {
     let mut scene = blank(page_mm);
-    let columns = columns(page_mm);
     let mut strokes = page.strokes;
     for column in 1..columns.count {
         let x = columns.left_mm(column) - GAP_MM / 2.0;

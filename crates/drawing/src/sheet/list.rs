@@ -106,7 +106,8 @@ impl List {
         self.blocks.push(Block { lines: rows, before_mm: 1.0, leads, bookmark: None });
     }
 
-    /// A mark: its box, its name, its figures at the right where there is room for them, else below, and how it is done.
+    /// A mark: its box, its name, its figures at the right where there is room for them, else below, and how it is
+    /// done.
     pub(crate) fn mark(&mut self, name: &str, figures: &str, words: &str, is_ticked: bool) {
         let room = self.width_mm - BESIDE_BOX_MM;
         let wide = |text: &str| text_width_mm(text, STRONG.height_mm, STRONG.weight);

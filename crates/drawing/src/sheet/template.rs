@@ -1,5 +1,5 @@
-//! The plate at full size, to be laid on the wall: its holes, openings, level line and centre line, and where the piece's
-//! corners are; in tiles where the paper is smaller, after a page that tells how to join and check them.
+//! The plate at full size, to be laid on the wall: its holes, openings, level line and centre line, and where the
+//! piece's corners are; in tiles where the paper is smaller, after a page that tells how to join and check them.
 //!
 //! Of a plate whose holes nobody measured there are no tiles: a template invites drilling.
 

@@ -134,7 +134,7 @@ fn cells(strokes: &mut Strokes, ask: &Ask<'_>, page: &str, rect: PaperRect) {
     };
     let mut left = cell(rect.left_mm, page);
     left = cell(left, on_paper::units(ask.plan));
-    let date = shortened(date, MOST_DATE_MM, NOTE.height_mm, NOTE.weight);
+    let date = shortened(&on_paper::date(date), MOST_DATE_MM, NOTE.height_mm, NOTE.weight);
     let date = date.as_str();
     let date_wide = text_width_mm(date, NOTE.height_mm, NOTE.weight);
     let date_left = rect.right_mm - date_wide - 2.0 * INSET_MM;

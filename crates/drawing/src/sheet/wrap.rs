@@ -3,8 +3,8 @@
 use crate::font::{Weight, text_width_mm};
 use strikeline_solver::words::{KEPT, unbroken};
 
-/// A text in lines no wider than there is room, broken at spaces, never between a figure and its fraction or unit. A word
-/// wider than a line is broken where the line ends.
+/// A text in lines no wider than there is room, broken at spaces, never between a figure and its fraction or unit. A
+/// word wider than a line is broken where the line ends.
 pub(crate) fn wrapped(text: &str, room_mm: f64, height_mm: f64, weight: Weight) -> Vec<String> {
     let width = |text: &str| text_width_mm(text, height_mm, weight);
     let space = width(" ");

@@ -2,6 +2,9 @@
 
 use crate::paper::{PaperPoint, PaperRect};
 
+/// Between the lines of the hatch of what is cut through, on paper.
+pub(crate) const HATCH_MM: f64 = 2.4;
+
 /// More lines than this are never drawn: the hatch gets coarser instead (chosen: still quick to paint).
 const MOST_LINES: f64 = 150.0;
 

@@ -6,8 +6,8 @@ use crate::pen::Pen;
 use strikeline_solver::job::hidden::HiddenKind;
 use strikeline_solver::plan::survey::PlacedHidden;
 
-/// Between the lines of the hatch.
-const STEP_MM: f64 = 3.0;
+/// Between the lines of the hatch: wider than of what is cut through.
+const HIDDEN_HATCH_MM: f64 = 3.0;
 
 /// Draws something hidden.
 pub(crate) fn hidden(pen: &mut Pen<'_>, hidden: &PlacedHidden) {
@@ -35,7 +35,7 @@ pub(crate) fn hidden(pen: &mut Pen<'_>, hidden: &PlacedHidden) {
             pen.outline(Ink::Hidden, &rect.corners());
             // Only what is on the paper is hatched, so that a close look at a long pipe stays fine.
             let seen = rect.shared(pen.scale.page()).unwrap_or_default();
-            for (from, to) in hatch(seen, STEP_MM) {
+            for (from, to) in hatch(seen, HIDDEN_HATCH_MM) {
                 pen.line(Ink::Hatch, from, to);
             }
         }

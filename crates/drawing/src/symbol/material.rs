@@ -1,17 +1,15 @@
-//! What is cut through, by its material: wood by its grain, board by a fine hatch that falls, brick and block by one that
-//! rises, concrete by pairs of such lines, steel by its flanges. What nobody named is left open.
+//! What is cut through, by its material: wood by its grain, board by a fine hatch that falls, brick and block by one
+//! that rises, concrete by pairs of such lines, steel by its flanges. What nobody named is left open.
 //!
-//! The hatches are of our own choosing within what drafting handbooks have (from memory); a key beside them is not needed,
-//! since the plan's words name the material.
+//! The hatches are of our own choosing within what drafting handbooks have (from memory); a key beside them is not
+//! needed, since the plan's words name the material.
 
-use super::hatch::hatch;
+use super::hatch::{HATCH_MM, hatch};
 use crate::ink::Ink;
 use crate::paper::{PaperPoint, PaperRect};
 use crate::pen::Pen;
 use strikeline_solver::job::framing::WallFraming;
 
-/// Between the lines of a hatch.
-const STEP_MM: f64 = 2.4;
 /// Between the two lines of a pair.
 const PAIR_MM: f64 = 0.7;
 /// Where the grain runs, as shares of the width.
@@ -32,11 +30,11 @@ pub(crate) fn framing(pen: &mut Pen<'_>, rect: PaperRect, framing: Option<&WallF
                 pen.line(Ink::Hatch, rect.at(right, 0.0), rect.at(right, 1.0));
             }
         }
-        Some(WallFraming::Masonry(_) | WallFraming::Veneer) => lines(pen, hatch(rect, STEP_MM)),
+        Some(WallFraming::Masonry(_) | WallFraming::Veneer) => lines(pen, hatch(rect, HATCH_MM)),
         Some(WallFraming::Concrete(_)) => {
-            lines(pen, hatch(rect, STEP_MM * 2.0));
+            lines(pen, hatch(rect, HATCH_MM * 2.0));
             let beside = PaperRect { left_mm: rect.left_mm + PAIR_MM, ..rect };
-            lines(pen, hatch(beside, STEP_MM * 2.0));
+            lines(pen, hatch(beside, HATCH_MM * 2.0));
         }
         Some(WallFraming::NoFraming | WallFraming::NotKnown) | None => {}
     }
@@ -45,7 +43,7 @@ pub(crate) fn framing(pen: &mut Pen<'_>, rect: PaperRect, framing: Option<&WallF
 /// Draws the board or plaster in front of it.
 pub(crate) fn board(pen: &mut Pen<'_>, rect: PaperRect) {
     let mirrored = |place: PaperPoint| PaperPoint::new(rect.left_mm + rect.right_mm - place.x_mm, place.y_mm);
-    let falling = hatch(rect, STEP_MM / 2.0).into_iter().map(|(from, to)| (mirrored(from), mirrored(to)));
+    let falling = hatch(rect, HATCH_MM / 2.0).into_iter().map(|(from, to)| (mirrored(from), mirrored(to)));
     lines(pen, falling.collect());
 }
 

@@ -146,8 +146,8 @@ pub fn from_face<L: Ledger>(ledger: &mut L, hole: &LeadHole, front: Given<Length
     depth
 }
 
-/// How deep a hole is from the wall's face where no rule of wood tells: as far as the fastener comes through the plate, and
-/// in concrete the room for its dust.
+/// How deep a hole is from the wall's face where no rule of wood tells: as far as the fastener comes through the plate,
+/// and in concrete the room for its dust.
 #[must_use]
 pub fn from_face_with_room<L: Ledger>(
     ledger: &mut L,

@@ -27,8 +27,8 @@ pub struct Report {
     pub least_edge: Length,
 }
 
-/// A fixing's own recommended load for its base: *stated*, linear, no load duration. Where its pull is what one hole withstood
-/// in a test on this wall, a share of that counts.
+/// A fixing's own recommended load for its base: *stated*, linear, no load duration. Where its pull is what one hole
+/// withstood in a test on this wall, a share of that counts.
 ///
 /// # Errors
 /// Where a load is not above zero.

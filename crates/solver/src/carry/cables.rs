@@ -30,14 +30,14 @@ pub(super) fn cables(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
     let others = others.filter(|one| matches!(one.what, What::LeftByOption { .. })).count();
     let patches = ways.iter().map(|way| count(way.cost.patches)).sum::<usize>() + left + others;
     let led = planned.iter().map(|cable| cable.leads.len()).sum::<usize>();
-    let mut ask = |what: Carried, count: Option<usize>, why: Asks| {
-        lines.push(CarryLine { what, count, why, short_by: None });
+    let mut ask = |what: Carried, count: Option<usize>, why: Asks, short_by: Option<usize>| {
+        lines.push(CarryLine { what, count, why, short_by });
     };
     if openings > 0 {
-        ask(Carried::Saw, None, Asks::Openings(openings));
-        ask(Carried::Mirror, None, Asks::Openings(openings));
-        ask(Carried::FishTape, None, Asks::Cables(led));
-        ask(Carried::PullString, None, Asks::Cables(led));
+        ask(Carried::Saw, None, Asks::Openings(openings), None);
+        ask(Carried::Mirror, None, Asks::Openings(openings), None);
+        ask(Carried::FishTape, None, Asks::Cables(led), None);
+        ask(Carried::PullString, None, Asks::Cables(led), None);
     }
     // Where a hole is so near to the stud's face that it wants one, or that is not known: one on either face.
     let plated: usize = planned
@@ -47,19 +47,20 @@ pub(super) fn cables(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
         .map(|way| count(way.cost.studs_bored))
         .sum();
     if plated > 0 {
-        ask(Carried::NailPlates, Some(plated * 2), Asks::Bored(plated));
+        let short_by = short(plated * 2, job.kit.nail_plates);
+        ask(Carried::NailPlates, Some(plated * 2), Asks::Bored(plated), short_by);
     }
     let is_stud_opening =
         |crosses: &&Crosses| matches!(crosses, Crosses::Hidden(_, HiddenKind::StudOpening, _));
     let passed: usize = in_wall.iter().map(|way| way.crosses.iter().filter(is_stud_opening).count()).sum();
     if passed > 0 {
-        ask(Carried::Bushings, Some(passed), Asks::StudOpenings(passed));
+        ask(Carried::Bushings, Some(passed), Asks::StudOpenings(passed), None);
     }
     if blocks > 0 {
-        ask(Carried::FireSeal, None, Asks::Blocks(blocks));
+        ask(Carried::FireSeal, None, Asks::Blocks(blocks), None);
     }
     if patches > 0 {
-        ask(Carried::Patch, None, Asks::Uncovered(patches));
+        ask(Carried::Patch, None, Asks::Uncovered(patches), short(patches, job.kit.patches));
     }
     let shown: Length = ways
         .iter()
@@ -67,7 +68,7 @@ pub(super) fn cables(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
         .map(|way| route::length(way.cost.visible_nm))
         .fold(Length::default(), |sum, one| sum + one);
     if shown > Length::default() {
-        ask(Carried::Channel(shown), None, Asks::Cables(led));
+        ask(Carried::Channel(shown), None, Asks::Cables(led), None);
     }
     lines
 }

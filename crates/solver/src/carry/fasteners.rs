@@ -6,7 +6,7 @@ use crate::job::feature::FeatureKind;
 use crate::job::kit::FastenerKind;
 use crate::plan::Plan;
 use crate::plan::piece::{HolePlan, Meets, MountedPlan, PiecePlan};
-use crate::plan::verdict::{EmptyWhy, FastenerPlan, Rest};
+use crate::plan::verdict::{EmptyWhy, FastenerPlan, LeftEmpty, Rest};
 use crate::subject::Id;
 use crate::units::Length;
 
@@ -40,6 +40,7 @@ impl Use<'_> {
 pub(super) fn fasteners(job: &Job, plans: &[&Plan]) -> Vec<CarryLine> {
     let uses: Vec<Use<'_>> = plans.iter().flat_map(|plan| uses(job, plan)).collect();
     let mut lines = chosen(job, &uses);
+    lines.extend(anchors(job, plans));
     lines.extend(not_chosen(job, plans, &uses));
     lines.extend(bits(job, &uses));
     lines.extend(drivers(&uses));
@@ -154,6 +155,39 @@ fn supposed_washer(mount: &MountedPlan) -> Option<Length> {
     mount.fastening.verdict.rests_on.iter().find_map(|rest| match rest {
         Rest::Washer(thick) => Some(*thick),
         _ => None,
+    })
+}
+
+/// Anchors of the kit for the holes over board of plates that fasteners hold, should the maker want those filled.
+fn anchors(job: &Job, plans: &[&Plan]) -> Option<CarryLine> {
+    let all = || job.kit.fasteners.iter().filter(|stock| stock.kind == FastenerKind::Anchor);
+    // That of which the plan tells what it would add; else one that the truck has.
+    let told = |mount: &MountedPlan| mount.fastening.anchors.as_ref().map(|one| one.stock.clone());
+    let mounts = || plans.iter().flat_map(|plan| &plan.pieces).filter_map(|piece| piece.mount.as_ref());
+    let rated = mounts().find_map(told).and_then(|id| all().find(|stock| stock.id == id));
+    let stock = rated.or_else(|| all().find(|stock| stock.count != Some(0))).or_else(|| all().next())?;
+    let mut over = Holes { count: 0, of: Vec::new() };
+    for (plan, piece) in plans.iter().flat_map(|plan| plan.pieces.iter().map(move |piece| (plan, piece))) {
+        let fastening = piece.mount.as_ref().map(|mount| &mount.fastening);
+        // Where nothing holds yet an anchor would be taken for what does.
+        let Some(fastening) = fastening.filter(|one| !one.fasteners.is_empty()) else { continue };
+        let on_board = |empty: &&LeftEmpty| empty.why == EmptyWhy::Meets(Meets::Board);
+        let holes = fastening.left_empty.iter().filter(on_board).count();
+        if holes > 0 {
+            over.count += holes;
+            over.of.push(whose(job, plan, piece));
+        }
+    }
+    if over.count == 0 {
+        return None;
+    }
+    let spares = over.count.div_ceil(SPARE_IN);
+    let needed = over.count + spares;
+    Some(CarryLine {
+        what: Carried::Anchors { diameter: stock.diameter, length: stock.length, spares },
+        count: Some(needed),
+        short_by: short(needed, stock.count),
+        why: Asks::OverBoard(over),
     })
 }
 

@@ -1,5 +1,5 @@
-//! What published rules ask of things that stand out of a wall, of what hands reach, of what is near a fire, and of what is
-//! pulled at.
+//! What published rules ask of things that stand out of a wall, of what hands reach, of what is near a fire, and of
+//! what is pulled at.
 
 use super::Row;
 

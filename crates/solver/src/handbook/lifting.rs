@@ -1,4 +1,5 @@
-//! The revised lifting equation of a public institute of occupational safety: its constants, in kilograms and centimetres.
+//! The revised lifting equation of a public institute of occupational safety: its constants, in kilograms and
+//! centimetres.
 
 use super::Row;
 

@@ -2,8 +2,8 @@
 
 use super::Row;
 
-/// The maximum permissible error of a class of tape, in millimetres: `a + b L` between two marks, L in metres rounded up to
-/// the next whole one, and `c` more where one end is a surface.
+/// The maximum permissible error of a class of tape, in millimetres: `a + b L` between two marks, L in metres rounded
+/// up to the next whole one, and `c` more where one end is a surface.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TapeClass {
     /// Without length.

@@ -43,7 +43,8 @@ pub struct Fact {
     /// The upright reading at the right end of a line read at both its ends.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upright_at_right: Option<StruckReading<UpDown>>,
-    /// How large an opening is as it was cut, its middle at the place; none of anything else, or where that is not known.
+    /// How large an opening is as it was cut, its middle at the place; none of anything else, or where that is not
+    /// known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub size: Option<CutSize>,
 }

@@ -23,6 +23,12 @@ pub struct Kit {
     /// Tapes, levels, lasers.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub measures: Vec<Measure>,
+    /// How many nail plates there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub nail_plates: Option<u32>,
+    /// How many places the patch material makes good.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub patches: Option<u32>,
 }
 
 /// One size of one type of fastener.
@@ -49,8 +55,8 @@ pub struct FastenerStock {
     /// How many there are.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub count: Option<u32>,
-    /// Of a lag screw, whether it has a hex head and a coarse thread to a smooth shank, made to B18.2.1. If not, it is a
-    /// structural screw.
+    /// Of a lag screw, whether it has a hex head and a coarse thread to a smooth shank, made to B18.2.1. If not, it is
+    /// a structural screw.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub to_standard: Option<bool>,
     /// What its maker says it can carry.

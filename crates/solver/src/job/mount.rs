@@ -30,6 +30,9 @@ pub struct Mount {
     /// The two uprights on the display's back.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub brackets: Option<Brackets>,
+    /// How thick they are where the screws into the piece go through.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bracket_thickness: Option<Length>,
     /// From the piece's top down to the plate's top, hooks at mid height.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub drop: Option<Length>,

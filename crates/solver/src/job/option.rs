@@ -62,8 +62,8 @@ pub struct Hanging {
 }
 
 impl Hanging {
-    /// Hangs it on a mount of the job, or on none. What was chosen by hand is of the other mount's holes, and goes; what has
-    /// a mount hangs on no other piece.
+    /// Hangs it on a mount of the job, or on none. What was chosen by hand is of the other mount's holes, and goes;
+    /// what has a mount hangs on no other piece.
     pub fn hang_on(&mut self, mount: Option<Id>) {
         if self.mount != mount {
             self.holes.clear();

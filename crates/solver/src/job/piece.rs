@@ -95,7 +95,42 @@ pub struct Pattern {
     /// The thread's diameter.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thread: Option<Length>,
-    /// How deep the inserts are.
+    /// How deep the inserts are, from the back they open in.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub insert_depth: Option<Length>,
+    /// How far its maker has screws turned into them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub turn_in: Option<Length>,
+    /// How long the spacers are that hold a bracket off the back; 0 where it lies flat on it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub spacer: Option<Length>,
+    /// How many of its threads take a screw, where those are not all four corners.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub screws: Option<u32>,
+}
+
+impl Pattern {
+    /// A pattern of which no more than this is known.
+    #[must_use]
+    pub fn new(across: Length, upright: Length) -> Self {
+        Self {
+            across,
+            upright,
+            down: None,
+            right: None,
+            thread: None,
+            insert_depth: None,
+            turn_in: None,
+            spacer: None,
+            screws: None,
+        }
+    }
+
+    /// How many screws hold the piece: as told, else one in each corner; a side of nothing is two corners in one.
+    #[must_use]
+    pub fn screw_count(&self) -> usize {
+        let corners = |side: Length| if side.mm() > 0.0 { 2 } else { 1 };
+        let told = self.screws.map(|screws| usize::try_from(screws).unwrap_or(usize::MAX));
+        told.unwrap_or(corners(self.across) * corners(self.upright))
+    }
 }

@@ -15,8 +15,8 @@ pub struct Seat {
     /// What it is called.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub name: Option<String>,
-    /// From the wall's own face out to the eyes, level and square to the wall. What hangs on a chimney breast is nearer by
-    /// what that stands proud.
+    /// From the wall's own face out to the eyes, level and square to the wall. What hangs on a chimney breast is nearer
+    /// by what that stands proud.
     pub distance: Length,
     /// Where along the wall the eyes are. In front of the display's middle where not given.
     #[serde(default, skip_serializing_if = "Option::is_none")]

@@ -105,8 +105,8 @@ impl Wall {
         self.facts.iter().rev().find(|fact| fact.mark.subject() == mark && fact.option.as_ref() == option)
     }
 
-    /// What stands in front of that framing: what stands in front of the wall's says nothing of a breast that is built in its
-    /// own way.
+    /// What stands in front of that framing: what stands in front of the wall's says nothing of a breast that is built
+    /// in its own way.
     #[must_use]
     pub fn front_on(&self, on: Option<&Id>) -> Option<&Front> {
         let breast = on.and_then(|id| self.features.iter().find(|feature| feature.id == *id));

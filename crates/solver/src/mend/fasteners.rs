@@ -83,8 +83,8 @@ fn other_length(trying: &Trying<'_>, stock: &FastenerStock) -> Option<MendPlan> 
     Some(trying.mend(change, gives, Some(&|job| with(job, length))))
 }
 
-/// The lengths that fasteners are made in: each half inch from 1 in to 6 in, or each 10 mm from 30 mm to 150 mm (chosen:
-/// of those in use; whether a shop has one is for the reader to see).
+/// The lengths that fasteners are made in: each half inch from 1 in to 6 in, or each 10 mm from 30 mm to 150 mm
+/// (chosen: of those in use; whether a shop has one is for the reader to see).
 fn made(unit: LengthUnit) -> Vec<Length> {
     match unit {
         LengthUnit::Millimetre => {

@@ -1,5 +1,5 @@
-//! A plate with more holes: a row between its rows, a row below them, or holes on a stud beside it. In words only: a job
-//! holds no plate as measured that nobody measured.
+//! A plate with more holes: a row between its rows, a row below them, or holes on a stud beside it. In words only: a
+//! job holds no plate as measured that nobody measured.
 
 use super::trying::Trying;
 use super::{Change, Gives, MendPlan};

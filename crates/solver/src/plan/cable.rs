@@ -12,8 +12,8 @@ use crate::units::Length;
 /// The way of a piece's cables.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CablePlan {
-    /// Whether the way is allowed by all that is known; `None` where that hangs on what is not known, or no cable of low
-    /// voltage is used.
+    /// Whether the way is allowed by all that is known; `None` where that hangs on what is not known, or no cable of
+    /// low voltage is used.
     pub allowed: Option<bool>,
     /// The way; `None` where no cable of low voltage is used, or no way leads anywhere.
     pub way: Option<Way>,

@@ -9,8 +9,8 @@ use crate::subject::{Id, Subject};
 pub struct Explained {
     /// The piece.
     pub piece: Id,
-    /// The working, in the order of a hand calculation; empty where no hole takes a fastener, and where fasteners of more
-    /// than one type were chosen by hand.
+    /// The working, in the order of a hand calculation; empty where no hole takes a fastener, and where fasteners of
+    /// more than one type were chosen by hand.
     pub sections: Vec<Section>,
     /// Every case, by its totals, in the order of the cases; empty where a load is not measured.
     pub cases: Vec<CaseTotals>,

@@ -30,8 +30,8 @@ pub struct PlacedFact {
 }
 
 impl PlacedFact {
-    /// What is cut out of the face; `None` where nothing was cut. Two gangs where its size is not known: of the usual ones
-    /// the larger.
+    /// What is cut out of the face; `None` where nothing was cut. Two gangs where its size is not known: of the usual
+    /// ones the larger.
     #[must_use]
     pub fn opening(&self) -> Option<Rect> {
         let place = self.place.filter(|_| self.state == FactState::Cut)?;

@@ -70,8 +70,8 @@ pub struct Planned {
 }
 
 impl Mark {
-    /// Whether all is done here that is to be: a hole that is only struck is still to be drilled, where the plan still asks
-    /// for it.
+    /// Whether all is done here that is to be: a hole that is only struck is still to be drilled, where the plan still
+    /// asks for it.
     #[must_use]
     pub fn is_finished(&self) -> bool {
         if !self.is_needed {

@@ -164,8 +164,8 @@ pub enum Rest {
 pub enum Want {
     /// Probe the stud at this hole.
     Probe(Subject),
-    /// Find the edges of the stud at this hole: wood was met there, but where its edges are is too doubtful for the room that
-    /// the fastener needs.
+    /// Find the edges of the stud at this hole: wood was met there, but where its edges are is too doubtful for the
+    /// room that the fastener needs.
     Edges(Subject),
     /// The piece's mass.
     Mass(Id),
@@ -265,8 +265,8 @@ pub struct FastenerPlan {
     pub lead: Option<Length>,
     /// Where that bit is from.
     pub bit: BitFrom,
-    /// The hole for its smooth shank, as wide as the shank itself and so deep from the wall's face; `None` where all of what is in
-    /// wood is thread, or that is not known.
+    /// The hole for its smooth shank, as wide as the shank itself and so deep from the wall's face; `None` where all of
+    /// what is in wood is thread, or that is not known.
     pub shank: Option<(Length, Length)>,
     /// How deep its hole is from the wall's face, tip included, for the bit's stop; `None` where that is not known.
     pub depth: Option<Length>,

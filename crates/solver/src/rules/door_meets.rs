@@ -1,5 +1,5 @@
-//! A door that opens against the wall swings over as much of it as it is wide: what stands out there is met (common practice,
-//! no source). Which way it opens nobody says: both sides are told.
+//! A door that opens against the wall swings over as much of it as it is wide: what stands out there is met (common
+//! practice, no source). Which way it opens nobody says: both sides are told.
 
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};

@@ -67,8 +67,8 @@ mod tests {
     use super::*;
     use crate::finding::What;
 
-    /// The sample's wall is 4000 mm wide, 13.1 ft: between inside corners 1.1 ft are left that none round them serves, beside
-    /// outside corners it has two of its own.
+    /// The sample's wall is 4000 mm wide, 13.1 ft: between inside corners 1.1 ft are left that none round them serves,
+    /// beside outside corners it has two of its own.
     #[test]
     fn a_wall_with_fewer_outlets_than_it_has_is_told() {
         let mut room = Sample::good();

@@ -1,5 +1,6 @@
-//! More than one person should lift is lifted by two (the revised NIOSH lifting equation). A flat piece cannot be held nearer
-//! than 40 cm from the ankles to the hands, and is taken up from hands at 50 cm (chosen): its middle goes where it hangs.
+//! More than one person should lift is lifted by two (the revised NIOSH lifting equation). A flat piece cannot be held
+//! nearer than 40 cm from the ankles to the hands, and is taken up from hands at 50 cm (chosen): its middle goes where
+//! it hangs.
 
 use super::hung;
 use crate::clearances::lifting::{Lift, limit};

@@ -1,5 +1,5 @@
-//! What was struck, drilled or cut for another option, or for a piece that hangs here no more, is there still: where nothing
-//! covers it, it is rubbed out or patched.
+//! What was struck, drilled or cut for another option, or for a piece that hangs here no more, is there still: where
+//! nothing covers it, it is rubbed out or patched.
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::geometry::Point;

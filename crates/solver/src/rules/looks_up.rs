@@ -1,6 +1,6 @@
 //! Nothing that was read recommends looking up at a picture. A review room keeps its viewers within 15 degrees of the
-//! picture's perpendicular (SMPTE 196M-2003 clause 9, as quoted): a picture whose middle is higher than that is told for
-//! the seat that has to. A place to stand is left alone: nobody stands there for long (chosen).
+//! picture's perpendicular (SMPTE 196M-2003 clause 9, as quoted): a picture whose middle is higher than that is told
+//! for the seat that has to. A place to stand is left alone: nobody stands there for long (chosen).
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::handbook::viewing::REVIEW_OFF;

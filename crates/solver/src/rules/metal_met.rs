@@ -1,6 +1,6 @@
-//! Metal behind the face of a wall that is not framed in steel is a pipe, a cable's armour, a nail plate over either, or a
-//! strap: no fastener goes there, and what it is may run on up and down. A hole in use above or below it stops the job until
-//! somebody knows.
+//! Metal behind the face of a wall that is not framed in steel is a pipe, a cable's armour, a nail plate over either,
+//! or a strap: no fastener goes there, and what it is may run on up and down. A hole in use above or below it stops the
+//! job until somebody knows.
 
 use super::hung;
 use crate::finding::{Finding, Level, Mend, What};

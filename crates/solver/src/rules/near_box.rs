@@ -22,7 +22,8 @@ use crate::units::Length;
 
 /// 4 in: see above.
 const IN_LINE_ACROSS_MM: f64 = 101.6;
-/// A hole and a cable beside it meet so far from its middle: half an inch (chosen: half of a fastener and half of a cable).
+/// A hole and a cable beside it meet so far from its middle: half an inch (chosen: half of a fastener and half of a
+/// cable).
 const HOLE_REACH_MM: f64 = 12.7;
 /// 2 in: see above.
 const LEVEL_WITHIN_MM: f64 = 50.8;

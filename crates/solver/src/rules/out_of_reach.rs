@@ -1,6 +1,6 @@
-//! Outlets and switches that not everyone reaches: in places of work and open to all (2010 ADA Standards 308), and in new
-//! dwellings of the United Kingdom (Approved Document M). What a piece covers serves that piece alone, and is left out (an
-//! older guideline, A4.27.3).
+//! Outlets and switches that not everyone reaches: in places of work and open to all (2010 ADA Standards 308), and in
+//! new dwellings of the United Kingdom (Approved Document M). What a piece covers serves that piece alone, and is left
+//! out (an older guideline, A4.27.3).
 
 use crate::clearances::reach::{Reach, is_reached, reached};
 use crate::finding::{Finding, Level, Mend, What};

@@ -1,5 +1,5 @@
-//! Above a fireplace a display may get hotter than its maker allows. What was read is about combustible trim (IRC R1001.11):
-//! shown as an analogy, never a pass.
+//! Above a fireplace a display may get hotter than its maker allows. What was read is about combustible trim (IRC
+//! R1001.11): shown as an analogy, never a pass.
 
 use crate::finding::{Finding, Level, Mend, What};
 use crate::job::Job;

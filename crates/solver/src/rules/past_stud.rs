@@ -1,5 +1,5 @@
-//! A fastener that reaches past a stud comes out where cables, pipes and the other side's board are (common practice, no
-//! source): nothing behind a stud is known, so that any such reach stops the job. Told once a plate.
+//! A fastener that reaches past a stud comes out where cables, pipes and the other side's board are (common practice,
+//! no source): nothing behind a stud is known, so that any such reach stops the job. Told once a plate.
 
 use super::hung;
 use crate::capacity::why::Why;

@@ -1,5 +1,5 @@
-//! Whether a plate holds has to be known before it is fixed: a caution (chosen: nothing says that it does not hold), and
-//! a note where the studs in use only have to be probed, which the marks ask for anyway.
+//! Whether a plate holds has to be known before it is fixed: a caution (chosen: nothing says that it does not hold),
+//! and a note where the studs in use only have to be probed, which the marks ask for anyway.
 
 use super::hung;
 use crate::capacity::group::Word;

@@ -1,5 +1,5 @@
-//! What does not hold is not hung: a plate whose fasteners are asked for more than they may carry, or that lacks what its
-//! maker requires, stops the job (derived from the verdict).
+//! What does not hold is not hung: a plate whose fasteners are asked for more than they may carry, or that lacks what
+//! its maker requires, stops the job (derived from the verdict).
 
 use super::hung;
 use crate::capacity::group::Word;

@@ -1,5 +1,5 @@
-//! A pull set lower than the push that a standing display of the same mass has to withstand (IEC 62368-1:2018 clause 8.6.5)
-//! is too little to count with: somebody pulls at what hangs as at what stands.
+//! A pull set lower than the push that a standing display of the same mass has to withstand (IEC 62368-1:2018 clause
+//! 8.6.5) is too little to count with: somebody pulls at what hangs as at what stands.
 
 use super::hung;
 use crate::clearances::steady::push;

@@ -1,5 +1,5 @@
-//! Whether plugs and bends find room behind the piece is not known while nobody measured how far it stands off, or while
-//! what was assumed of plug and cable, on the safe side, does not find it there.
+//! Whether plugs and bends find room behind the piece is not known while nobody measured how far it stands off, or
+//! while what was assumed of plug and cable, on the safe side, does not find it there.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

@@ -1,6 +1,6 @@
-//! What stands out of a wall between a cane's reach and a head is walked into (2010 ADA Standards 307.2). A rule for ways
-//! that people walk in places of work and open to all; a home is left alone. Whether the wall is at such a way is for the
-//! local code: it is told, never passed.
+//! What stands out of a wall between a cane's reach and a head is walked into (2010 ADA Standards 307.2). A rule for
+//! ways that people walk in places of work and open to all; a home is left alone. Whether the wall is at such a way is
+//! for the local code: it is told, never passed.
 
 use super::hung;
 use super::room::{highest_floor, lowest_floor};
@@ -35,8 +35,8 @@ pub(super) fn check(job: &Job, wall: &Wall, plan: &Plan) -> Vec<Finding> {
     told.collect()
 }
 
-/// How far it stands out of the wall, tilted as far as it tilts; `None` where a part of that was not measured. What hangs
-/// on another piece is as far out as its own depth, at least.
+/// How far it stands out of the wall, tilted as far as it tilts; `None` where a part of that was not measured. What
+/// hangs on another piece is as far out as its own depth, at least.
 fn out(hung: &hung::Hung<'_>) -> Option<Length> {
     let depth = hung.piece.depth?;
     let Some((_, mount)) = hung.mount else { return Some(depth) };

@@ -1,5 +1,5 @@
-//! Cables run in a bay whose studs nobody found: what is taken for one clear space may have a stud in it, and an opening
-//! may be cut on one (design: unknown counts as the worse).
+//! Cables run in a bay whose studs nobody found: what is taken for one clear space may have a stud in it, and an
+//! opening may be cut on one (design: unknown counts as the worse).
 
 use super::cabled::{all, told};
 use crate::finding::cable::CableWhat;

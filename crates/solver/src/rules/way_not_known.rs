@@ -1,4 +1,5 @@
-//! A way inside the wall that is not known to be allowed: what it is built of, what stands beyond it, what would be bored.
+//! A way inside the wall that is not known to be allowed: what it is built of, what stands beyond it, what would be
+//! bored.
 
 use super::cabled::{all, told};
 use crate::finding::cable::CableWhat;

@@ -1,5 +1,5 @@
-//! The cables come out of the wall away from where they should: something keeps them from coming down, and what lies between
-//! shows.
+//! The cables come out of the wall away from where they should: something keeps them from coming down, and what lies
+//! between shows.
 
 use super::cabled::{Cabled, all, told};
 use crate::finding::cable::CableWhat;

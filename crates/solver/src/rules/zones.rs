@@ -1,5 +1,5 @@
-//! Where BS 7671 522.6.202 lets cables run unseen: straight up, down and level from each accessory, within 150 mm of the
-//! wall's top (read second-hand) or of an inside corner (from memory).
+//! Where BS 7671 522.6.202 lets cables run unseen: straight up, down and level from each accessory, within 150 mm of
+//! the wall's top (read second-hand) or of an inside corner (from memory).
 
 use crate::geometry::Rect;
 use crate::handbook::power_wiring::{ZONE_AT_CORNER_MM, ZONE_AT_TOP_MM};

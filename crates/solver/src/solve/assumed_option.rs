@@ -1,5 +1,5 @@
-//! The option of a wall that has none: the first piece that hangs nowhere yet, centred; and how it is written down, so that
-//! what hangs in it can be changed.
+//! The option of a wall that has none: the first piece that hangs nowhere yet, centred; and how it is written down, so
+//! that what hangs in it can be changed.
 
 use crate::job::Job;
 use crate::job::option::{CableWay, Hanging, Nudge, WallOption};
@@ -40,8 +40,8 @@ pub fn assumed_option(job: &Job, wall: &Id) -> WallOption {
     WallOption { hangings: vec![hanging], ..WallOption::default() }
 }
 
-/// Writes the option that is assumed of a wall down as one of the job's own, and tells its id; `None` where the job has no
-/// such wall.
+/// Writes the option that is assumed of a wall down as one of the job's own, and tells its id; `None` where the job has
+/// no such wall.
 pub fn write_down(job: &mut Job, wall: &Id) -> Option<Id> {
     let mut option = assumed_option(job, wall);
     option.id = job.give_id("option");

@@ -78,8 +78,8 @@ pub(super) struct Candidates<'a> {
     pub(super) explains: bool,
 }
 
-/// Of more holes than are tried in every set, the search is made at so many of the leading places (chosen: enough to see past
-/// the first).
+/// Of more holes than are tried in every set, the search is made at so many of the leading places (chosen: enough to
+/// see past the first).
 const SEARCHED_PLACES: usize = 3;
 
 impl Candidates<'_> {
@@ -375,7 +375,8 @@ struct Picked {
     set: Set,
 }
 
-/// Of the plate's holes at each place, the place that meets most studs, then in solid wood most surely; of equals the first.
+/// Of the plate's holes at each place, the place that meets most studs, then in solid wood most surely; of equals the
+/// first.
 fn most_studs<'h>(places: impl Iterator<Item = &'h [HolePlan]>) -> usize {
     let mut best = 0;
     let mut met: Option<(usize, f64)> = None;

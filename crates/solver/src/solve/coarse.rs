@@ -21,8 +21,8 @@ pub struct Coarse {
     pub holes_in_studs: usize,
     /// The least chance of solid wood at those holes, 0 to 1; `None` where there are none, or nothing tells.
     pub chance: Option<f64>,
-    /// Whether an opening for its cables finds a place that the piece hides; `None` where no cable asks for one. Whether
-    /// a way leads on from there is not said.
+    /// Whether an opening for its cables finds a place that the piece hides; `None` where no cable asks for one.
+    /// Whether a way leads on from there is not said.
     pub entry_hidden: Option<bool>,
 }
 

@@ -1,5 +1,5 @@
-//! Step 8: what was done at the marks. What is struck, drilled or cut is told where it stands, beside where the plan would
-//! have it now; what was done and is asked for no more is told too.
+//! Step 8: what was done at the marks. What is struck, drilled or cut is told where it stands, beside where the plan
+//! would have it now; what was done and is asked for no more is told too.
 
 use super::marks::{PASSAGE, RACEWAY};
 use crate::geometry::{Axis, Point};

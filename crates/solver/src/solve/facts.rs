@@ -12,8 +12,8 @@ use crate::subject::{Id, Subject};
 use crate::tape::Offset;
 use crate::units::Length;
 
-/// Every fact of a wall, in the job's order, with the last of a mark's own option as the one that counts: earlier ones of
-/// the same mark and option are left out.
+/// Every fact of a wall, in the job's order, with the last of a mark's own option as the one that counts: earlier ones
+/// of the same mark and option are left out.
 pub(super) fn facts(wall: &Wall, survey: &Survey, option: Option<&Id>) -> Vec<PlacedFact> {
     let place = Placing { wall, survey };
     let counts = |(index, fact): &(usize, &Fact)| {
@@ -115,8 +115,8 @@ impl Placing<'_> {
         Some(datum + reading.shown * reading.direction.sign())
     }
 
-    /// How high the right end of a line is, which has no planned height of its own: by what its tape showed. `None` where
-    /// what it was read from is not there and left no place.
+    /// How high the right end of a line is, which has no planned height of its own: by what its tape showed. `None`
+    /// where what it was read from is not there and left no place.
     fn right_end(&self, fact: &Fact, reading: &StruckReading<UpDown>, steps: usize) -> Option<Length> {
         let up = reading.shown * reading.direction.sign();
         match &reading.from {
@@ -134,8 +134,8 @@ impl Placing<'_> {
         self.survey.features.iter().find(|feature| feature.id == thing.id)
     }
 
-    /// How far the mark that a fact was read from has moved since: the fact moved with it. `None` where nothing was done
-    /// there.
+    /// How far the mark that a fact was read from has moved since: the fact moved with it. `None` where nothing was
+    /// done there.
     fn moved(
         &self,
         fact: &Fact,

@@ -1,7 +1,8 @@
 //! Where what was done holds a plate: by its drilled holes, else by its struck lines.
 //!
-//! A hole is in the wall for good, a line is rubbed out: where both are there the holes hold. The plate is turned as its
-//! level line is, else as the rules turn its piece. Holes that do not fit the plate hold it at the least sum of squares.
+//! A hole is in the wall for good, a line is rubbed out: where both are there the holes hold. The plate is turned as
+//! its level line is, else as the rules turn its piece. Holes that do not fit the plate hold it at the least sum of
+//! squares.
 
 use super::placement::Placed;
 use crate::geometry::{Frame, Point, Rect, Span};

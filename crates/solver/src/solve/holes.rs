@@ -95,8 +95,8 @@ impl Ground<'_> {
         HolePlan { id: id.clone(), subject, place, in_plate, meets, stud, hidden, chance, met }
     }
 
-    /// How far along a sideways slot the fastener moves: to the nearest stud's centre, or as near to it as it goes where
-    /// it then has room to the stud's edge; else not.
+    /// How far along a sideways slot the fastener moves: to the nearest stud's centre, or as near to it as it goes
+    /// where it then has room to the stud's edge; else not.
     fn toward_stud(&self, frame: Frame, middle: Point, reach: Length) -> Length {
         let place = frame.to_wall(middle.x, middle.y);
         let on = self.survey.breast_at(place.x, Some(place.y)).map(|breast| &breast.id);
@@ -127,8 +127,8 @@ impl Ground<'_> {
         self.survey.hits.iter().any(met) && !matches!(self.wall.framing_on(on()), Some(WallFraming::Steel(_)))
     }
 
-    /// Whether a probe met no wood within so much to either side of a place, near its height, and none noted later met some
-    /// there. The odds may have it that the probe was noted wrongly; of two readings the safer is taken (chosen).
+    /// Whether a probe met no wood within so much to either side of a place, near its height, and none noted later met
+    /// some there. The odds may have it that the probe was noted wrongly; of two readings the safer is taken (chosen).
     pub(super) fn is_empty(&self, place: Point, need: Length) -> bool {
         let at_height = |hit: &PlacedHit| hit.y.is_none_or(|y| (y - place.y).mm().abs() <= PROBED_WITHIN_MM);
         let hits = &self.survey.hits;

@@ -115,8 +115,8 @@ impl Load {
             });
         }
         if mount.comes_out() {
-            // An arm turns the piece about its own middle: what sticks out to one side is taken to do so to both, for the
-            // pulls at its ends (chosen: safer); the masses stay where they are.
+            // An arm turns the piece about its own middle: what sticks out to one side is taken to do so to both, for
+            // the pulls at its ends (chosen: safer); the masses stay where they are.
             let half = (outline.right - centre.x).max(centre.x - outline.left);
             outline = Rect { left: centre.x - half, right: centre.x + half, ..outline };
         }
@@ -280,11 +280,11 @@ fn one_way(given: Option<Angle>, other: Option<Angle>, rests: &mut Vec<Rest>) ->
     }
 }
 
-/// How far an arm's head tilts, the larger of both ways, in degrees, and from the line that it tilts about to the farther
-/// edge of all that hangs, in millimetres.
+/// How far an arm's head tilts, the larger of both ways, in degrees, and from the line that it tilts about to the
+/// farther edge of all that hangs, in millimetres.
 ///
-/// Where neither way was told, or one only and as 0, it is 0 and asked for: no angle short of a quarter turn would be on the
-/// safe side, and one that does not tilt is told by a 0 each way.
+/// Where neither way was told, or one only and as 0, it is 0 and asked for: no angle short of a quarter turn would be
+/// on the safe side, and one that does not tilt is told by a 0 each way.
 fn arm_tilt(
     mount: &Mount,
     (piece, all): (Rect, Rect),
@@ -305,8 +305,8 @@ fn arm_tilt(
     (most_deg, to_edge.mm())
 }
 
-/// How far below its top a piece turns when it tilts, asked for where nobody measured it: its middle, the mildest place that
-/// it can be.
+/// How far below its top a piece turns when it tilts, asked for where nobody measured it: its middle, the mildest place
+/// that it can be.
 fn pivot_down(mount: &Mount, piece: Rect, wants: &mut Vec<Want>) -> Length {
     mount.tilt.as_ref().and_then(|tilt| tilt.pivot_down).unwrap_or_else(|| {
         wants.push(Want::Pivot(mount.id.clone()));

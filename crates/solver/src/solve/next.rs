@@ -8,7 +8,8 @@ use crate::plan::{Next, Plan};
 use crate::subject::Id;
 
 /// Measure what marks hang on; else mend what stops the job; else measure what a verdict wants; else mend what leaves
-/// every hole off the studs; else take the first mark that is not done yet, past the finding of studs where hits tell of them.
+/// every hole off the studs; else take the first mark that is not done yet, past the finding of studs where hits tell
+/// of them.
 pub(super) fn next(plan: &Plan) -> Option<Next> {
     if plan.pieces.is_empty() {
         return None;

@@ -17,6 +17,7 @@ use crate::job::piece::Piece;
 use crate::job::place::UprightDatum;
 use crate::job::rule::UprightRule;
 use crate::job::wall::Wall;
+use crate::letters::composed;
 use crate::plan::cable::WayBy;
 use crate::plan::piece::{Gaps, MountedPlan, PiecePlan, PortPlan};
 use crate::plan::survey::Survey;
@@ -238,7 +239,7 @@ pub(super) fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> Pi
         .map(|port| {
             let right = port.from_left_in_front(width) - width / 2.0;
             let place = place.frame.to_wall(right, port.up - place.outline.height() / 2.0);
-            let name = port.name.clone().unwrap_or_default();
+            let name = composed(port.name.as_deref().unwrap_or_default());
             PortPlan { id: port.id.clone(), name, place, used: used(&port.id) }
         })
         .collect();
@@ -246,7 +247,7 @@ pub(super) fn piece_plan(hanging: &Hanging, piece: &Piece, place: &Placed) -> Pi
         id: piece.id.clone(),
         hanging: hanging.id.clone(),
         kind: piece.kind,
-        name: piece.name.clone().unwrap_or_default(),
+        name: composed(piece.name.as_deref().unwrap_or_default()),
         outline: place.outline,
         ruled_centre: place.ruled_centre,
         frame: place.frame,

@@ -11,6 +11,7 @@ use crate::job::Job;
 use crate::job::feature::FeatureKind;
 use crate::job::hidden::KnownBy;
 use crate::job::wall::{End, Wall};
+use crate::letters::composed;
 use crate::plan::AssumedWhat;
 use crate::plan::survey::{Floor, PlacedFeature, PlacedHidden, PlacedHit, PlacedHump, PlacedSeat, Survey};
 use crate::units::Length;
@@ -53,7 +54,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
         features.push(PlacedFeature {
             id: feature.id.clone(),
             kind: feature.kind,
-            name: feature.name.clone().unwrap_or_default(),
+            name: composed(feature.name.as_deref().unwrap_or_default()),
             rect: Rect::new(sides.span, whole),
             top_ends: heights.top,
             bottom_ends: heights.bottom,
@@ -76,7 +77,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
         Some(PlacedHidden {
             id: hidden.id.clone(),
             kind: hidden.kind,
-            name: hidden.name.clone().unwrap_or_default(),
+            name: composed(hidden.name.as_deref().unwrap_or_default()),
             rect: Rect::new(sides.span, whole),
             assumed: sides.assumed || heights.assumed || hidden.known_by == Some(KnownBy::Supposed),
         })
@@ -99,7 +100,7 @@ pub(super) fn survey(job: &Job, wall: &Wall, notes: &mut Notes) -> Survey {
         let place = seat.at.as_ref().and_then(|at| across.place_or_note(at, &seat.id, notes));
         PlacedSeat {
             id: seat.id.clone(),
-            name: seat.name.clone().unwrap_or_default(),
+            name: composed(seat.name.as_deref().unwrap_or_default()),
             x: place.map(|(x, _)| x),
             assumed: place.is_some_and(|(_, assumed)| assumed),
         }

@@ -47,8 +47,8 @@ pub(super) fn line(plan: &Plan, piece: &PiecePlan, axis: Axis, reach: Reach) -> 
         .collect()
 }
 
-/// The likeliest spacing of the plane that a piece hangs on; the widest usual one where none is told (chosen: all that a
-/// narrower one would offer is within it).
+/// The likeliest spacing of the plane that a piece hangs on; the widest usual one where none is told (chosen: all that
+/// a narrower one would offer is within it).
 fn bay(plan: &Plan, piece: &PiecePlan) -> Length {
     let middle = piece.outline.centre();
     let on = plan.survey.breast_at(middle.x, Some(middle.y)).map(|breast| &breast.id);

@@ -8,15 +8,15 @@ use crate::job::Job;
 use crate::plan::Plan;
 use crate::subject::Id;
 
-/// Whether a piece can hang at a place, as far as is known: nothing stops it there, and its plate is not short. What is not
-/// known yet stays to be probed or measured.
+/// Whether a piece can hang at a place, as far as is known: nothing stops it there, and its plate is not short. What is
+/// not known yet stays to be probed or measured.
 #[must_use]
 pub fn can_hang(full: &Full) -> bool {
     full.count(Level::Stop) == 0 && full.if_probed != Some(Word::Short)
 }
 
-/// The nearest place to either side where a piece can hang, looked for from where it is outward, a place at each call: whoever
-/// asks stops when there is no time left.
+/// The nearest place to either side where a piece can hang, looked for from where it is outward, a place at each call:
+/// whoever asks stops when there is no time left.
 #[derive(Clone, Debug)]
 pub struct Nearest {
     sweep: Sweep,

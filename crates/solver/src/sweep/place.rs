@@ -37,7 +37,8 @@ pub struct Full {
     pub nudge: Nudge,
     /// Where its middle then is.
     pub centre: Point,
-    /// Whether its plate holds as if every stud in use were met where it is expected; `None` of a piece without a mount.
+    /// Whether its plate holds as if every stud in use were met where it is expected; `None` of a piece without a
+    /// mount.
     pub if_probed: Option<Word>,
     /// How much of what it may carry the fastener that is asked most uses; `None` where nothing could be worked out.
     pub used: Option<f64>,

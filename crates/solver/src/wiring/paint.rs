@@ -30,8 +30,8 @@ pub fn minor_mm2() -> f64 {
     MINOR_FT2.value * 304.8 * 304.8
 }
 
-/// Whether so much is well within the rule: less than 6 square feet. At the limit, which the rule still calls minor, the
-/// plan warns.
+/// Whether so much is well within the rule: less than 6 square feet. At the limit, which the rule still calls minor,
+/// the plan warns.
 #[must_use]
 pub fn is_surely_minor(disturbed_mm2: f64) -> bool {
     disturbed_mm2 < minor_mm2() - 1e-6

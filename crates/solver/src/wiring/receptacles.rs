@@ -16,8 +16,8 @@ pub fn wanted(width: Length) -> usize {
     count.max(1)
 }
 
-/// How many of them are surely on a stretch of wall so wide that goes on round so many inside corners: one round each corner
-/// may serve the wall up to 6 ft from it.
+/// How many of them are surely on a stretch of wall so wide that goes on round so many inside corners: one round each
+/// corner may serve the wall up to 6 ft from it.
 #[must_use]
 pub fn surely_wanted(width: Length, corners: usize) -> usize {
     let left = width - Length::inches(RECEPTACLE_FT.value * 12.0) * corners as f64;

@@ -1,5 +1,5 @@
-//! What a plan made anew changes of the cables' way, beside the plan before: what to close, the new marks, the new lengths to
-//! cut, the patches.
+//! What a plan made anew changes of the cables' way, beside the plan before: what to close, the new marks, the new
+//! lengths to cut, the patches.
 
 use super::cable::up_to_graduation;
 use super::mark_name::in_words;

@@ -1,13 +1,16 @@
 //! What to bring, a line a thing, and what asks for it.
 
+mod screws;
+
 use super::cable::up_to_graduation;
-use super::fastening::{because, fine, size_name};
+use super::fastening::{because, fine, size_name, size_told};
 use super::lines::Text;
 use super::on_paper::wall_and_option;
 use super::phrase::{self, count, list, mass, one_line, sentence};
 use super::things::piece_kind;
 use crate::carry::{Asks, Carried, CarryLine, Holes, Whose};
 use crate::job::Job;
+use crate::job::kit::FastenerKind;
 use crate::plan::Plan;
 use crate::solve::chosen_option;
 use crate::units::Length;
@@ -18,9 +21,10 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
     let print = |length: Length| plan.style.print(length);
     let what = match &line.what {
         Carried::Fasteners { kind, diameter, length, spares } => {
-            let name = size_name(plan, *kind, *diameter, *length);
-            let spare = if *spares == 1 { "one".to_owned() } else { spares.to_string() };
-            format!("{name}, {spare} of them to spare")
+            format!("{}, {}", size_name(plan, *kind, *diameter, *length), to_spare(*spares))
+        }
+        Carried::Anchors { diameter, length, spares } => {
+            format!("{}, {}", size_told(plan, FastenerKind::Anchor, *diameter, *length), to_spare(*spares))
         }
         Carried::NotChosen { holes, mount, whose } => {
             let mount = one_line(mount);
@@ -61,18 +65,12 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
         Carried::FireSeal => "approved material to seal fire blocks".to_owned(),
         Carried::Bushings => "bushing for a steel stud".to_owned(),
         Carried::Channel(length) => format!("cable channel for the face, {} in all", print(*length)),
-        Carried::PieceScrews { thread, insert } => {
-            let size = thread.map_or_else(
-                || "of the piece's own thread".to_owned(),
-                |thread| format!("of {} thread", fine(thread)),
-            );
-            let deep = insert.map_or_else(String::new, |insert| format!(", {} here", fine(insert)));
-            format!(
-                "screws for the brackets, {size}, as long as bracket and spacer and 5/16 in (8 mm) more, or as the maker says; \
-                 never deeper than the insert{deep} (common practice)"
-            )
-        }
+        Carried::PieceScrews { thread, length, .. } => screws::screws(*thread, length),
         Carried::SecondPerson => "second person for the lift".to_owned(),
+        Carried::Ledger => "ledger (a straight board and its screws) to stand the plate on".to_owned(),
+        Carried::LineLaser => "line laser".to_owned(),
+        Carried::LaserOrWaterLevel => "line laser or water level".to_owned(),
+        Carried::DistanceMeter => "distance meter and a card to hold on the mark".to_owned(),
         Carried::TapeMeasure => "tape measure".to_owned(),
         Carried::Level => "level".to_owned(),
         Carried::Detector => "stud detector or magnet".to_owned(),
@@ -94,6 +92,10 @@ pub fn carried(plan: &Plan, line: &CarryLine) -> String {
 pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
     let why = match &line.why {
         Asks::Holes(holes) => told(holes, "hole", "holes"),
+        Asks::OverBoard(holes) => format!(
+            "{}, only if its maker wants those filled: anchors in board count for nothing",
+            told(holes, "hole over board", "holes over board")
+        ),
         Asks::LeadHoles(holes) => told(holes, "lead hole", "lead holes"),
         Asks::Masonry(holes) => {
             told(holes, "hole in concrete or masonry", "holes in concrete or masonry")
@@ -129,12 +131,46 @@ pub fn carried_why(plan: &Plan, line: &CarryLine) -> String {
         Asks::Weight(weighs) => {
             format!("a piece of {} is more than one person should lift there", mass(*weighs))
         }
+        Asks::HeldPlates(of) => {
+            let of: Vec<String> = of.iter().map(named).collect();
+            let plates = if of.len() == 1 { "plate" } else { "plates" };
+            format!(
+                "the {plates} of {}, too heavy to hold and drill alone, or not weighed; a second person does as well",
+                list(&of)
+            )
+        }
+        Asks::LaserReadings(readings) => {
+            format!("{} from its ticks", count(*readings, "reading", "readings"))
+        }
+        Asks::LineReadings(readings) => {
+            let readings = count(*readings, "reading", "readings");
+            format!("{readings} from the control line, to check it or strike it again")
+        }
+        Asks::MeterReadings(readings) => {
+            format!("{} by it", count(*readings, "reading", "readings"))
+        }
         Asks::OutOfFlat => "a wall that is out of flat under the plate".to_owned(),
         Asks::Marks => "every mark".to_owned(),
         Asks::Drilling => "every wall that is drilled or opened".to_owned(),
     };
-    let short = line.short_by.map_or_else(String::new, |lacks| format!("; the kit lacks {lacks}"));
+    let why = match &line.what {
+        Carried::PieceScrews { insert, length, .. } => {
+            format!("{why}: {}", screws::screws_why(*insert, length))
+        }
+        _ => why,
+    };
+    let short = line.short_by.map_or_else(String::new, |lacks| match line.what {
+        Carried::Patch => {
+            format!("; the kit lacks it for {}", count(lacks, "of them", "of them"))
+        }
+        _ => format!("; the kit lacks {lacks}"),
+    });
     sentence(&format!("{why}{short}"))
+}
+
+fn to_spare(spares: usize) -> String {
+    let spare = if spares == 1 { "one".to_owned() } else { spares.to_string() };
+    format!("{spare} of them to spare")
 }
 
 /// `four lead holes of the plate of Wide screen`.
@@ -195,7 +231,7 @@ fn uncapital(sentence: &str) -> String {
 mod tests {
     use super::super::sample::{self, inches, well_told};
     use super::*;
-    use crate::job::kit::FastenerKind;
+    use crate::carry::{ScrewLength, ToMeasure};
     use crate::job::piece::PieceKind;
     use crate::plan::piece::Meets;
     use crate::plan::verdict::EmptyWhy;
@@ -238,10 +274,14 @@ mod tests {
             (Carried::SecondPerson, Some(1), Asks::Weight(Mass::pounds(60.0)), "1 x second person"),
             (Carried::Channel(inches("30")), None, Asks::Cables(2), "30\" in all"),
             (
-                Carried::PieceScrews { thread: None, insert: Some(inches("3/4")) },
+                Carried::PieceScrews {
+                    thread: None,
+                    insert: Some(inches("3/4")),
+                    length: ScrewLength::NotKnown(vec![ToMeasure::Spacer]),
+                },
                 Some(4),
                 Asks::Piece("Notices".to_owned()),
-                "insert, 3/4\" here",
+                "4 x screw of the piece's own thread for the brackets, length not known",
             ),
         ] {
             let line = CarryLine { what, count, why, short_by: Some(2) };

@@ -209,12 +209,12 @@ pub fn fastener(plan: &Plan, fastener: &FastenerPlan) -> String {
 
 /// `lag screw 5/16" x 3"`.
 pub(super) fn fastener_name(plan: &Plan, fastener: &FastenerPlan) -> String {
-    named(plan, fastener.kind, Some(fastener.diameter), Some(fastener.length))
+    size_told(plan, fastener.kind, Some(fastener.diameter), Some(fastener.length))
 }
 
 /// A size of fastener.
 pub(super) fn size_name(plan: &Plan, kind: FastenerKind, diameter: Length, length: Length) -> String {
-    named(plan, kind, Some(diameter), Some(length))
+    size_told(plan, kind, Some(diameter), Some(length))
 }
 
 /// A fastener of the kit: `lag screw 5/16" x 3"`, with what is measured of it.
@@ -225,10 +225,16 @@ pub fn stock(plan: &Plan, stock: &FastenerStock) -> String {
 
 /// The same, where the plan names it.
 fn of_kit(plan: &Plan, stock: &OfKit) -> String {
-    named(plan, stock.kind, stock.diameter, stock.length)
+    size_told(plan, stock.kind, stock.diameter, stock.length)
 }
 
-fn named(plan: &Plan, kind: FastenerKind, diameter: Option<Length>, length: Option<Length>) -> String {
+/// The same, of what is known of its size.
+pub(super) fn size_told(
+    plan: &Plan,
+    kind: FastenerKind,
+    diameter: Option<Length>,
+    length: Option<Length>,
+) -> String {
     let name = kind_name(kind);
     let numbered = matches!(kind, FastenerKind::WoodScrew | FastenerKind::SheetMetalScrew);
     let number = |d_in: f64| {

@@ -1,5 +1,5 @@
-//! What an option is to the customer, in plain words: where things hang, what the wall has to give for it, what shows of
-//! cables, how it is to look at, whether it will hold.
+//! What an option is to the customer, in plain words: where things hang, what the wall has to give for it, what shows
+//! of cables, how it is to look at, whether it will hold.
 
 use super::called::Called;
 use super::fastening::{wall_verdict, wanted};
@@ -64,8 +64,8 @@ pub fn offer(plan: &Plan) -> [(OfferPart, String); 5] {
     ]
 }
 
-/// Whether a piece can hang where it is, in a line: what it costs the wall there, or why not and the nearest place that can.
-/// `nearest` is what was looked for so far; `None` where nothing was.
+/// Whether a piece can hang where it is, in a line: what it costs the wall there, or why not and the nearest place that
+/// can. `nearest` is what was looked for so far; `None` where nothing was.
 #[must_use]
 pub fn can_it_go(plan: &Plan, piece: &PiecePlan, nearest: Option<&Nearest>) -> String {
     let here = Full::of(plan, &piece.id, Nudge::default());

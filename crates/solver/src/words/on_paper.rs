@@ -99,8 +99,10 @@ pub const TEMPLATE_STEPS: [&str; 5] = [
 pub const MAP: &str = "The tiles";
 /// Over the distances that are measured on the joined tiles.
 pub const SECOND_CHECK: &str = "Second check";
-/// Over the list of holes.
-pub const HOLES: &str = "Holes";
+/// Over the list of holes, where fasteners are chosen.
+pub const HOLES: &str = "Holes; the ringed ones take a fastener";
+/// Over the list of holes, where none are.
+pub const HOLES_ALONE: &str = "Holes";
 /// Of a plate whose place hangs on an assumption.
 pub const PLACE_ASSUMED: &str = "Where this plate goes on the wall is assumed in part: the template is of its true size, its place is not to be struck yet.";
 /// On the level line.
@@ -182,7 +184,7 @@ pub fn hole(plan: &Plan, mount: &MountedPlan, hole: &HolePlan) -> String {
     let [across, upright] = from_lines(plan, hole.in_plate.x, hole.in_plate.y);
     let fastening = &mount.fastening;
     let takes = if fastening.fasteners.iter().any(|one| one.hole == hole.id) {
-        "; takes a fastener, ringed"
+        "; ringed"
     } else if fastening.fasteners.is_empty() {
         ""
     } else {
@@ -314,6 +316,30 @@ pub fn pages(count: usize, paper: &str) -> String {
     format!("{pages} on {paper} paper. Print the PDF at 100 %, not fitted to the page.")
 }
 
+/// What becomes of pages that are to be printed.
+pub const HOW_TO_PRINT: &str =
+    "Saves a PDF and opens it in your system's viewer: print it from there at 100 % (actual size)";
+
+/// Where the pages were saved.
+#[must_use]
+pub fn saved(path: &str, more: usize) -> String {
+    let also = if more > 0 { format!(" and {more} more beside it") } else { String::new() };
+    format!("Saved as {path}{also}.")
+}
+
+/// The next step after a save that is to be printed, where a viewer was opened, or why none was.
+#[must_use]
+pub fn to_print(viewer: Result<(), String>) -> String {
+    let then =
+        "print at 100 % (actual size), not fitted to the page, and measure the bar on it before you trust it";
+    match viewer {
+        Ok(()) => format!(
+            "It opens in your system's viewer: {then}. If nothing opens, open the file yourself and do the same."
+        ),
+        Err(why) => format!("No viewer could be opened ({why}): open the file yourself, {then}."),
+    }
+}
+
 /// Why there are no pages.
 #[must_use]
 pub fn not_drawn(why: &str) -> String {
@@ -342,6 +368,12 @@ pub fn file(name: &str) -> String {
     // A file is found by its name in its folder: letters that paper cannot have are only told as left out.
     let name: String = one_line(name).chars().map(|c| if is_plain(c) { c } else { '?' }).collect();
     if name.is_empty() { "Not saved yet".to_owned() } else { format!("File: {name}") }
+}
+
+/// A date as it was given.
+#[must_use]
+pub fn date(given: &str) -> String {
+    one_line(given)
 }
 
 /// The readings of a mark in figures, each with its close: `right 24 1/4", closes 75 3/4"`; empty where nothing is

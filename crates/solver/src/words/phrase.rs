@@ -1,6 +1,7 @@
 //! The small parts that sentences are put together from: capitals, lists, counts, masses, directions.
 
 use crate::geometry::Direction;
+use crate::letters::composed;
 use crate::plan::Plan;
 use crate::subject::Id;
 use crate::units::{Length, Mass, MassUnit};
@@ -26,12 +27,12 @@ pub(super) fn list(parts: &[String]) -> String {
     }
 }
 
-/// A name of the job on one line: whatever breaks a line counts as a space.
+/// A name of the job on one line: whatever breaks a line counts as a space, and an accent that is typed apart is one
+/// with its letter, since a typeface has the two as one.
 pub(super) fn one_line(name: &str) -> String {
-    name.split(|c: char| c.is_whitespace() || c.is_control())
-        .filter(|word| !word.is_empty())
-        .collect::<Vec<_>>()
-        .join(" ")
+    let words: Vec<&str> =
+        name.split(|c: char| c.is_whitespace() || c.is_control()).filter(|word| !word.is_empty()).collect();
+    composed(&words.join(" "))
 }
 
 /// A name on one line, else the id.

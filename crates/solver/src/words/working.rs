@@ -1,5 +1,5 @@
-//! The working of a verdict, told as a hand calculation: what is worked out, the formula in symbols, the same with values
-//! and units, the result, the source, the label.
+//! The working of a verdict, told as a hand calculation: what is worked out, the formula in symbols, the same with
+//! values and units, the result, the source, the label.
 
 mod put_in;
 mod quantity;

@@ -22,7 +22,8 @@ use strikeline_solver::ledger::{Blank, Given, Label};
 use strikeline_solver::plan::framing::Framing;
 use strikeline_solver::units::{Length, Ratio, Stress};
 
-/// A set's worth, the first key first: holds, known, reserve, many where no case is known, chance, symmetric, few, short.
+/// A set's worth, the first key first: holds, known, reserve, many where no case is known, chance, symmetric, few,
+/// short.
 pub(crate) type Worth = (bool, bool, i64, i64, i64, bool, i64, i64);
 
 /// The display's middle, and the plate's top above it.
@@ -67,8 +68,8 @@ impl<'a> Twin<'a> {
         self.job.mounts[0].plate.as_ref().unwrap()
     }
 
-    /// Every place of the plate: at rest, at both ends of the play, and each that puts a hole, or a slot's middle or end,
-    /// on a stud's centre.
+    /// Every place of the plate: at rest, at both ends of the play, and each that puts a hole, or a slot's middle or
+    /// end, on a stud's centre.
     pub(crate) fn places(&self) -> Vec<f64> {
         let mount = &self.job.mounts[0];
         let least = -mount.play_left.map_or(0.0, Length::mm);

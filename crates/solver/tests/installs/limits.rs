@@ -31,15 +31,15 @@ fn with_reach(job: &Job, mm: f64) -> Job {
 
 #[test]
 fn limits_are_what_the_hand_finds() {
-    // One lag carries 536 N. Pulled down at an end: (9.80665 m + 220)/4 + 220 x 725/(4 x 203) = 536, so that 9.80665 m =
-    // 4 x (536 - 196.4) - 220 = 1138 N: 116 kg; and with 294.2 N, (294.2 + P)/4 + 0.8929 P = 536: P = 405 N.
+    // One lag carries 536 N. Pulled down at an end: (9.80665 m + 220)/4 + 220 x 725/(4 x 203) = 536, so that 9.80665 m
+    // = 4 x (536 - 196.4) - 220 = 1138 N: 116 kg; and with 294.2 N, (294.2 + P)/4 + 0.8929 P = 536: P = 405 N.
     let told = found(&room(&named("flush 30 kg behind 1/2 in board"))).unwrap();
     let (mass, pull) = (told.mass.unwrap(), told.pull.unwrap());
     assert!((mass.most.kg() - 116.0).abs() < 1.0 && !mass.is_end, "{told:?}");
     assert!((pull.most.n() - 405.0).abs() < 2.0 && !pull.is_end, "{told:?}");
     assert_eq!(told.reach, None, "nothing comes out of the wall");
-    // Swung flat to one side and pulled at its far end: 514.2/6 + (294.2 (r + 30) + 220 (r + 30 + 725))/(6 x 203) = 536:
-    // 514.2 (r + 30) = 548,460 - 159,500 = 388,960, so that r = 726 mm.
+    // Swung flat to one side and pulled at its far end: 514.2/6 + (294.2 (r + 30) + 220 (r + 30 + 725))/(6 x 203) =
+    // 536: 514.2 (r + 30) = 548,460 - 159,500 = 388,960, so that r = 726 mm.
     let told = found(&room(&named("arm 500 mm, 30 kg, six in three rows"))).unwrap();
     assert!((told.reach.unwrap().most.mm() - 726.0).abs() < 3.0, "{told:?}");
 }

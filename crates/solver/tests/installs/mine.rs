@@ -49,14 +49,7 @@ fn mounts_are_told_by_verdict_play_and_studs() {
 #[test]
 fn what_its_maker_does_not_allow_is_left_out() {
     let mut job = room(&named("flush 30 kg behind 1/2 in board"));
-    job.pieces[0].pattern = Some(Pattern {
-        across: Length::millimetres(400.0),
-        upright: Length::millimetres(400.0),
-        down: None,
-        right: None,
-        thread: None,
-        insert_depth: None,
-    });
+    job.pieces[0].pattern = Some(Pattern::new(Length::millimetres(400.0), Length::millimetres(400.0)));
     let own = job.mounts[0].clone();
     let rated = |kg: f64| Some(Rating { mass: Some(Mass::kilograms(kg)), ..Rating::default() });
     let light = Mount { rating: rated(20.0), ..own.clone() };

@@ -1,4 +1,5 @@
-//! What stands beside a plate: whatever opens concrete, fasteners of another plate, a chimney breast nobody looked into.
+//! What stands beside a plate: whatever opens concrete, fasteners of another plate, a chimney breast nobody looked
+//! into.
 
 use super::rooms::{self, Install, plan, room};
 use super::safer::{add_feature, mm};

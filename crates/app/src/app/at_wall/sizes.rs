@@ -1,5 +1,5 @@
-//! True sizes: once per screen a tape is laid on a bar, and what it shows is typed; from then on what has to be so large
-//! is so large on this screen.
+//! True sizes: once per screen a tape is laid on a bar, and what it shows is typed; from then on what has to be so
+//! large is so large on this screen.
 
 use super::GLOVE_MM;
 use crate::theme;
@@ -37,8 +37,8 @@ pub(in super::super) fn make_true(context: &Context, mm_per_pixel: f32) {
     });
 }
 
-/// What tells one screen from another, however its picture is zoomed: its size in pixels, and how many of them the system
-/// makes a point.
+/// What tells one screen from another, however its picture is zoomed: its size in pixels, and how many of them the
+/// system makes a point.
 pub(in super::super) fn screen(context: &Context) -> String {
     context.input(|input| {
         let size = input.viewport().monitor_size.unwrap_or_default() * input.pixels_per_point();

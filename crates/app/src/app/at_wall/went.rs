@@ -13,8 +13,8 @@ use strikeline_solver::subject::Subject;
 use strikeline_solver::units::Length;
 use strikeline_solver::words;
 
-/// How much of the wall a close look shows to each side of the mark, in millimetres: a hand's breadth and a half, so that
-/// a graduation is a few points (chosen).
+/// How much of the wall a close look shows to each side of the mark, in millimetres: a hand's breadth and a half, so
+/// that a graduation is a few points (chosen).
 const CLOSE_MM: f64 = 110.0;
 
 /// The close look while it is open.

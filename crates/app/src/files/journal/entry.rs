@@ -1,8 +1,9 @@
 //! One entry of the journal as text: an unsaved job, whose it is, and when it was kept.
 
 use crate::files::error::FileError;
+use crate::files::fault::Fault;
 use crate::files::job_file::{self, read_job_text, write_job_text};
-use crate::files::text::{self, Fault, NoText};
+use crate::files::text::{self, NoText};
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
@@ -75,6 +76,7 @@ impl Unsaved {
         })?;
         let written: Written = text::from_ron(&text, "journal", FORMAT).map_err(|fault| match fault {
             Fault::Newer { .. } => Unusable::Newer,
+            Fault::Foreign { what } => Unusable::Damaged(what),
             Fault::Malformed { place, what } => Unusable::Damaged(format!("{place}: {what}")),
         })?;
         let opened = read_job_text(&written.job, entry).map_err(|why| match why {

@@ -1,6 +1,7 @@
 //! One thing of the shelf, and its text.
 
-use crate::files::text::{Fault, from_ron, to_ron};
+use crate::files::fault::Fault;
+use crate::files::text::{from_ron, to_ron};
 use serde::{Deserialize, Serialize};
 use strikeline_solver::job::kit::Kit;
 use strikeline_solver::job::mount::Mount;

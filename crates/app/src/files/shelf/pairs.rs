@@ -43,7 +43,8 @@ pub(super) fn by_itself(job: &Job, mount: &Mount) -> Mount {
 }
 
 /// Takes the drop from the mounts that a piece hung on, now that another piece has its place. Whether one is to be
-/// measured again, since the new piece's threads do not give it. Of a piece of which nothing was measured the drop stays: it was measured with the one that is named now.
+/// measured again, since the new piece's threads do not give it. Of a piece of which nothing was measured the drop
+/// stays: it was measured with the one that is named now.
 pub(super) fn part(job: &mut Job, before: &Job, old: &Piece) -> bool {
     let Piece { id, kind, name, diagonal, .. } = old.clone();
     if *old == (Piece { id, kind, name, diagonal, ..Piece::default() }) {

@@ -71,7 +71,8 @@ pub struct PutOver {
 /// wall is only built of something else. `None` where the job has none of this kind with this id.
 ///
 /// The parts of a mount or piece (holes, ports) have new ids: what was done to a hole of the old one finds it
-/// gone. Cables go over to the new ports where it is plain to which, and a drop stays only where it was measured with what is there now.
+/// gone. Cables go over to the new ports where it is plain to which, and a drop stays only where it was measured with
+/// what is there now.
 #[must_use]
 pub fn put_over(job: &Job, id: &Id, entry: &Entry) -> Option<PutOver> {
     let before = job;

@@ -229,7 +229,7 @@ fn cables_go_over_to_the_one_port_that_carries_the_same_and_the_others_go() {
 
 fn pattern() -> Pattern {
     let apart = Length::inches(16.0).quantised();
-    Pattern { across: apart, upright: apart, down: None, right: None, thread: None, insert_depth: None }
+    Pattern::new(apart, apart)
 }
 
 #[test]

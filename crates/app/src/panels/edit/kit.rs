@@ -3,8 +3,9 @@
 use super::{Around, Form, kinds};
 use egui::Ui;
 use strikeline_solver::job::kit::{
-    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Measure, MeasureKind, Report,
+    BoxStock, CableStock, DrillBit, FastenerKind, FastenerStock, Kit, Measure, MeasureKind, Report,
 };
+use strikeline_solver::subject::Id;
 use strikeline_solver::words;
 
 /// What is asked of every lag.
@@ -100,6 +101,13 @@ pub(in crate::panels) fn box_stock(ui: &mut Ui, around: &Around<'_>, stock: &mut
     form.quantity(ui, "depth", "Depth behind face", &mut stock.depth);
     form.number(ui, "count", "How many", &mut stock.count);
     form.copy_and_delete(ui);
+}
+
+/// Shows how many there are of what has no row of its own.
+pub(in crate::panels) fn small_parts(ui: &mut Ui, around: &Around<'_>, id: &Id, kit: &mut Kit) {
+    let form = around.form(id);
+    form.number(ui, "kit.nail_plates", "Nail plates", &mut kit.nail_plates);
+    form.number(ui, "kit.patches", "Patch material, for how many places", &mut kit.patches);
 }
 
 /// Shows the fields of a measuring tool.

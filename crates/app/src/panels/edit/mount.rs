@@ -22,6 +22,7 @@ pub(in crate::panels) fn mount(ui: &mut Ui, around: &Around<'_>, mount: &mut Mou
     form.quantity(ui, "mass", "Mount's mass", &mut mount.mass);
     plate(ui, &form, &mut mount.plate);
     brackets(ui, &form, &mut mount.brackets);
+    form.quantity(ui, "bracket_thickness", "Brackets' thickness", &mut mount.bracket_thickness);
     tilt(ui, &form, &mut mount.tilt);
     arm(ui, &form, &mut mount.arm);
     lift(ui, &form, &mut mount.lift);

@@ -55,14 +55,7 @@ fn pattern(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Pattern>) {
         let Some(pattern) = value else {
             let wanted = [("across", "Apart, sideways", false), ("upright", "Apart, upright", false)];
             let both = together(ui, form.around, |name| part.field(name), wanted);
-            *value = both.map(|[across, upright]| Pattern {
-                across,
-                upright,
-                down: None,
-                right: None,
-                thread: None,
-                insert_depth: None,
-            });
+            *value = both.map(|[across, upright]| Pattern::new(across, upright));
             return;
         };
         part.must(ui, "across", "Apart, sideways", &mut pattern.across);
@@ -71,6 +64,9 @@ fn pattern(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Pattern>) {
         part.offset(ui, "right", "Right of its middle", &mut pattern.right);
         part.quantity(ui, "thread", "Thread", &mut pattern.thread);
         part.quantity(ui, "insert_depth", "Insert depth", &mut pattern.insert_depth);
+        part.quantity(ui, "turn_in", "Maker's turn-in", &mut pattern.turn_in);
+        part.quantity(ui, "spacer", "Spacer (0 for none)", &mut pattern.spacer);
+        part.number(ui, "screws", "Screws (4 unless told)", &mut pattern.screws);
         if ui.button("Not measured").clicked() {
             super::draft::forget(ui, |name| part.field(name), &["across", "upright"]);
             *value = None;

@@ -37,8 +37,8 @@ fn names_in_file(value: &Value, id: &str, path: &str, names: &mut BTreeSet<Strin
     }
 }
 
-/// What no editor has to show: what the program keeps for itself, what was done at the wall, where things hung when they
-/// were agreed to, and where a piece goes, which is the placement's.
+/// What no editor has to show: what the program keeps for itself, what was done at the wall, where things hung when
+/// they were agreed to, and where a piece goes, which is the placement's.
 fn is_elsewhere(name: &str) -> bool {
     let of_the_file = ["the-job format", "the-job last_id"];
     let of_placement = [" across", " upright", " nudge"]
@@ -77,6 +77,7 @@ fn shown(job: &Job) -> BTreeSet<String> {
             kit.cables.iter_mut().for_each(|one| cable_stock(ui, &around, one));
             kit.boxes.iter_mut().for_each(|one| box_stock(ui, &around, one));
             kit.measures.iter_mut().for_each(|one| measure(ui, &around, one));
+            super::small_parts(ui, &around, &Id::new("the-job"), kit);
             super::job(ui, &around, &Id::new("the-job"), &mut edited);
         });
         output.textures_delta.clear();

@@ -64,9 +64,7 @@ fn lengths((across, upright): (u16, u16)) -> (Length, Length) {
 fn write(piece: &mut Piece, half: Half) {
     piece.pattern = match (half.across, half.upright, piece.pattern.take()) {
         (Some(across), Some(upright), Some(measured)) => Some(Pattern { across, upright, ..measured }),
-        (Some(across), Some(upright), None) => {
-            Some(Pattern { across, upright, down: None, right: None, thread: None, insert_depth: None })
-        }
+        (Some(across), Some(upright), None) => Some(Pattern::new(across, upright)),
         (None, _, _) | (_, None, _) => None,
     };
 }

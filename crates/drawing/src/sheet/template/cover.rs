@@ -17,8 +17,9 @@ use strikeline_solver::units::Length;
 use strikeline_solver::words::{self, on_paper};
 
 const NUMBER: Letters = Letters::semibold(3.8);
-/// The map's height at most.
-const MAP_MM: f64 = 70.0;
+/// How high the map may be: the largest of these at which there is no page more than at the least (chosen: at the least
+/// its numbers can still be told apart).
+const MAP_MM: [f64; 6] = [110.0, 90.0, 70.0, 55.0, 42.0, 32.0];
 /// How many distances between holes are asked for, at most (chosen: what one takes the time to measure).
 const PAIRS: usize = 6;
 
@@ -26,7 +27,19 @@ const PAIRS: usize = 6;
 pub(super) fn leaves(ask: &Ask<'_>, templates: &[Template<'_>], tiles: usize) -> Vec<Leaf> {
     let page_mm = ask.paper.page_mm(true);
     let columns = leaf::columns(page_mm);
-    let mut list = List::new(columns.width_mm());
+    let listed =
+        |map_mm: f64| flow(&listed(ask, templates, tiles, columns.width_mm(), map_mm).blocks, columns);
+    let tried: Vec<Vec<FlowPage>> = MAP_MM.into_iter().map(listed).collect();
+    let least = tried.iter().map(Vec::len).min();
+    let pages = tried.into_iter().find(|pages| Some(pages.len()) == least).unwrap_or_default();
+    let full =
+        |page: FlowPage| Leaf { ratio: Ratio::Full, ..leaf::listed(on_paper::TEMPLATE, page_mm, page) };
+    pages.into_iter().map(full).collect()
+}
+
+/// All that is told before the tiles, with maps so high at most.
+fn listed(ask: &Ask<'_>, templates: &[Template<'_>], tiles: usize, width_mm: f64, map_mm: f64) -> List {
+    let mut list = List::new(width_mm);
     list.paragraph(&on_paper::title(ask.job), STRONG);
     list.paragraph(&on_paper::wall_and_option(ask.job, ask.plan), TEXT);
     if templates.is_empty() {
@@ -40,16 +53,13 @@ pub(super) fn leaves(ask: &Ask<'_>, templates: &[Template<'_>], tiles: usize) ->
         }
     }
     for template in templates {
-        plate(&mut list, ask, template, templates.len() > 1);
+        plate(&mut list, ask, template, templates.len() > 1, map_mm);
     }
-    let pages = flow(&list.blocks, columns);
-    let full =
-        |page: FlowPage| Leaf { ratio: Ratio::Full, ..leaf::listed(on_paper::TEMPLATE, page_mm, page) };
-    pages.into_iter().map(full).collect()
+    list
 }
 
 /// One plate: its map, what to measure on the joined tiles, where its holes and the piece's corners are.
-fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool) {
+fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool, map_mm: f64) {
     let (plan, piece) = (ask.plan, template.piece);
     if is_named {
         list.heading(&words::capital(&words::thing(plan, &piece.id.whole())), 1);
@@ -78,13 +88,14 @@ fn plate(list: &mut List, ask: &Ask<'_>, template: &Template<'_>, is_named: bool
     }
     list.heading(&on_paper::corners(plan, piece), depth);
     list.paragraph(&drawn.corners.join(" "), TEXT);
-    list.heading(on_paper::HOLES, depth);
+    let is_ringed = !template.mount.fastening.fasteners.is_empty();
+    list.heading(if is_ringed { on_paper::HOLES } else { on_paper::HOLES_ALONE }, depth);
     for hole in &template.mount.holes {
         list.paragraph(&on_paper::hole(plan, template.mount, hole), TEXT);
     }
     // Last: what is left of a column is room for it.
     list.heading(on_paper::MAP, depth);
-    map(list, drawn, &template.tiles);
+    map(list, drawn, &template.tiles, map_mm);
 }
 
 /// Pairs of holes to be measured between: the widest apart first, so that an error of scale shows most.
@@ -99,11 +110,11 @@ fn pairs(holes: &[HolePlan]) -> Vec<(&HolePlan, &HolePlan)> {
     pairs
 }
 
-/// All tiles as they lie on the wall, small, with their numbers.
-fn map(list: &mut List, drawn: &Drawn, tiles: &[Tile]) {
+/// All tiles as they lie on the wall, small and at most so high, with their numbers.
+fn map(list: &mut List, drawn: &Drawn, tiles: &[Tile], most_mm: f64) {
     let corners: Vec<PaperPoint> = tiles.iter().flat_map(|tile| tile.window.corners()).collect();
     let Some(all) = PaperRect::round(&corners) else { return };
-    let share = (list.width_mm() / all.width_mm()).min(MAP_MM / all.height_mm()).min(1.0);
+    let share = (list.width_mm() / all.width_mm()).min(most_mm / all.height_mm()).min(1.0);
     let at = |place: PaperPoint| {
         PaperPoint::new((place.x_mm - all.left_mm) * share, (place.y_mm - all.top_mm) * share)
     };

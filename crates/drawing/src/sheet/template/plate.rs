@@ -54,7 +54,8 @@ pub(super) struct Stroke {
     pub(super) island: usize,
 }
 
-/// All strokes and names of a plate, and the stretches of paper that they need: the plate's, and an opening's apart from it.
+/// All strokes and names of a plate, and the stretches of paper that they need: the plate's, and an opening's apart
+/// from it.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Drawn {
     pub(super) strokes: Vec<Stroke>,
@@ -165,7 +166,8 @@ impl Hand<'_> {
         }
     }
 
-    /// A hole with a cross in its middle, a slot with one where its fastener goes. The plan's own are ringed by a hexagon.
+    /// A hole with a cross in its middle, a slot with one where its fastener goes. The plan's own are ringed by a
+    /// hexagon.
     fn hole(&mut self, plate: &Plate, hole: &HolePlan) {
         let middle = at(hole.in_plate.x, hole.in_plate.y);
         let ink = Ink::Hole(hole.meets);
@@ -211,9 +213,9 @@ impl Hand<'_> {
         }
     }
 
-    /// An opening as it is cut, upright on the wall: on paper that is laid on turned lines it is turned back. With two lines
-    /// of its own through its middle, and how far they are from the struck ones. One that is apart from the plate has
-    /// paper of its own.
+    /// An opening as it is cut, upright on the wall: on paper that is laid on turned lines it is turned back. With two
+    /// lines of its own through its middle, and how far they are from the struck ones. One that is apart from the plate
+    /// has paper of its own.
     fn opening(&mut self, part: &str, name: &str, opening: Rect) {
         let middle = self.at_wall_place(opening.centre());
         let subject = self.piece.id.part(part);

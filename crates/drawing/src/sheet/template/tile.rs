@@ -1,4 +1,5 @@
-//! Which stretches of a template go on which pages: a grid of tiles that overlap, without those on which nothing is drawn.
+//! Which stretches of a template go on which pages: a grid of tiles that overlap, without those on which nothing is
+//! drawn.
 
 use super::super::size::PaperSize;
 use super::super::title_block;

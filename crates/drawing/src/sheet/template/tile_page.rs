@@ -1,5 +1,5 @@
-//! One tile on its page: what falls into its window at full size, the register marks that it shares with its neighbours,
-//! its number and theirs.
+//! One tile on its page: what falls into its window at full size, the register marks that it shares with its
+//! neighbours, its number and theirs.
 
 use super::super::Bookmark;
 use super::super::leaf::{Leaf, Ratio, blank};

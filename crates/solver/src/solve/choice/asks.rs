@@ -39,7 +39,8 @@ const NO: [&str; 16] = [
     "aren",
 ];
 
-/// What follows a word that forbids and makes it ask instead, or forbid no fastener: "no fewer than", "do not overtighten".
+/// What follows a word that forbids and makes it ask instead, or forbid no fastener: "no fewer than", "do not
+/// overtighten".
 const YET: [&str; 4] = ["less", "fewer", "overtighten", "overtightened"];
 
 const FASTENERS: [&str; 10] =

@@ -60,8 +60,8 @@ impl Candidates<'_> {
         Some(Picked { place: index, kind: at, set: Set { mask, searched: spent, ..set } })
     }
 
-    /// The other positions of each slot at a place: at its ends, and on each stud's centre that it reaches. One that was
-    /// chosen by hand stays.
+    /// The other positions of each slot at a place: at its ends, and on each stud's centre that it reaches. One that
+    /// was chosen by hand stays.
     fn variants(&self, place: &Place) -> Vec<Variant> {
         let mut variants: Vec<Variant> = Vec::new();
         let frame = self.frame(place.offset);
@@ -96,9 +96,9 @@ impl Candidates<'_> {
     }
 }
 
-/// With the plate at one place no more sets of one kind of fastener are looked at than these (chosen: sixteen times those
-/// of twelve round holes). Many long slots make more; the fullest are then looked at, and the best is told as found by a
-/// search.
+/// With the plate at one place no more sets of one kind of fastener are looked at than these (chosen: sixteen times
+/// those of twelve round holes). Many long slots make more; the fullest are then looked at, and the best is told as
+/// found by a search.
 const MOST_LOOKS: usize = 65_536;
 
 /// A search through the sets, hole by hole.
@@ -116,8 +116,8 @@ struct Search<'t, 'k> {
 }
 
 impl Table<'_> {
-    /// The best of all sets, or of the first [`MOST_LOOKS`] of them, where it is better than `than`; of equals the first,
-    /// and whether sets were left out for want of looks. None where too many holes are usable.
+    /// The best of all sets, or of the first [`MOST_LOOKS`] of them, where it is better than `than`; of equals the
+    /// first, and whether sets were left out for want of looks. None where too many holes are usable.
     fn exact(&self, than: &Rank) -> (Option<Set>, bool) {
         let mut holes: Vec<Vec<usize>> = Vec::new();
         for (bit, one) in self.seated.iter().enumerate() {
@@ -141,8 +141,8 @@ impl Table<'_> {
 }
 
 impl Search<'_, '_> {
-    /// Every set with these holes and any of those from `hole` on: the fullest first, since they leave most in reserve, so
-    /// that the others are soon cut.
+    /// Every set with these holes and any of those from `hole` on: the fullest first, since they leave most in reserve,
+    /// so that the others are soon cut.
     fn from(&mut self, hole: usize, mask: u64) {
         if self.looks == 0 {
             self.spent = true;

@@ -19,8 +19,8 @@ pub(in super::super) struct Fixed {
 }
 
 impl Candidates<'_> {
-    /// The fasteners that a plan chose, with the plate where it has it; `None` where they are not all to be found, or no
-    /// published value carries them.
+    /// The fasteners that a plan chose, with the plate where it has it; `None` where they are not all to be found, or
+    /// no published value carries them.
     pub(in super::super) fn fixed(&self, offset: Length, chosen: &Fastening) -> Option<Fixed> {
         let rest = self.offsets().first().copied().unwrap_or_default();
         let middle = self.middle(rest);

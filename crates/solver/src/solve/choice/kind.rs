@@ -1,4 +1,5 @@
-//! One size of the kit's fasteners in this wall: where it may stand, its lead hole, and (`carries`) what one of them carries.
+//! One size of the kit's fasteners in this wall: where it may stand, its lead hole, and (`carries`) what one of them
+//! carries.
 
 mod carries;
 
@@ -57,8 +58,8 @@ pub(in super::super) struct Seated {
     pub(super) met: bool,
 }
 
-/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted; of `only` these where
-/// any are named.
+/// The sizes of the kit that this wall takes, and what is missing of those that cannot be counted; of `only` these
+/// where any are named.
 pub(in super::super) fn kinds<'a>(
     site: &Site<'_>,
     stocks: &'a [FastenerStock],
@@ -146,8 +147,8 @@ impl<'a> Kind<'a> {
         !self.screw.as_ref().is_some_and(Screw::is_large)
     }
 
-    /// The bit of its lead hole: of the kit where one is in the rule's range and long enough; else by 1/64 in, or by half
-    /// a millimetre for a metric fastener (chosen: any set has them).
+    /// The bit of its lead hole: of the kit where one is in the rule's range and long enough; else by 1/64 in, or by
+    /// half a millimetre for a metric fastener (chosen: any set has them).
     pub(super) fn bit<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> (Option<Length>, BitFrom) {
         let own = if site.bits.is_empty() { BitFrom::UsualSet } else { BitFrom::NotInKit };
         let Some(lead) = self.lead.as_ref() else { return (None, BitFrom::UsualSet) };
@@ -171,8 +172,8 @@ impl<'a> Kind<'a> {
 
     /// How deep its hole is from the wall's face, where the bit's stop goes.
     ///
-    /// In wood as deep as the rule has it. In concrete deeper than the screw goes, by the room for its dust. Into steel no
-    /// deeper than the screw itself comes.
+    /// In wood as deep as the rule has it. In concrete deeper than the screw goes, by the room for its dust. Into steel
+    /// no deeper than the screw itself comes.
     pub(super) fn depth<L: Ledger>(&self, ledger: &mut L, site: &Site<'_>) -> Option<Length> {
         if site.front.label == Label::Assumed {
             return None;
@@ -213,7 +214,8 @@ impl<'a> Kind<'a> {
         is_taken.then(|| Rest::Ceiling(Length::inches(LOWEST_CEILING_IN)))
     }
 
-    /// The wall's height, where nobody measured it and a ceiling as low as any would leave a hole in use too little of its stud.
+    /// The wall's height, where nobody measured it and a ceiling as low as any would leave a hole in use too little of
+    /// its stud.
     pub(super) fn wants_height(
         &self,
         site: &Site<'_>,
@@ -314,8 +316,8 @@ impl<'a> Kind<'a> {
         ledger.begin(Part::Needs);
         // A plate that is turned pushes one of its studs up: a load may point to either end.
         let needs = to_end(ledger, screw, true, true);
-        // Above and below a window or door stands another piece of stud, which ends at the sill; above it lies a header of which
-        // nobody knows how high it is, loaded across its grain: nothing is counted there.
+        // Above and below a window or door stands another piece of stud, which ends at the sill; above it lies a header
+        // of which nobody knows how high it is, loaded across its grain: nothing is counted there.
         let openings = ground.survey.features.iter().filter(|one| {
             matches!(one.kind, FeatureKind::Window | FeatureKind::Door)
                 && one.rect.across().holds(hole.place.x)

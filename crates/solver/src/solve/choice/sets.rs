@@ -249,8 +249,8 @@ impl<'a> Table<'a> {
         }
     }
 
-    /// How good a set is; `None` where it cannot be better than `than`. `hardest` is a case to try first: where one case
-    /// alone makes a set no better, the others are spared.
+    /// How good a set is; `None` where it cannot be better than `than`. `hardest` is a case to try first: where one
+    /// case alone makes a set no better, the others are spared.
     pub(super) fn rank(&self, mask: u64, than: Option<&Rank>, hardest: &mut Option<Case>) -> Option<Rank> {
         let hold = self.hold.as_ref()?;
         let best = self.at_best(mask);

@@ -34,8 +34,8 @@ pub(in super::super) struct Site<'a> {
     pub(super) front: Given<Length>,
     /// Whether the plate's outline or holes are not its own.
     plate_assumed: bool,
-    /// Where its fasteners stand in the plate: holes as they were measured; in a slot where the plan puts them; of a usual
-    /// plate as is assumed.
+    /// Where its fasteners stand in the plate: holes as they were measured; in a slot where the plan puts them; of a
+    /// usual plate as is assumed.
     pub(super) places: Label,
     mount: &'a Id,
     /// The kit's drill bits.
@@ -156,8 +156,8 @@ impl<'a> Site<'a> {
         self.ground.facts.iter().any(own)
     }
 
-    /// Whether something is bored or cut beside a place, and not just there, whatever it was for: a hole of this plate that
-    /// is not where the plate has it, of one that hung here before, of another option; an opening.
+    /// Whether something is bored or cut beside a place, and not just there, whatever it was for: a hole of this plate
+    /// that is not where the plate has it, of one that hung here before, of another option; an opening.
     pub(super) fn is_beside_a_hole(&self, place: Point) -> bool {
         self.ground.facts.iter().any(|fact| {
             let Some(spot) = fact.place else { return false };
@@ -206,8 +206,8 @@ fn ground_feature<'a>(ground: &Ground<'a>, id: &Id) -> Option<&'a Feature> {
     ground.wall.features.iter().find(|feature| feature.id == *id)
 }
 
-/// What opens or ends concrete: whatever is cut into it, what is told as something else (it may be a niche or a fire's opening),
-/// another plane, and every hidden thing, since it lies in a hollow.
+/// What opens or ends concrete: whatever is cut into it, what is told as something else (it may be a niche or a fire's
+/// opening), another plane, and every hidden thing, since it lies in a hollow.
 fn to_edge(ground: &Ground<'_>, on: Option<&Id>, place: Point) -> Length {
     let survey = ground.survey;
     let plane = survey.features.iter().find(|feature| Some(&feature.id) == on);

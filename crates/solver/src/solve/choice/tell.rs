@@ -78,8 +78,8 @@ impl Told<'_> {
         fastening
     }
 
-    /// Whether what the maker requires of holes can still be met where none takes a fastener now: not by a hole that meets no
-    /// stud, nor by fewer than are asked for.
+    /// Whether what the maker requires of holes can still be met where none takes a fastener now: not by a hole that
+    /// meets no stud, nor by fewer than are asked for.
     fn required_of_none(&self) -> Required {
         let is_open = |hole: &&HolePlan| {
             matches!(hole.meets, Meets::Stud | Meets::Masonry | Meets::NotKnown)

@@ -152,8 +152,8 @@ impl<'a> Stretch<'a> {
         inside.then(|| (cell, at - at.floor()))
     }
 
-    /// The spacing its hits are weighed by. A sensor that is swept along tells of any upright alike; but many hits of one
-    /// were looked for there, and tell no more of how many others there are.
+    /// The spacing its hits are weighed by. A sensor that is swept along tells of any upright alike; but many hits of
+    /// one were looked for there, and tell no more of how many others there are.
     pub(super) fn weighed_by(&self, spacing_mm: f64) -> f64 {
         let sensed = self.readings.iter().filter(|reading| reading.sensed()).count();
         let sensed = f64::from(u32::try_from(sensed).unwrap_or(u32::MAX));

@@ -111,8 +111,8 @@ fn mean(cells: &[f64], first_mm: f64, cell_mm: f64, mass: f64) -> f64 {
     places(0.0, cell_mm, cells.len()).zip(cells).map(|(at, one)| at * one).sum::<f64>() / mass + first_mm
 }
 
-/// How far to either side of the mean nine tenths lie, each cell even in itself: where a second ply pulls to one side it
-/// is more than half of the way from the 5th to the 95th hundredth. `mean_mm` is from the first cell's middle.
+/// How far to either side of the mean nine tenths lie, each cell even in itself: where a second ply pulls to one side
+/// it is more than half of the way from the 5th to the 95th hundredth. `mean_mm` is from the first cell's middle.
 fn doubt(cells: &[f64], cell_mm: f64, mass: f64, mean_mm: f64) -> f64 {
     let within = |reach: f64| {
         let share = |at: f64| {

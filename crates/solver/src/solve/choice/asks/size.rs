@@ -37,8 +37,8 @@ impl Sizes {
         !self.named.is_empty()
     }
 
-    /// Whether a fastener is as thick as one of the diameters and as long as one of the lengths, where any are named. What may
-    /// be read as either asks for none of them, and may be what is meant.
+    /// Whether a fastener is as thick as one of the diameters and as long as one of the lengths, where any are named.
+    /// What may be read as either asks for none of them, and may be what is meant.
     pub(super) fn fit(&self, diameter: Length, length: Length) -> bool {
         let (thick_in, long_in) = (diameter.in_inches(), length.in_inches());
         let is_one = |is: &dyn Fn(f64) -> bool, fits: &dyn Fn(f64) -> bool| {

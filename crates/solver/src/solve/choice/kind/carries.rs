@@ -138,8 +138,8 @@ impl Kind<'_> {
 
     /// A fixing in brick or block, by what is stated of it for this base; like concrete it has to stand on it.
     ///
-    /// A base is told in a document's own words, which only a reader can hold against the wall: counted is what is stated in
-    /// solid units alone (chosen; a load for solid brick is many times what a hollow block bears).
+    /// A base is told in a document's own words, which only a reader can hold against the wall: counted is what is
+    /// stated in solid units alone (chosen; a load for solid brick is many times what a hollow block bears).
     pub(super) fn in_masonry<L: Ledger>(
         &mut self,
         ledger: &mut L,
