@@ -116,7 +116,15 @@ const NEARER: f64 = 0.65;
 /// The least height of columns at which all is on one page, to a step; `None` where a whole page does not hold it.
 pub(crate) fn least_height_mm(blocks: &[Block], columns: Columns) -> Option<f64> {
     let heights = (1..=STEPS).map(|step| columns.room.height_mm() * SHORTER * f64::from(step));
-    let highest = blocks.iter().flat_map(|block| &block.lines).map(|line| line.height_mm).fold(0.0, f64::max);
+    // No heading is parted from what it leads, and nothing is torn.
+    let (mut highest, mut together) = (0.0_f64, 0.0);
+    for block in blocks {
+        together += block.before_mm + block.height_mm();
+        if !block.leads {
+            highest = highest.max(together);
+            together = 0.0;
+        }
+    }
     let mut held = heights.filter(|height| Laid::of(blocks, columns, &[(0, *height)]).pages == 1);
     held.find(|height| *height >= highest)
 }
@@ -359,6 +367,9 @@ mod tests {
         assert_eq!(pages.len(), 1);
         check_inside(&pages, Columns { room: cut, ..whole });
         assert_eq!(least_height_mm(&[block(60, false, "long")], columns(1)), None);
+        // A heading stays over the six lines that it leads: 2 + 5 + 2 + 30 mm.
+        let led = [block(1, true, "head"), block(6, false, "a")];
+        assert!(least_height_mm(&led, columns(4)).unwrap() >= 39.0);
     }
 
     #[test]
