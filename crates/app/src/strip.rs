@@ -20,10 +20,11 @@ use strikeline_solver::plan::Plan;
 use strikeline_solver::sweep::Reach;
 use strikeline_solver::words;
 
-/// The height of the rows under the elevation, in points; beside it their width (chosen: five rows that a name fits in).
+/// The height of the rows under the elevation, in points; beside it their width (chosen: five rows that a name fits
+/// in).
 const ROWS: f32 = 132.0;
-/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most), but what five
-/// names need.
+/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most), but what
+/// five names need.
 const ROWS_SHARE: f32 = 0.25;
 const ROWS_LEAST: f32 = 80.0;
 /// Narrower than this what it is called is left out, in points (chosen: so that all buttons show).

@@ -1,5 +1,5 @@
-//! Letters as a typeface has them: an accent that is typed apart is one with its letter. Some keyboards and some systems'
-//! file names have the two apart (Unicode Standard Annex 15 holds them for the same).
+//! Letters as a typeface has them: an accent that is typed apart is one with its letter. Some keyboards and some
+//! systems' file names have the two apart (Unicode Standard Annex 15 holds them for the same).
 
 use unicode_normalization::{IsNormalized, UnicodeNormalization as _, is_nfc_quick};
 

@@ -1,5 +1,5 @@
-//! What is wrong with a text that should hold a job or the like, in the words of who reads the file, not of the reader's
-//! own types.
+//! What is wrong with a text that should hold a job or the like, in the words of who reads the file, not of the
+//! reader's own types.
 
 use super::place::Place;
 

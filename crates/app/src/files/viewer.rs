@@ -1,5 +1,5 @@
-//! The system's own viewer of a file. The program prints nothing itself: no way to a printer is the same on every system,
-//! and a viewer has the printer's own questions.
+//! The system's own viewer of a file. The program prints nothing itself: no way to a printer is the same on every
+//! system, and a viewer has the printer's own questions.
 
 use std::path::Path;
 use std::process::{Command, Stdio};

@@ -14,8 +14,8 @@ use strikeline_solver::words;
 
 /// Room over the rows for the marks, in heights of a row.
 const MARKS: f64 = 0.7;
-/// The least and the most reserve that is drawn; beyond these the line stays at the edge (chosen: twice the need and half
-/// of it).
+/// The least and the most reserve that is drawn; beyond these the line stays at the edge (chosen: twice the need and
+/// half of it).
 const RESERVE: (f64, f64) = (-0.5, 1.0);
 /// The em size of names and figures, in points.
 const TEXT: f32 = 11.5;

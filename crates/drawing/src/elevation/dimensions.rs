@@ -1,6 +1,6 @@
 //! Which dimensions the elevation asks for, the most important first. Of what is selected or held: how it was read, its
-//! marks' readings, its gaps and its size. Else of every piece: the centre line and the level line by their readings, the
-//! gaps, the size; and the wall's.
+//! marks' readings, its gaps and its size. Else of every piece: the centre line and the level line by their readings,
+//! the gaps, the size; and the wall's.
 
 use super::read_dimensions::ask_read;
 use crate::dimension::{About, Figure, GapSide, Rows, Side, Wanted};

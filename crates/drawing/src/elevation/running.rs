@@ -1,5 +1,5 @@
-//! Running dimensions: from one end of the wall, all on one line over it, to each centre line and each stud that a fastener
-//! meets. They are what is read in one pull of the tape, with no sum of gaps in it.
+//! Running dimensions: from one end of the wall, all on one line over it, to each centre line and each stud that a
+//! fastener meets. They are what is read in one pull of the tape, with no sum of gaps in it.
 //!
 //! A dot where they begin, a figure at each tick: ISO 129-1, running dimensioning, from memory.
 
@@ -39,8 +39,8 @@ struct Stop {
     x: Length,
 }
 
-/// Those of a plan, in the first free row above the wall; empty where there is no row, no end to measure from, or too little
-/// to tell. A stop whose figure or line finds no room is left out.
+/// Those of a plan, in the first free row above the wall; empty where there is no row, no end to measure from, or too
+/// little to tell. A stop whose figure or line finds no room is left out.
 pub(super) fn running(rows: &Rows, plan: &Plan, scale: &Scale, look: &Look) -> Running {
     let survey = &plan.survey;
     let outline = survey.outline;
@@ -133,8 +133,8 @@ fn drawn(
     running
 }
 
-/// Each centre line and each stud that a fastener in use meets, the nearest to where they begin first; one at the place of
-/// another is told once.
+/// Each centre line and each stud that a fastener in use meets, the nearest to where they begin first; one at the
+/// place of another is told once.
 fn stops(plan: &Plan, from: Length) -> Vec<Stop> {
     let lines = plan.marks.iter().filter(|mark| mark.what == MarkWhat::CentreLine && !mark.assumed);
     let lines = lines.filter_map(|mark| Some(Stop { subject: mark.id.clone(), x: mark.place?.x }));

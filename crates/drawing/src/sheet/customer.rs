@@ -1,5 +1,5 @@
-//! For the customer: the wall as it will be seen, and the option in plain words, on one page where the picture stays large
-//! enough there.
+//! For the customer: the wall as it will be seen, and the option in plain words, on one page where the picture stays
+//! large enough there.
 
 use super::Ask;
 use super::elevation::{self, Room};
@@ -42,8 +42,8 @@ fn picture(ask: &Ask<'_>, page_mm: (f64, f64), is_to_scale: bool) -> Option<Leaf
     elevation::drawn(ask, room, on_paper::CUSTOMER, on_paper::AS_SEEN, draw).into_iter().next()
 }
 
-/// Picture, as large as fits, and words together, the way the picture is larger: the words under it or at its right. `None` where the two do
-/// not go together.
+/// Picture, as large as fits, and words together, the way the picture is larger: the words under it or at its right.
+/// `None` where the two do not go together.
 fn on_one_page(
     ask: &Ask<'_>,
     page_mm: (f64, f64),

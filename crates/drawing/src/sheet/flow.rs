@@ -108,7 +108,8 @@ fn tight(blocks: &[Block], columns: Columns) -> Option<Vec<Block>> {
     (Laid::of(&tight, columns, &[]).pages < laid.pages).then_some(tight)
 }
 
-/// A last page whose only column is filled to less than this share is spared where it can be (chosen: a few paragraphs).
+/// A last page whose only column is filled to less than this share is spared where it can be (chosen: a few
+/// paragraphs).
 const SPARSE: f64 = 0.5;
 /// To which share of what is free above them blocks come nearer for that (chosen: still apart at a glance).
 const NEARER: f64 = 0.65;

@@ -66,8 +66,8 @@ impl<'a> Grid<'a> {
         Some(Place { x: *self.xs.get(column)?, y: *self.ys.get(row)? })
     }
 
-    /// What the piece that leads on from a line to the next costs, from one of its ends to the other; `None` where no way
-    /// goes. `column` and `row` are of its left or lower end.
+    /// What the piece that leads on from a line to the next costs, from one of its ends to the other; `None` where no
+    /// way goes. `column` and `row` are of its left or lower end.
     pub(super) fn piece(
         &self,
         axis: Axis,

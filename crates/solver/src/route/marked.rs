@@ -5,7 +5,8 @@ use super::{Area, Zone};
 use crate::geometry::Axis;
 use std::ops::Range;
 
-/// One mark for each place of a grid, row by row from below, each from the left; or for the piece that leads on from it.
+/// One mark for each place of a grid, row by row from below, each from the left; or for the piece that leads on from
+/// it.
 pub(super) struct Marked {
     columns: usize,
     marks: Vec<bool>,

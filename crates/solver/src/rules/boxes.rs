@@ -1,6 +1,6 @@
 //! The boxes that cables in this wall come to: outlets and switches on it, and boxes let in from its other side, whose
-//! cables run in the same bays. In a UK job such a box makes zones on this side too where the wall is thin (from memory:
-//! told whatever the wall's thickness, as the safer).
+//! cables run in the same bays. In a UK job such a box makes zones on this side too where the wall is thin (from
+//! memory: told whatever the wall's thickness, as the safer).
 
 use crate::geometry::Rect;
 use crate::job::feature::FeatureKind;

@@ -1,5 +1,5 @@
-//! Step 6: the way of a piece's cables: where the wall is opened behind it, where they run and come out low, and what else
-//! would do. A flexible cord is never led into the wall (NEC 400.12): of power only the ports are told.
+//! Step 6: the way of a piece's cables: where the wall is opened behind it, where they run and come out low, and what
+//! else would do. A flexible cord is never led into the wall (NEC 400.12): of power only the ports are told.
 
 mod bays;
 mod ends;

@@ -240,8 +240,9 @@ impl Cabling<'_> {
         self.on_the_face(but).chain(hidden).chain(opened)
     }
 
-    /// The studs as an opening's middle somewhere between two heights keeps clear of them, by half its width and their doubt; and the fire blocks, over
-    /// all of the bays that they stand in: an opening beside one that was felt shorter would be cut on it.
+    /// The studs as an opening's middle somewhere between two heights keeps clear of them, by half its width and
+    /// their doubt; and the fire blocks, over all of the bays that they stand in: an opening beside one that was felt
+    /// shorter would be cut on it.
     fn framing_for(&self, size: OpeningSize, space: &Space, heights: Span) -> Vec<Area> {
         let on = self.breast().map(|breast| &breast.id);
         let here = self.ground.framing.studs.iter().filter(|stud| stud.on.as_ref() == on);

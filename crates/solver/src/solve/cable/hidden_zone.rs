@@ -39,8 +39,8 @@ impl Cabling<'_> {
         )
     }
 
-    /// What it hides while it is swung straight out, or pulled down, nothing where nobody measured how far; `None` for what does not
-    /// swing.
+    /// What it hides while it is swung straight out, or pulled down, nothing where nobody measured how far; `None`
+    /// for what does not swing.
     pub(super) fn hidden_swung(&self) -> Option<Rect> {
         let mount = self.mount?;
         if !mount.comes_out() {

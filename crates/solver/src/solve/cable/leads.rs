@@ -146,8 +146,8 @@ impl Cabling<'_> {
     }
 }
 
-/// How far a mount carries what hangs on it from where it hangs at the wall: that much more cable it takes (common practice,
-/// no source). What was not measured is taken long.
+/// How far a mount carries what hangs on it from where it hangs at the wall: that much more cable it takes (common
+/// practice, no source). What was not measured is taken long.
 fn travel(mount: &Mount) -> Given<Length> {
     let arm = mount.arm.as_ref();
     let moves = |own: Option<Length>, usual_mm: f64| {

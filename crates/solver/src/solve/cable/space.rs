@@ -110,8 +110,8 @@ impl Cabling<'_> {
         })
     }
 
-    /// Whether studs may be bored for these cables: it was asked for, and the rule allows the hole as it is drilled, by the
-    /// graduation above what is needed.
+    /// Whether studs may be bored for these cables: it was asked for, and the rule allows the hole as it is drilled,
+    /// by the graduation above what is needed.
     pub(super) fn may_bore(&self, leads: &[Lead]) -> bool {
         let drilled = up_to(self.bore(leads).value, self.job.style().length_of(1));
         let fits = |limits: StudLimits| drilled <= limits.bore.value;
@@ -226,8 +226,9 @@ impl Space {
     }
 }
 
-/// A stud's area in parts from below: what is solid at its own cost, and the openings, each where the middle of the cables
-/// may pass it, at that of the face that is opened to put a bushing in. Of openings that overlap the lower is taken.
+/// A stud's area in parts from below: what is solid at its own cost, and the openings, each where the middle of the
+/// cables may pass it, at that of the face that is opened to put a bushing in. Of openings that overlap the lower is
+/// taken.
 fn stud_parts(stud: Area, solid: Cost, mut openings: Vec<(Id, Span)>) -> Vec<(Crossing, Option<Id>)> {
     openings.sort_by(|(_, a), (_, b)| a.from.mm().total_cmp(&b.from.mm()));
     let opened = Cost { patches: 1, ..Cost::NONE };

@@ -255,8 +255,8 @@ impl Cabling<'_> {
         block.chain(others).max_by_key(|(top, _)| *top).map(|(_, id)| id.clone())
     }
 
-    /// The way on the face, in a raceway, and where its end may be, whatever is asked for; `None` where none leads to a place
-    /// to end.
+    /// The way on the face, in a raceway, and where its end may be, whatever is asked for; `None` where none leads to
+    /// a place to end.
     fn on_face(&self, leads: &[Lead], near: Point, beside: Option<&PlacedFeature>) -> Option<(Way, Zone)> {
         let (plane, features) = self.plane();
         let half = Length::millimetres(RACEWAY_MM) / 2.0;
