@@ -1,5 +1,6 @@
 //! The bundled typeface: its bytes for painters, and how wide it sets a text, from its own tables.
 
+mod known_widths;
 mod setting;
 mod shortened;
 
@@ -52,11 +53,13 @@ fn face(weight: Weight) -> Option<&'static Face<'static>> {
 /// A character the face lacks counts as its empty box. 0 for what is not a number.
 #[must_use]
 pub fn text_width_mm(text: &str, height_mm: f64, weight: Weight) -> f64 {
-    let Some(setter) = setter(weight) else { return 0.0 };
+    let (Some(face), Some(units)) = (face(weight), known_widths::width_units(text, weight)) else {
+        return 0.0;
+    };
     if !height_mm.is_finite() {
         return 0.0;
     }
-    f64::from(setter.set(text).width_units) * height_mm / f64::from(setter.face.units_per_em())
+    f64::from(units) * height_mm / f64::from(face.units_per_em())
 }
 
 /// How far the face reaches above its base line at an em size, in millimetres.

@@ -18,6 +18,8 @@ pub(crate) struct Pen<'a> {
     pub(crate) scale: &'a Scale,
     look: &'a Look,
     items: &'a mut Vec<Item>,
+    /// Which of the items are a ground that others are written on.
+    grounds: Vec<usize>,
     subject: Option<Subject>,
     assumed: bool,
     lit: Lit,
@@ -25,7 +27,7 @@ pub(crate) struct Pen<'a> {
 
 impl<'a> Pen<'a> {
     pub(crate) fn new(items: &'a mut Vec<Item>, scale: &'a Scale, look: &'a Look) -> Self {
-        Self { scale, look, items, subject: None, assumed: false, lit: Lit::No }
+        Self { scale, look, items, grounds: Vec::new(), subject: None, assumed: false, lit: Lit::No }
     }
 
     /// Takes up the next thing.
@@ -61,6 +63,11 @@ impl<'a> Pen<'a> {
             self.items.push(item);
         } else if let Some(kind) = cut(near, &item.kind) {
             self.items.push(Item { kind, ..item });
+        } else {
+            return;
+        }
+        if matches!(ink, Ink::WallFace | Ink::Feature | Ink::FeatureProud) {
+            self.grounds.push(self.items.len() - 1);
         }
     }
 
@@ -86,10 +93,10 @@ impl<'a> Pen<'a> {
     /// Keeps a place free of lines under what is written there: in the colour of what is drawn there so far.
     pub(crate) fn ground(&mut self, rect: PaperRect) {
         let middle = rect.centre();
-        let under = self.items.iter().rev().find(|item| {
-            matches!(item.ink, Ink::WallFace | Ink::Feature | Ink::FeatureProud)
-                && matches!(&item.kind, ItemKind::Polygon { points, filled: true, .. } if holds(points, middle))
-        });
+        let grounds = self.grounds.iter().rev().filter_map(|index| self.items.get(*index));
+        let under = grounds.into_iter().find(
+            |item| matches!(&item.kind, ItemKind::Polygon { points, filled: true, .. } if holds(points, middle)),
+        );
         let ink = match under.map(|item| item.ink) {
             None => Ink::LabelGroundOff,
             Some(Ink::FeatureProud) => Ink::LabelGroundProud,

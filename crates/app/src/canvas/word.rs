@@ -40,20 +40,26 @@ pub(super) fn word(
         let rect = rect.translate(-over);
         rect.translate((room.min - rect.min).max(Vec2::ZERO))
     });
+    let places: Vec<Rect> = places.collect();
+    let on_paper = |rect: Rect| {
+        let at = |at: Pos2| {
+            let [x, y] = [at.x - canvas.left(), at.y - canvas.top()];
+            PaperPoint::new(f64::from(x) / POINTS_PER_PAPER_MM, f64::from(y) / POINTS_PER_PAPER_MM)
+        };
+        PaperRect::of(at(rect.min), at(rect.max))
+    };
+    let band = places.iter().copied().reduce(Rect::union).unwrap_or(canvas);
+    let near = near(scene, on_paper(band.expand(GROUND)));
     let hidden = |rect: &Rect| {
-        let ground = rect.expand(GROUND);
-        let on_paper = |at: Pos2| {
-            let [x, y] =
-                [at.x - canvas.left(), at.y - canvas.top()].map(|one| f64::from(one) / POINTS_PER_PAPER_MM);
-            PaperPoint::new(x, y)
-        };
-        let ground = PaperRect::of(on_paper(ground.min), on_paper(ground.max));
+        let ground = on_paper(rect.expand(GROUND));
         // A thin line is hidden rather than a heavy one, and both rather than what is written.
-        let weight = |item: &Item| match item.kind {
+        let weight = |(bounds, item): &(PaperRect, &Item)| match item.kind {
+            _ if !bounds.meets(ground) => 0.0,
             ItemKind::Text { .. } => WRITTEN,
-            _ => item.width_mm,
+            _ if item.goes_through(ground) => item.width_mm,
+            _ => 0.0,
         };
-        scene.items.iter().filter(|item| item.goes_through(ground)).map(weight).sum::<f64>()
+        near.iter().map(weight).sum::<f64>()
     };
     let mut best = (f64::INFINITY, Rect::from_min_size(from, size));
     for rect in places {
@@ -69,4 +75,19 @@ pub(super) fn word(
     painter.rect_filled(rect.expand(GROUND), 2.0, theme::desk(theme));
     painter.galley(rect.min, galley, theme::accent(theme));
     rect
+}
+
+/// What may go through a band, each with the rectangle that it takes. A text is set to be measured, which costs: what is
+/// sure to be off the band is not.
+fn near(scene: &Scene, band: PaperRect) -> Vec<(PaperRect, &Item)> {
+    let may = |item: &&Item| match &item.kind {
+        ItemKind::Text { at, text, height_mm, .. } => {
+            // No letter is wider than it is high by half.
+            let reach = 1.5 * height_mm * text.chars().count() as f64;
+            PaperRect::of(*at, *at).grown(reach).meets(band)
+        }
+        _ => true,
+    };
+    let bounds = |item: &Item| item.bounds().filter(|bounds| bounds.meets(band));
+    scene.items.iter().filter(may).filter_map(|item| Some((bounds(item)?, item))).collect()
 }
