@@ -5,6 +5,7 @@ use egui::epaint::text::{FontInsert, FontPriority, InsertFontFamily};
 use egui::{Color32, Context, FontFamily, FontId, Stroke, TextStyle, Theme, Visuals};
 use strikeline_drawing::font::{FONT_REGULAR, FONT_SEMIBOLD, Weight};
 use strikeline_drawing::ink::Ink;
+use strikeline_drawing::palette::{self as paper, Colour};
 use strikeline_drawing::scene::{Item, ItemKind, Lit};
 use strikeline_solver::finding::Level;
 use strikeline_solver::plan::piece::Meets;
@@ -144,6 +145,14 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
             Paint { stroke: palette.accent, fill: if solid { palette.accent } else { palette.accent_tint } }
         }
     }
+}
+
+/// The colours of an item on paper, whatever the theme.
+#[must_use]
+pub fn on_paper(item: &Item) -> Paint {
+    let of = |Colour(red, green, blue): Colour| Color32::from_rgb(red, green, blue);
+    let on_paper = paper::paint(item);
+    Paint { stroke: of(on_paper.stroke), fill: of(on_paper.fill) }
 }
 
 fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
@@ -377,6 +386,21 @@ mod tests {
             holds(&[p.pale, p.chalk_pale, p.extension, p.tape], &[p.face, p.desk, p.paper], 3.0);
             holds(&[p.graphite], &[p.plate, p.lumber_tint, p.lumber_doubt], 4.5);
         }
+    }
+
+    #[test]
+    fn a_page_is_looked_at_in_the_colours_that_it_is_printed_in() {
+        let item = |ink| Item {
+            ink,
+            subject: None,
+            kind: ItemKind::Polygon { points: Vec::new(), filled: true, outlined: false },
+            assumed: false,
+            lit: Lit::No,
+            width_mm: 0.2,
+        };
+        assert_eq!(on_paper(&item(Ink::LabelGroundOff)).fill, Color32::WHITE, "as the page under it");
+        let written = paper::paint(&item(Ink::ChalkLine)).stroke;
+        assert_eq!(on_paper(&item(Ink::ChalkLine)).stroke.to_hex(), format!("{written}ff"));
     }
 
     /// What is painted is of these inks alone.

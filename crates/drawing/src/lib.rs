@@ -15,7 +15,7 @@ pub mod dimension;
 pub mod elevation;
 pub mod customer_view;
 pub mod side_view;
-mod palette;
+pub mod palette;
 pub mod svg;
 pub mod sheet;
 pub mod pdf;

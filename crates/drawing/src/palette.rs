@@ -7,7 +7,7 @@ use strikeline_solver::plan::piece::Meets;
 
 /// A colour, as shares of red, green and blue of 255 each.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Colour(pub(crate) u8, pub(crate) u8, pub(crate) u8);
+pub struct Colour(pub u8, pub u8, pub u8);
 
 /// As SVG has it: `#24272b`.
 impl fmt::Display for Colour {
@@ -47,13 +47,16 @@ const ACCENT: Colour = Colour(0xc2, 0x41, 0x0c);
 const ACCENT_TINT: Colour = Colour(0xfb, 0xe3, 0xd6);
 
 /// How an item is painted.
-pub(crate) struct Paint {
-    pub(crate) stroke: Colour,
-    pub(crate) fill: Colour,
+pub struct Paint {
+    /// Its lines and text.
+    pub stroke: Colour,
+    /// What fills it.
+    pub fill: Colour,
 }
 
 /// The colours of an item.
-pub(crate) fn paint(item: &Item) -> Paint {
+#[must_use]
+pub fn paint(item: &Item) -> Paint {
     let (stroke, fill) = plain(item.ink);
     let stays = item.ink.keeps_fill();
     match (item.lit, item.assumed) {

@@ -1,15 +1,13 @@
 //! The preview of what is taken to the wall on paper: the very pages that are saved, painted from the same scenes.
 
-use crate::canvas::paint::paint_at;
+use crate::canvas::paint::paint_page;
 use crate::date::today;
 use crate::session::Session;
 use crate::theme;
 use crate::view_state::POINTS_PER_PAPER_MM;
 use crate::widgets::choice::choice;
 use crate::widgets::unbroken::unbroken;
-use egui::{
-    CentralPanel, Color32, Frame, Id, Key, Label, Modifiers, Panel, ScrollArea, Sense, Theme, Ui, vec2,
-};
+use egui::{CentralPanel, Color32, Frame, Id, Key, Label, Modifiers, Panel, ScrollArea, Sense, Ui, vec2};
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 use strikeline_drawing::sheet::{About, Document, PaperSize, SheetKind, Unset, document};
@@ -210,11 +208,10 @@ impl OnPaper {
             });
             ui.separator();
             let is_drawn = document.is_ok();
-            for (words, prints) in [("Save as PDF, SVG or PNG\u{2026}", false), ("Print\u{2026}", true)] {
+            for (words, prints) in [("Save as\u{2026}", false), ("Print\u{2026}", true)] {
                 let mut button = ui.add_enabled(is_drawn, egui::Button::new(words));
-                if prints {
-                    button = button.on_hover_text(on_paper::HOW_TO_PRINT);
-                }
+                let about = if prints { on_paper::HOW_TO_PRINT } else { "A PDF, SVG or PNG file" };
+                button = button.on_hover_text(about);
                 if button.clicked() {
                     self.prints = prints;
                     // What is printed has its true size and all its pages in one file.
@@ -247,6 +244,6 @@ fn pages(ui: &mut Ui, document: &Document) {
         let painter = ui.painter_at(sheet);
         painter.rect_filled(sheet, 0.0, Color32::WHITE);
         // Paper is light whatever the window is.
-        paint_at(&painter, sheet.min, Theme::Light, scene, per_mm);
+        paint_page(&painter, sheet.min, scene, per_mm);
     }
 }

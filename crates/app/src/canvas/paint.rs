@@ -12,14 +12,18 @@ use strikeline_drawing::scene::{Anchor, Item, ItemKind, Scene, Turn};
 
 /// Paints a scene, its upper left corner at a place.
 pub(crate) fn paint(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene) {
-    paint_at(painter, corner, theme, scene, POINTS_PER_PAPER_MM);
+    paint_with(painter, corner, scene, POINTS_PER_PAPER_MM, |item| theme::paint(theme, item));
 }
 
-/// The same, with so many points to a paper millimetre.
-pub(crate) fn paint_at(painter: &Painter, corner: Pos2, theme: Theme, scene: &Scene, per_mm: f64) {
+/// Paints a page in the very colours that it is saved in, with so many points to a paper millimetre.
+pub(crate) fn paint_page(painter: &Painter, corner: Pos2, scene: &Scene, per_mm: f64) {
+    paint_with(painter, corner, scene, per_mm, theme::on_paper);
+}
+
+fn paint_with(painter: &Painter, corner: Pos2, scene: &Scene, per_mm: f64, paint: impl Fn(&Item) -> Paint) {
     let brush = Brush { painter, corner, pixels: painter.pixels_per_point(), per_mm };
     for item in &scene.items {
-        brush.item(item, theme::paint(theme, item));
+        brush.item(item, paint(item));
     }
 }
 
