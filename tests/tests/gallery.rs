@@ -387,6 +387,19 @@ const STATES: &[State] = &[
     State { name: "close_level", job: Some("garden_kitchen"), hand: |harness| closer(harness, "level", 3.0) },
     State { name: "close_suite", job: Some("corner_suite"), hand: |harness| closer(harness, "hole", 6.0) },
     State { name: "close_attic", job: Some("attic_landing"), hand: |harness| closer(harness, "hole", 6.0) },
+    State {
+        name: "on_paper",
+        job: Some("listening_room"),
+        hand: |harness| keys(harness, Modifiers::COMMAND, Key::P),
+    },
+    State {
+        name: "on_paper_template",
+        job: Some("garden_kitchen"),
+        hand: |harness| {
+            keys(harness, Modifiers::COMMAND, Key::P);
+            press(harness, "Full-size template");
+        },
+    },
     State { name: "offers", job: Some("breakfast_room"), hand: |harness| offers(harness, None) },
     State {
         name: "offers_heights",
