@@ -452,14 +452,7 @@ fn closer(harness: &mut Shown<'_>, part: &str, times: f32) {
         if now.wall_length(times) <= window.wall_length(1.0) {
             break;
         }
-        harness.event(Event::MouseWheel {
-            unit: egui::MouseWheelUnit::Line,
-            source: egui::MouseWheelSource::Wheel,
-            delta: vec2(0.0, 3.0),
-            phase: egui::TouchPhase::Move,
-            modifiers: Modifiers::NONE,
-        });
-        harness.run_steps(20);
+        wheel(harness, 3.0);
     }
     harness.hover_at(middle);
     harness.run_steps(30);

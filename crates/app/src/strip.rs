@@ -23,9 +23,9 @@ use strikeline_solver::words;
 /// The height of the rows under the elevation, in points; beside it their width (chosen: five rows that a name fits
 /// in).
 const ROWS: f32 = 132.0;
-/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most), but what
-/// five names need.
+/// In a low window they take no more than this share of the height (chosen: the elevation keeps the most).
 const ROWS_SHARE: f32 = 0.25;
+/// But never less than this (chosen: what five names need).
 const ROWS_LEAST: f32 = 80.0;
 /// Narrower than this what it is called is left out, in points (chosen: so that all buttons show).
 const NARROW: f32 = 600.0;

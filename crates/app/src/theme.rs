@@ -150,9 +150,18 @@ pub fn paint(theme: Theme, item: &Item) -> Paint {
 /// The colours of an item on paper, whatever the theme.
 #[must_use]
 pub fn on_paper(item: &Item) -> Paint {
-    let of = |Colour(red, green, blue): Colour| Color32::from_rgb(red, green, blue);
     let on_paper = paper::paint(item);
-    Paint { stroke: of(on_paper.stroke), fill: of(on_paper.fill) }
+    Paint { stroke: printed(on_paper.stroke), fill: printed(on_paper.fill) }
+}
+
+/// A page that nothing is drawn on.
+#[must_use]
+pub fn page() -> Color32 {
+    printed(paper::PAPER)
+}
+
+fn printed(Colour(red, green, blue): Colour) -> Color32 {
+    Color32::from_rgb(red, green, blue)
 }
 
 fn plain(p: &Palette, ink: Ink) -> (Color32, Color32) {
@@ -398,7 +407,7 @@ mod tests {
             lit: Lit::No,
             width_mm: 0.2,
         };
-        assert_eq!(on_paper(&item(Ink::LabelGroundOff)).fill, Color32::WHITE, "as the page under it");
+        assert_eq!(on_paper(&item(Ink::LabelGroundOff)).fill, page(), "as the page under it");
         let written = paper::paint(&item(Ink::ChalkLine)).stroke;
         assert_eq!(on_paper(&item(Ink::ChalkLine)).stroke.to_hex(), format!("{written}ff"));
     }

@@ -18,7 +18,7 @@ impl fmt::Display for Colour {
 }
 
 /// The sheet.
-pub(crate) const PAPER: Colour = Colour(0xff, 0xff, 0xff);
+pub const PAPER: Colour = Colour(0xff, 0xff, 0xff);
 
 const GRAPHITE: Colour = Colour(0x24, 0x27, 0x2b);
 /// Dimensions, details, names.

@@ -185,15 +185,7 @@ fn the_wheel_zooms_about_the_pointer_and_a_key_fits_again() {
     let other = middle(&mut harness, HandleKind::Hit, "hit-1");
     harness.hover_at(at);
     harness.step();
-    harness.event(Event::MouseWheel {
-        unit: egui::MouseWheelUnit::Line,
-        source: egui::MouseWheelSource::Wheel,
-        delta: vec2(0.0, 3.0),
-        phase: egui::TouchPhase::Move,
-        modifiers: Modifiers::NONE,
-    });
-    // The toolkit smooths a wheel over some frames.
-    harness.run_steps(30);
+    wheel(&mut harness, 3.0);
     assert!((middle(&mut harness, HandleKind::Hit, "hit-2") - at).length() < 0.1);
     let away = middle(&mut harness, HandleKind::Hit, "hit-1");
     assert!((away - at).length() > 1.3 * (other - at).length());

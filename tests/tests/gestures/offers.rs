@@ -176,14 +176,7 @@ fn zoomed_and_panned_its_axis_stays_the_elevation_s() {
     let over = canvas_rect(&harness).center();
     harness.hover_at(over);
     harness.step();
-    harness.event(egui::Event::MouseWheel {
-        unit: egui::MouseWheelUnit::Line,
-        source: egui::MouseWheelSource::Wheel,
-        delta: vec2(0.0, 12.0),
-        phase: egui::TouchPhase::Move,
-        modifiers: Modifiers::NONE,
-    });
-    harness.run_steps(30);
+    wheel(&mut harness, 12.0);
     assert!(harness.state().view_state().view.is_some(), "it is zoomed");
     let target = place(&harness, 150);
     let at = on_strip(&mut harness, target);

@@ -135,3 +135,16 @@ pub(crate) fn tap(harness: &mut Harness<'_, App>, at: Pos2) {
     harness.drop_at(at);
     harness.run();
 }
+
+/// Turns the wheel by so many lines, away from the hand where positive, the pointer where it is.
+pub(crate) fn wheel(harness: &mut Harness<'_, App>, lines: f32) {
+    harness.event(egui::Event::MouseWheel {
+        unit: egui::MouseWheelUnit::Line,
+        source: egui::MouseWheelSource::Wheel,
+        delta: egui::vec2(0.0, lines),
+        phase: egui::TouchPhase::Move,
+        modifiers: egui::Modifiers::NONE,
+    });
+    // The toolkit smooths a wheel over some frames.
+    harness.run_steps(30);
+}

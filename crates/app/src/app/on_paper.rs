@@ -7,7 +7,7 @@ use crate::theme;
 use crate::view_state::POINTS_PER_PAPER_MM;
 use crate::widgets::choice::choice;
 use crate::widgets::unbroken::unbroken;
-use egui::{CentralPanel, Color32, Frame, Id, Key, Label, Modifiers, Panel, ScrollArea, Sense, Ui, vec2};
+use egui::{CentralPanel, Frame, Id, Key, Label, Modifiers, Panel, ScrollArea, Sense, Ui, vec2};
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 use strikeline_drawing::sheet::{About, Document, PaperSize, SheetKind, Unset, document};
@@ -242,8 +242,8 @@ fn pages(ui: &mut Ui, document: &Document) {
         }
         let sheet = egui::Rect::from_center_size(rect.center(), size);
         let painter = ui.painter_at(sheet);
-        painter.rect_filled(sheet, 0.0, Color32::WHITE);
         // Paper is light whatever the window is.
+        painter.rect_filled(sheet, 0.0, theme::page());
         paint_page(&painter, sheet.min, scene, per_mm);
     }
 }

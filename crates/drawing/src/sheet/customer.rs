@@ -28,7 +28,7 @@ pub(crate) fn leaves(ask: &Ask<'_>) -> Vec<Leaf> {
     let columns = leaf::columns(page_mm);
     let list = listed(ask, columns.width_mm());
     let alone = picture(ask, page_mm, true);
-    if let Some(both) = on_one_page(ask, page_mm, columns, &list, &alone) {
+    if let Some(both) = on_one_page(ask, page_mm, columns, &list, alone.as_ref()) {
         return vec![both];
     }
     let words = flow(&list.blocks, columns);
@@ -49,7 +49,7 @@ fn on_one_page(
     page_mm: (f64, f64),
     columns: Columns,
     list: &List,
-    alone: &Option<Leaf>,
+    alone: Option<&Leaf>,
 ) -> Option<Leaf> {
     let high_mm = least_height_mm(&list.blocks, columns);
     let under = high_mm.map(|high| PaperRect { top_mm: columns.room.bottom_mm - high, ..columns.room });
@@ -59,7 +59,7 @@ fn on_one_page(
     let last = columns.left_mm(columns.count.saturating_sub(1));
     let beside = Columns { room: PaperRect { left_mm: last, ..columns.room }, count: 1, ..columns };
     let beside = (columns.count > 1).then_some(((last, page_mm.1), beside));
-    let least = SMALLEST * alone.as_ref()?.scene.scale.paper_mm_per_wall_mm();
+    let least = SMALLEST * alone?.scene.scale.paper_mm_per_wall_mm();
     let mut best: Option<(f64, Leaf)> = None;
     for (part_mm, columns) in [beside, under].into_iter().flatten() {
         let Ok([words]) = <[FlowPage; 1]>::try_from(flow(&list.blocks, columns)) else { continue };

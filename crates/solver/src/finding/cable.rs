@@ -56,12 +56,14 @@ pub enum CableWhat {
     },
     /// An opening is where a cable to or from a power box is likely.
     NearOpening {
-        /// The outlet or switch; `None` for the band along the top or beside an inside corner.
+        /// The outlet, the switch, or the box on the other side; `None` for the band along the top or beside an inside
+        /// corner.
         feature: Option<Id>,
         /// Whether it is the exit.
         exit: bool,
     },
-    /// Where a stud or a block is passed a cable to or from this outlet or switch is likely.
+    /// Where a stud or a block is passed a cable to or from this outlet, switch or box on the other side is
+    /// likely.
     NearPassage(Id),
     /// The run comes close to a hidden cable, or the exit to a power box.
     PowerApart {

@@ -160,7 +160,8 @@ pub enum What {
     },
     /// A hole to be used is near a power box: a cable may run there.
     NearBox {
-        /// The outlet or switch; `None` for the band along the wall's top or beside an inside corner.
+        /// The outlet, the switch, or the box on the other side; `None` for the band along the wall's top or beside an
+        /// inside corner.
         feature: Option<Id>,
         /// Whether it is in line with the box, above or below it; else it is level with it.
         in_line: bool,

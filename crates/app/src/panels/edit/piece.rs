@@ -66,7 +66,7 @@ fn pattern(ui: &mut Ui, form: &Form<'_>, value: &mut Option<Pattern>) {
         part.quantity(ui, "insert_depth", "Insert depth", &mut pattern.insert_depth);
         part.quantity(ui, "turn_in", "Maker's turn-in", &mut pattern.turn_in);
         part.quantity(ui, "spacer", "Spacer (0 for none)", &mut pattern.spacer);
-        part.number(ui, "screws", "Screws (4 unless told)", &mut pattern.screws);
+        part.number(ui, "screws", "Screws, if not one a thread", &mut pattern.screws);
         if ui.button("Not measured").clicked() {
             super::draft::forget(ui, |name| part.field(name), &["across", "upright"]);
             *value = None;

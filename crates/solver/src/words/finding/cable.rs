@@ -203,8 +203,8 @@ pub(super) fn clause(plan: &Plan, finding: &Finding, what: &CableWhat) -> String
                 }
             };
             format!(
-                "{about}{much} of paint are disturbed on this wall: old paint may hold lead, and from {limit} in a room on, its \
-                 other walls counted in, it is no minor repair"
+                "{about}{much} of paint are disturbed on this wall: old paint may hold lead, and {limit} or more in one \
+                 room, its other walls counted in, is no minor repair"
             )
         }
         CableWhat::BreastWay => {
